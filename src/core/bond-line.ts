@@ -43,6 +43,8 @@ export interface JointAdhesive {
   readonly gelsIn?: number;
   /** how much its liquid swells and weakens fibre, relative to water; 1 when left out */
   readonly swelling?: number;
+  /** how fast pores draw it in, relative to water of the same viscosity; 1 when left out */
+  readonly suction?: number;
 }
 
 export interface Joint {
@@ -105,10 +107,11 @@ export function bondLine(joint: Joint): BondLine {
   mustBeWithin('solids', adhesive.solids, 0, 1);
   mustBePositive('grabSolids', adhesive.grabSolids);
   mustBePositive('coat', adhesive.coat);
+  const { gelsIn = Infinity, swelling = 1, suction = 1 } = adhesive;
   const follows = mobility(adhesive.viscosity, constants);
   const flow: Flow = {
-    paper: paper.sorptivity * follows,
-    substrate: substrate.sorptivity * follows,
+    paper: paper.sorptivity * follows * suction,
+    substrate: substrate.sorptivity * follows * suction,
     air: paper.sorptivity > 0 ? evaporation * SHEET_BREATHES : 0,
     capacity: poreVolume(paper.grammage, paper.grammage / paper.density),
     drainable: constants.drainableShare * adhesive.coat * (1 - adhesive.solids),
@@ -116,7 +119,6 @@ export function bondLine(joint: Joint): BondLine {
   const toLose = adhesive.coat * Math.max(0, 1 - adhesive.solids / adhesive.grabSolids);
   const taken = takenUp(flow, Math.sqrt(seconds));
   const lost = taken.paper + taken.substrate + flow.air * seconds;
-  const { gelsIn = Infinity, swelling = 1 } = adhesive;
   const settingProgress = Math.min(1, Math.max(toLose > 0 ? lost / toLose : 1, seconds / gelsIn));
 
   const { wetness, wetStrength } = sheetStrength(paper, taken.paper * swelling, constants);

@@ -5,7 +5,7 @@
 import { gramsOf, mix, type Part } from './mixture';
 import type { Range } from './quantity';
 import type { Catalogue, Ingredient, WetAdhesive } from './records';
-import { dispersionViscosity, RANDOM_PACKING, solutionViscosity, thickeningPower } from './viscosity';
+import { brushingViscosity, dispersionViscosity, RANDOM_PACKING, solutionViscosity, thickeningPower } from './viscosity';
 
 /** Which of the uncertain things a number belongs to, so that one draw moves them together. */
 export type Uncertain = 'solids' | 'viscosity' | 'grab' | 'film';
@@ -22,6 +22,8 @@ export interface Liquid {
   readonly density: number;
   /** mPa·s at rest, 20 °C */
   readonly viscosity: number;
+  /** mPa·s under a brush */
+  readonly underBrush: number;
   /** solids share at which the joint grabs */
   readonly grabSolids: number;
   /** dry g/m² that a sound joint needs */
@@ -87,14 +89,16 @@ export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw
   };
   const filmFormsAbove = main((ingredient) => ingredient.filmFormsAbove);
   const gelsAt = main((ingredient) => ingredient.gelsAt);
+  const viscosity = dispersionViscosity({
+    volumeFraction: Math.min(particleShare, RANDOM_PACKING * 0.98),
+    continuousMilliPascalSeconds: solutionViscosity(Math.min(strength, 15)),
+  });
   return {
     solids: whole.solidsFraction,
     volumeSolids: solidVolume / (solidVolume + carrierVolume),
     density: whole.density,
-    viscosity: dispersionViscosity({
-      volumeFraction: Math.min(particleShare, RANDOM_PACKING * 0.98),
-      continuousMilliPascalSeconds: solutionViscosity(Math.min(strength, 15)),
-    }),
+    viscosity,
+    underBrush: brushingViscosity(viscosity),
     grabSolids: weighted((ingredient) => ingredient.grabSolids && draw(ingredient.grabSolids, 'grab')) ?? 1,
     leastDryCoat: weighted((ingredient) => ingredient.leastDryCoat && draw(ingredient.leastDryCoat, 'film')) ?? 1,
     carrier: inPot.some(({ ingredient }) => ingredient.liquid === 'alcohol') ? 'alcohol' : 'water',

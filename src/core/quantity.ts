@@ -20,13 +20,14 @@ export function around(value: number, share: number, basis: Basis): Range {
 }
 
 /**
- * The value at `u` of the way through a range, 0 ≤ u ≤ 1. The lower half runs from low to middle and
- * the upper half from middle to high, so that half of all samples fall on each side of the middle.
+ * The value at `u` of the way through a range, 0 ≤ u ≤ 1. Values near the middle are the likelier: the
+ * ends are the extremes met in practice, so each side is a triangle that is fullest at the middle, with
+ * half of all samples on either side of it.
  */
 export function at(range: Range, u: number): number {
   return u < 0.5
-    ? range.low + (range.middle - range.low) * u * 2
-    : range.middle + (range.high - range.middle) * (u - 0.5) * 2;
+    ? range.low + (range.middle - range.low) * Math.sqrt(2 * u)
+    : range.high - (range.high - range.middle) * Math.sqrt(2 * (1 - u));
 }
 
 /** `value` held between `low` and `high`. */

@@ -29,7 +29,9 @@ export interface Paper {
   readonly grain: 'none' | 'weak' | 'marked';
   readonly coloursRun: 'unlikely' | 'possible' | 'likely';
   /** water marks, cockles or turns opaque where wetted: glassine, tracing paper */
-  readonly harmedByWater: boolean;
+  readonly harmedByWater?: boolean;
+  /** a foil or film on its face lets no water out */
+  readonly closed?: boolean;
 }
 
 export interface Substrate {

@@ -19,8 +19,12 @@ export interface Spreading {
  * unless everything is above 0.
  */
 export function spreadMargin({ grammage, viscosity, toolDrag = 1, constants = BOND_CONSTANTS }: Spreading): number {
+  return spreadMarginUnderBrush(grammage, brushingViscosity(viscosity), toolDrag, constants);
+}
+
+/** The same from a viscosity under the brush, mPa·s, already worked out. */
+export function spreadMarginUnderBrush(grammage: number, underBrush: number, toolDrag: number, constants: BondConstants = BOND_CONSTANTS): number {
   mustBePositive('grammage', grammage);
   mustBePositive('toolDrag', toolDrag);
-  const drag = (brushingViscosity(viscosity) / 1000) * toolDrag;
-  return grammage / (constants.brushedGrammage * drag);
+  return grammage / (constants.brushedGrammage * (underBrush / 1000) * toolDrag);
 }

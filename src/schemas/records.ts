@@ -23,6 +23,7 @@ export const paperSchema = z
     grainNote: z.string().optional(),
     coloursRun: z.enum(['unlikely', 'possible', 'likely']),
     harmedByWater: z.boolean().default(false),
+    closed: z.boolean().default(false),
     lookAlikes: z.array(id).default([]),
   })
   .strict();

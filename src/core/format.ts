@@ -1,0 +1,49 @@
+/** Numbers as a reader should see them: as many digits as they deserve, a unit always, thin spaces in thousands. */
+
+const THIN_SPACE = '\u202f';
+const NO_BREAK = '\u00a0';
+
+/** `value` to `digits` significant digits, without exponents. */
+export function figure(value: number, digits = 2): string {
+  if (!Number.isFinite(value)) return 'not known';
+  if (value === 0) return '0';
+  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(digits))))));
+  const [whole = '0', fraction] = Number(value.toPrecision(digits)).toFixed(decimals).split('.');
+  const grouped = whole.replace(/\B(?=(\d{3})+(?!\d))/g, THIN_SPACE);
+  const trimmed = digits > 2 ? fraction : fraction?.replace(/0+$/, '');
+  return trimmed ? `${grouped}.${trimmed}` : grouped;
+}
+
+export const withUnit = (value: number, unit: string, digits = 2): string => `${figure(value, digits)}${NO_BREAK}${unit}`;
+
+/** A range in one unit: "50 to 110 s"; one figure when both ends read the same. */
+export function span(low: number, high: number, unit: string, digits = 2): string {
+  const from = figure(low, digits);
+  const to = figure(high, digits);
+  return from === to ? `${from}${NO_BREAK}${unit}` : `${from} to ${to}${NO_BREAK}${unit}`;
+}
+
+/** Seconds as people say them: "about 8 s", "4 min", "an hour or more". */
+export function duration(seconds: number): string {
+  if (seconds >= 3600) return 'an hour or more';
+  if (seconds < 1) return 'under 1\u00a0s';
+  return seconds < 120 ? withUnit(seconds < 10 ? Math.round(seconds) : round5(seconds), 's') : withUnit(seconds / 60, 'min');
+}
+
+/** A span of time: "50 to 110 s", "2 to 5 min", "40 s to 3 min". */
+export function durationSpan(low: number, high: number): string {
+  const [from, to] = [duration(low), duration(high)];
+  if (from === to) return from;
+  const unit = /\u00a0(s|min)$/.exec(to)?.[0];
+  const shared = unit !== undefined && from.endsWith(unit) && !from.startsWith('under');
+  return `${shared ? from.slice(0, -unit.length) : from} to ${to}`;
+}
+
+const round5 = (seconds: number): number => Math.round(seconds / 5) * 5;
+
+/** A chance in words that do not overclaim: "about 7 in 10". */
+export function chanceInTen(chance: number): string {
+  if (chance >= 0.95) return 'more than 9 in 10';
+  if (chance <= 0.05) return 'less than 1 in 10';
+  return `about ${Math.round(chance * 10)} in 10`;
+}

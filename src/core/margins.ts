@@ -1,0 +1,164 @@
+/**
+ * One adhesive on one possible version of the job: how comfortably each of the four things holds.
+ * A margin is what is there ÷ what is needed; 1 is the edge. Spread and lift come from the calibrated
+ * model; bond and flat are plainer estimates of ours, and say so on the page.
+ */
+import { bondLine, sheetStrength, type JointPaper } from './bond-line';
+import { bowHeight, twoPlyCurvature } from './laminate';
+import type { Liquid } from './liquid';
+import { BOND_CONSTANTS, type BondConstants } from './model-constants';
+import { clamp } from './quantity';
+import type { DryAdhesive, WetAdhesive, YesNo } from './records';
+import { spreadMarginUnderBrush } from './spread';
+
+/** One draw of everything uncertain about the job. */
+export interface Bench {
+  readonly paper: JointPaper & { readonly wetExpansion: number };
+  readonly substrate: { readonly sorptivity: number; readonly faceStrength: number; readonly thickness: number; readonly modulus: number };
+  readonly face: 'porous' | 'leather' | 'non-porous';
+  readonly limp: boolean;
+  readonly spanMm: number;
+  readonly seconds: number;
+  readonly celsius: number;
+  /** g/m² per second from an open wet face in this room */
+  readonly evaporation: number;
+  readonly wants: { readonly flexes: boolean; readonly damp: boolean; readonly flat: boolean };
+  /** drag and coat (g/m²) of the tool */
+  readonly tool: { readonly drag: number; readonly coat: number };
+}
+
+export interface Margins {
+  readonly spread: number;
+  readonly lift: number;
+  readonly bond: number;
+  readonly flat: number;
+  readonly slipSeconds: number;
+  readonly gives: 'paper' | 'substrate' | 'neither';
+}
+
+/** Alcohol against water: it wets about half as fast (surface tension and viscosity), leaves some six times faster, and hardly swells fibre. From memory. */
+const ALCOHOL = { suction: 0.5, evaporation: 6, swelling: 0.2 };
+const WATER = { suction: 1, evaporation: 1, swelling: 1 };
+
+/** A glue-pot coat in a cool room cools by half in about this many seconds ÷ ln 2. Common practice, no source. */
+const COOLING_SECONDS = 20;
+/** A coat that is about to gel is this many times thicker, on the way, than it was in the pot. Estimate. */
+const COOLING_THICKENS = 8;
+
+export function wetMargins(
+  adhesive: WetAdhesive,
+  liquid: Liquid,
+  bench: Bench,
+  constants: BondConstants = BOND_CONSTANTS,
+): Margins {
+  const { paper, substrate, tool } = bench;
+  const carrier = liquid.carrier === 'alcohol' ? ALCOHOL : WATER;
+  const gelsIn = coolingSeconds(adhesive.usedAt, liquid.gelsAt, bench.celsius);
+  const joint = bondLine({
+    paper,
+    substrate,
+    adhesive: {
+      solids: liquid.solids,
+      grabSolids: liquid.grabSolids,
+      viscosity: liquid.viscosity * (gelsIn < Infinity ? COOLING_THICKENS : 1),
+      coat: tool.coat,
+      gelsIn,
+      swelling: carrier.swelling,
+      suction: carrier.suction,
+    },
+    seconds: bench.seconds,
+    evaporation: bench.evaporation * carrier.evaporation,
+    constants,
+  });
+  const cold = liquid.filmFormsAbove !== undefined && bench.celsius < liquid.filmFormsAbove;
+  const dryCoat = tool.coat * liquid.solids;
+  return {
+    spread: bounded(spreadMarginUnderBrush(paper.grammage, liquid.underBrush, tool.drag, constants)),
+    lift: bounded(joint.liftMargin),
+    bond: bounded(((dryCoat / liquid.leastDryCoat) * holdOn(adhesive, bench) * (cold ? NO_FILM : 1)) / demand(adhesive, bench)),
+    flat: bounded(flatMargin(tool.coat * (1 - liquid.solids) * carrier.swelling, bench)),
+    slipSeconds: joint.slipSeconds,
+    gives: joint.gives,
+  };
+}
+
+/** One draw of a dry adhesive's own numbers. */
+export interface DryPoint {
+  readonly slip: number;
+  readonly pull: number;
+  readonly waterLoad: number;
+  readonly drag: number;
+  readonly strength: number;
+}
+
+/** Grammage that bears a drag of 1 in a dry adhesive's record, g/m². */
+const DRY_DRAG_GRAMMAGE = 45;
+
+export function dryMargins(adhesive: DryAdhesive, point: DryPoint, bench: Bench): Margins {
+  const { paper, substrate } = bench;
+  const { wetStrength } = sheetStrength(paper, point.waterLoad);
+  const faceStrength = BOND_CONSTANTS.boardFace * substrate.faceStrength;
+  const lift = bounded(Math.min(wetStrength, faceStrength) / (paper.contact * point.pull));
+  return {
+    spread: bounded(paper.grammage / (DRY_DRAG_GRAMMAGE * Math.max(point.drag, 0.001))),
+    lift,
+    bond: bounded((point.strength * holdOn(adhesive, bench)) / demand(adhesive, bench)),
+    flat: bounded(flatMargin(point.waterLoad, bench)),
+    slipSeconds: point.slip,
+    gives: lift >= 1 ? 'neither' : wetStrength < faceStrength ? 'paper' : 'substrate',
+  };
+}
+
+/** Seconds until a hot coat gels, by Newton's law of cooling; Infinity where it does not gel in this room. */
+export function coolingSeconds(usedAt: number | undefined, gelsAt: number | undefined, celsius: number): number {
+  if (usedAt === undefined || gelsAt === undefined || celsius >= gelsAt || usedAt <= gelsAt) return Infinity;
+  return COOLING_SECONDS * Math.log((usedAt - celsius) / (gelsAt - celsius));
+}
+
+/** What is left of a bond whose film could not form in the cold. Estimate. */
+const NO_FILM = 0.3;
+
+function holdOn(adhesive: WetAdhesive | DryAdhesive, { face }: Bench): number {
+  return face === 'porous' ? adhesive.hold.porous : face === 'leather' ? adhesive.hold.leather : adhesive.hold.nonPorous;
+}
+
+/** Estimate: how much more is asked of a joint that must bend, or get damp, by how well the adhesive does either. */
+const FLEX_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.3, no: 2 };
+const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.5, no: 2.5 };
+
+/** What is asked of the joint, as a multiple of a 100 g/m² sheet on board: stiff sheets spring back harder. Estimate. */
+function demand(adhesive: WetAdhesive | DryAdhesive, { paper, wants }: Bench): number {
+  const springs = clamp(Math.sqrt(paper.grammage / 100), 0.7, 2);
+  const bends = wants.flexes ? FLEX_DEMAND[adhesive.flexes] : 1;
+  const damp = wants.damp ? DAMP_DEMAND[adhesive.bearsDamp] : 1;
+  return springs * bends * damp;
+}
+
+/** Stiffness of paper in MPa per (N·m/g · g/cm³) of its strength: a sheet that breaks at about 2 % strain. From memory. */
+const STIFFNESS_PER_STRENGTH = 105;
+/** Share of the wet expansion still pulling after the cover has dried under weight. Estimate. */
+const LEFT_AFTER_PRESSING = 0.3;
+/** Bow that is let pass, as a share of the span: anyone's eye, and when it must lie flat. Common practice, no source. */
+const BOW_ALLOWED = { usual: 0.02, flat: 0.008 };
+/** Growth that a limp face may show as cockling. Estimate. */
+const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
+
+/** What bow or cockling is allowed ÷ what this water load brings, after pressing. */
+function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants }: Bench): number {
+  if (waterLoad <= 0) return HIGHEST;
+  const drinks = paper.sorptivity + substrate.sorptivity;
+  const share = drinks > 0 ? paper.sorptivity / drinks : 1;
+  const wetted = clamp((waterLoad * share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
+  const growth = paper.wetExpansion * wetted;
+  const asked = wants.flat ? 'flat' : 'usual';
+  if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth, 1e-6);
+  const sheet = { thickness: paper.grammage / paper.density / 1000, modulus: STIFFNESS_PER_STRENGTH * paper.tensileIndex * paper.density };
+  const bow = bowHeight(twoPlyCurvature(sheet, substrate, growth * LEFT_AFTER_PRESSING), spanMm);
+  return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
+}
+
+const LOWEST = 0.01;
+const HIGHEST = 100;
+
+/** Margins past a hundredfold either way say nothing more. */
+const bounded = (margin: number): number => clamp(margin, LOWEST, HIGHEST);
