@@ -1,0 +1,42 @@
+/** Joins the shapes in src/schemas to the files in content/. A record that does not fit fails the build. */
+import { defineCollection } from 'astro:content';
+import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
+import { id } from './schemas/number';
+import {
+  adhesiveSchema,
+  cautionSchema,
+  ingredientSchema,
+  paperSchema,
+  sourceSchema,
+  substrateSchema,
+  techniqueSchema,
+} from './schemas/records';
+
+const records = (folder: string) => glob({ pattern: '*.yaml', base: `./content/${folder}` });
+
+const lessonSchema = z
+  .object({
+    title: z.string().min(3),
+    /** place in the course; also decides previous and next */
+    order: z.number().int().positive(),
+    /** one or two sentences for the list of lessons */
+    summary: z.string().min(20),
+    /** each completes "You will be able to …" */
+    youWillBeAbleTo: z.array(z.string()).min(1),
+    needs: z.array(id).default([]),
+    sources: z.array(id).default([]),
+    cautions: z.array(id).default([]),
+  })
+  .strict();
+
+export const collections = {
+  lessons: defineCollection({ loader: glob({ pattern: '*.mdx', base: './content/lessons' }), schema: lessonSchema }),
+  papers: defineCollection({ loader: records('papers'), schema: paperSchema }),
+  substrates: defineCollection({ loader: records('substrates'), schema: substrateSchema }),
+  ingredients: defineCollection({ loader: records('ingredients'), schema: ingredientSchema }),
+  adhesives: defineCollection({ loader: records('adhesives'), schema: adhesiveSchema }),
+  techniques: defineCollection({ loader: records('techniques'), schema: techniqueSchema }),
+  cautions: defineCollection({ loader: records('cautions'), schema: cautionSchema }),
+  sources: defineCollection({ loader: records('sources'), schema: sourceSchema }),
+};
