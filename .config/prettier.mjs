@@ -1,7 +1,7 @@
 // @ts-check
 /** @type {import('prettier').Config} */
 export default {
-  printWidth: 110,
+  printWidth: 120,
   singleQuote: true,
   proseWrap: 'preserve',
   plugins: ['prettier-plugin-astro'],

@@ -85,9 +85,7 @@ export async function serve({ root = DIST, base = '/', port = 0 } = {}) {
     const file = found?.file ?? path.join(folder, '404.html');
     const body = await readFile(file).catch(() => undefined);
     response.writeHead(found ? 200 : 404, {
-      'Content-Type': body
-        ? (TYPES[path.extname(file).toLowerCase()] ?? 'application/octet-stream')
-        : 'text/plain',
+      'Content-Type': body ? (TYPES[path.extname(file).toLowerCase()] ?? 'application/octet-stream') : 'text/plain',
       'Cache-Control': 'no-cache',
     });
     response.end(request.method === 'HEAD' ? undefined : (body ?? 'Not found'));
