@@ -41,6 +41,18 @@ async function runAxe(page: Page, where: string): Promise<string[]> {
   );
 }
 
+/** New colours and widths reach the screen over a few frames; looking sooner finds the old ones. */
+function settled(page: Page): Promise<void> {
+  return page.evaluate(async () => {
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    let still = 0;
+    for (let frames = 0; still < 2 && frames < 120; frames += 1) {
+      await frame();
+      still = document.getAnimations().some(({ playState }) => playState === 'running') ? 0 : still + 1;
+    }
+  });
+}
+
 /** What sticks out of the page sideways; boxes that scroll by themselves are allowed. */
 function overflowing(page: Page): Promise<string[]> {
   return page.evaluate(() => {
@@ -115,11 +127,13 @@ function look(built: BuiltPage): Promise<Findings> {
       await page.setViewportSize(size);
       for (const colorScheme of ['light', 'dark'] as const) {
         await page.emulateMedia({ colorScheme });
+        await settled(page);
         accessibility.push(...(await runAxe(page, `${place}, ${colorScheme}`)));
       }
       tooWide.push(...(await overflowing(page)));
     }
     await page.setViewportSize(NARROWEST);
+    await settled(page);
     tooWide.push(...(await overflowing(page)));
     return { accessibility, complaints, strangers, tooWide, nonsense: await nonsense(page) };
   });
