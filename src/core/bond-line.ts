@@ -1,0 +1,170 @@
+/**
+ * The first minutes of a joint: water leaves the coat, the film begins to grab, the wet sheet weakens,
+ * and a lifted corner comes away clean or does not. A load-and-resistance model, one screen long;
+ * symbols and what is left out are on the page "How the model works".
+ */
+import { BOND_CONSTANTS, GRAB_LEVEL, LONGEST_SLIP_SECONDS, SHEET_BREATHES, type BondConstants } from './model-constants';
+import { poreVolume } from './paper';
+import { clamp } from './quantity';
+import { mustBePositive, mustBeWithin } from './result';
+
+export interface JointPaper {
+  /** g/m² */
+  readonly grammage: number;
+  /** apparent density, g/cm³ */
+  readonly density: number;
+  /** g/m² per √s */
+  readonly sorptivity: number;
+  /** dry, weaker direction, N·m/g */
+  readonly tensileIndex: number;
+  /** share of dry strength kept when soaked */
+  readonly wetRetention: number;
+  /** share of the face that touches */
+  readonly contact: number;
+}
+
+export interface JointSubstrate {
+  /** g/m² per √s; 0 for glass, metal, plastic */
+  readonly sorptivity: number;
+  /** × that of smooth dense binder's board */
+  readonly faceStrength: number;
+}
+
+export interface JointAdhesive {
+  /** share by mass */
+  readonly solids: number;
+  /** share by mass at which the film grabs */
+  readonly grabSolids: number;
+  /** mPa·s at rest */
+  readonly viscosity: number;
+  /** wet coat, g/m² */
+  readonly coat: number;
+}
+
+export interface Joint {
+  readonly paper: JointPaper;
+  readonly substrate: JointSubstrate;
+  readonly adhesive: JointAdhesive;
+  /** since laying, s */
+  readonly seconds: number;
+  /** from an open wet face, g/m² per second; 0 when left out */
+  readonly evaporation?: number;
+  readonly constants?: BondConstants;
+}
+
+export interface BondLine {
+  /** water taken up, g/m² */
+  readonly uptake: { readonly paper: number; readonly substrate: number };
+  /** 0 wet … 1 set */
+  readonly settingProgress: number;
+  /** seconds during which the sheet can be moved, at most `LONGEST_SLIP_SECONDS` */
+  readonly slipSeconds: number;
+  /** 0 dry … 1 soaked, in the layer of paper that must hold */
+  readonly wetness: number;
+  /** N/m that the wet sheet bears */
+  readonly wetStrength: number;
+  /** N/m that the substrate's face bears */
+  readonly faceStrength: number;
+  /** N/m needed to lift the sheet */
+  readonly pull: number;
+  /** weaker side ÷ pull: above 1 it lifts clean */
+  readonly liftMargin: number;
+  readonly gives: 'paper' | 'substrate' | 'neither';
+}
+
+/** How easily a liquid follows water into pores, 0–1, from its viscosity at rest in mPa·s. */
+export function mobility(viscosity: number, constants: BondConstants = BOND_CONSTANTS): number {
+  mustBePositive('viscosity', viscosity);
+  const { mobilityAtOnePascalSecond, mobilityExponent } = constants;
+  return Math.min(1, mobilityAtOnePascalSecond * Math.pow(viscosity / 1000, -mobilityExponent));
+}
+
+/** What the joint is like `seconds` after laying. Throws RangeError on values no joint can have. */
+export function bondLine(joint: Joint): BondLine {
+  const { paper, substrate, adhesive, seconds, evaporation = 0, constants = BOND_CONSTANTS } = joint;
+  mustBeWithin('seconds', seconds, 0, 1e6);
+  mustBeWithin('solids', adhesive.solids, 0, 1);
+  mustBePositive('grabSolids', adhesive.grabSolids);
+  mustBePositive('coat', adhesive.coat);
+  const follows = mobility(adhesive.viscosity, constants);
+  const flow: Flow = {
+    paper: paper.sorptivity * follows,
+    substrate: substrate.sorptivity * follows,
+    air: paper.sorptivity > 0 ? evaporation * SHEET_BREATHES : 0,
+    capacity: poreVolume(paper.grammage, paper.grammage / paper.density),
+    drainable: constants.drainableShare * adhesive.coat * (1 - adhesive.solids),
+  };
+  const toLose = adhesive.coat * Math.max(0, 1 - adhesive.solids / adhesive.grabSolids);
+  const taken = takenUp(flow, Math.sqrt(seconds));
+  const lost = taken.paper + taken.substrate + flow.air * seconds;
+  const settingProgress = toLose > 0 ? Math.min(1, lost / toLose) : 1;
+
+  // Only the layer next to the glue resists: a thick, loosely felted sheet splits behind it.
+  const layer = Math.min(paper.grammage, paper.density * constants.holdingLayer);
+  const wetness = clamp(taken.paper / layer / constants.soakedWater, 0, 1);
+  const wetStrength = constants.tearShare * layer * paper.tensileIndex * (1 - wetness * (1 - paper.wetRetention));
+  const faceStrength = constants.boardFace * substrate.faceStrength;
+  // Thin liquid fills some of the hollows that a thick one bridges.
+  const touching = paper.contact + (1 - paper.contact) * follows;
+  const pull =
+    touching * (constants.freshPull + constants.setPull * adhesive.solids * Math.pow(settingProgress, constants.setExponent));
+  const liftMargin = Math.min(wetStrength, faceStrength) / pull;
+  return {
+    uptake: taken,
+    settingProgress,
+    slipSeconds: timeToLose(flow, toLose * GRAB_LEVEL),
+    wetness,
+    wetStrength,
+    faceStrength,
+    pull,
+    liftMargin,
+    gives: liftMargin >= 1 ? 'neither' : wetStrength < faceStrength ? 'paper' : 'substrate',
+  };
+}
+
+interface Flow {
+  /** g/m² per √s into each side */
+  readonly paper: number;
+  readonly substrate: number;
+  /** g/m² per s through the sheet into the room */
+  readonly air: number;
+  /** g/m² that the sheet can hold */
+  readonly capacity: number;
+  /** g/m² that suction can draw from the coat */
+  readonly drainable: number;
+}
+
+/** Water taken by each side after √t, scaled down together to what the coat can give. */
+function takenUp(flow: Flow, rootSeconds: number): { paper: number; substrate: number } {
+  const paper = Math.min(flow.capacity, flow.paper * rootSeconds);
+  const substrate = flow.substrate * rootSeconds;
+  const share = paper + substrate > flow.drainable ? flow.drainable / (paper + substrate) : 1;
+  return { paper: paper * share, substrate: substrate * share };
+}
+
+/**
+ * Seconds until the coat has lost `grams` g/m²: while both sides drink, after the sheet is full, and
+ * after suction has had all it can, the loss is b·√t + e·t + c; the first stretch that reaches it counts.
+ */
+function timeToLose(flow: Flow, grams: number): number {
+  if (grams <= 0) return 0;
+  const both = flow.paper + flow.substrate;
+  const full = flow.paper > 0 ? flow.capacity / flow.paper : Infinity;
+  const together = Math.min(full, both > 0 ? flow.drainable / both : Infinity);
+  let root = rootFor(flow.air, both, grams);
+  if (root > together && full <= together) {
+    root = rootFor(flow.air, flow.substrate, grams - flow.capacity);
+    const drained = flow.substrate > 0 ? (flow.drainable - flow.capacity) / flow.substrate : Infinity;
+    if (root > drained) root = rootFor(flow.air, 0, grams - flow.drainable);
+  } else if (root > together) {
+    root = rootFor(flow.air, 0, grams - flow.drainable);
+  }
+  return Math.min(LONGEST_SLIP_SECONDS, root * root);
+}
+
+/** Positive x with e·x² + b·x = c; Infinity when nothing is lost. */
+function rootFor(e: number, b: number, c: number): number {
+  if (c <= 0) return 0;
+  if (e <= 0) return b > 0 ? c / b : Infinity;
+  return (2 * c) / (b + Math.sqrt(b * b + 4 * e * c));
+}

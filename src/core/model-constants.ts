@@ -1,0 +1,52 @@
+/**
+ * The model's own numbers. Ten were calibrated together to the common-practice outcomes in
+ * content/checks (see the page "How the model works"); `npm run calibrate` finds them again.
+ */
+
+export interface BondConstants {
+  /** mobility into pores of a liquid of 1 Pa·s, relative to water */
+  readonly mobilityAtOnePascalSecond: number;
+  /** mobility falls as viscosity to this power */
+  readonly mobilityExponent: number;
+  /** share of a sheet's dry tensile strength that resists a lifting hand */
+  readonly tearShare: number;
+  /** pull of a coat that has not begun to set, N/m */
+  readonly freshPull: number;
+  /** further pull of a set coat per unit of solids share, N/m */
+  readonly setPull: number;
+  /** how late that pull comes in as the coat sets */
+  readonly setExponent: number;
+  /** force at which the face of smooth dense binder's board comes away, N/m */
+  readonly boardFace: number;
+  /** water per gram of fibre at which a sheet has lost all the strength it can lose, g/g */
+  readonly soakedWater: number;
+  /** depth of paper, from the glued face, that resists together; behind it the sheet splits, µm */
+  readonly holdingLayer: number;
+  /** share of a coat's water that suction can take */
+  readonly drainableShare: number;
+  /** grammage that just bears a full bristle brush at 1 Pa·s under the brush, g/m² */
+  readonly brushedGrammage: number;
+}
+
+export const BOND_CONSTANTS: BondConstants = {
+  mobilityAtOnePascalSecond: 0.45,
+  mobilityExponent: 0.366,
+  tearShare: 0.152,
+  freshPull: 10.7,
+  setPull: 146,
+  setExponent: 2.17,
+  boardFace: 67.5,
+  soakedWater: 0.853,
+  holdingLayer: 177,
+  drainableShare: 0.85,
+  brushedGrammage: 16,
+};
+
+/** Setting progress at which the sheet can no longer be slid. Common practice, no source: a plain white glue grabs well before it is dry. */
+export const GRAB_LEVEL = 0.6;
+
+/** Slip times are not followed past an hour: by then the room decides. */
+export const LONGEST_SLIP_SECONDS = 3600;
+
+/** Share of open-face evaporation that gets out through a sheet laid on the coat. From memory. */
+export const SHEET_BREATHES = 0.5;

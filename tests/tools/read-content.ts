@@ -1,0 +1,27 @@
+/** Reads content/ from disk, for tests and tools that run without Vite. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'yaml';
+import { compact } from '../../src/data/compact-records.mjs';
+import { catalogueFrom } from '../../src/data/expand';
+import type { Catalogue } from '../../src/core/records';
+
+const CONTENT = new URL('../../content/', import.meta.url).pathname;
+
+/** Every YAML file of one folder of content/, whole, by file name. */
+export function readRecords(kind: string): Record<string, any> {
+  const folder = join(CONTENT, kind);
+  const names = readdirSync(folder).filter((name) => name.endsWith('.yaml'));
+  return Object.fromEntries(names.map((name) => [name, parse(readFileSync(join(folder, name), 'utf8'))]));
+}
+
+export function readCatalogue(): Catalogue {
+  const files = (kind: string) => compact(readRecords(kind)) as Record<string, unknown>;
+  return catalogueFrom({
+    papers: files('papers'),
+    substrates: files('substrates'),
+    ingredients: files('ingredients'),
+    adhesives: files('adhesives'),
+    techniques: files('techniques'),
+  });
+}
