@@ -1,0 +1,42 @@
+/** Who leans on which source: built from the records and lessons themselves, never kept by hand. */
+import { getCollection } from 'astro:content';
+import { href } from './href';
+
+export interface Citing {
+  readonly name: string;
+  readonly address: string;
+  readonly kind: string;
+}
+
+const KINDS = ['papers', 'substrates', 'ingredients', 'adhesives', 'techniques', 'cautions'] as const;
+
+/** Source id → the records and lessons that cite it. */
+export async function citedBy(): Promise<ReadonlyMap<string, readonly Citing[]>> {
+  const found = new Map<string, Citing[]>();
+  const note = (source: string, citing: Citing) => {
+    const list = found.get(source) ?? [];
+    if (!list.some((other) => other.address === citing.address)) found.set(source, [...list, citing]);
+  };
+  for (const kind of KINDS) {
+    for (const { id, data } of await getCollection(kind)) {
+      const name = 'title' in data ? data.title : data.name;
+      for (const source of sourcesIn(data)) note(source, { name, kind, address: href(`/shelf/#${kind}-${id}`) });
+    }
+  }
+  for (const { id, data, body = '' } of await getCollection('lessons')) {
+    const inText = [...body.matchAll(/<Cite\s[^>]*?id="([^"]+)"/g)].map((match) => match[1]!);
+    for (const source of new Set([...data.sources, ...inText])) {
+      note(source, { name: data.title, kind: 'lessons', address: href(`/lessons/${id}/`) });
+    }
+  }
+  return found;
+}
+
+/** Every `source` and `traitsSource` anywhere inside a record. */
+export function sourcesIn(value: unknown): string[] {
+  if (Array.isArray(value)) return value.flatMap(sourcesIn);
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    (key === 'source' || key === 'traitsSource') && typeof inner === 'string' ? [inner] : sourcesIn(inner),
+  );
+}

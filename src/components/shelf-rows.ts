@@ -1,0 +1,201 @@
+/** Turns records into the rows of the shelf: which number stands in which column, and the facts said in words. */
+import type { CollectionEntry } from 'astro:content';
+import type { BASIS_WORDS } from './format';
+import { asWritten } from './format';
+
+/** A number as a record holds it. */
+export interface RecordNumber {
+  low: number;
+  middle?: number | undefined;
+  high: number;
+  unit: string;
+  basis: keyof typeof BASIS_WORDS;
+  source?: string | undefined;
+  checks?: string[] | undefined;
+  note?: string | undefined;
+}
+export interface Column {
+  readonly name: string;
+  readonly unit?: string;
+}
+export interface Row {
+  readonly id: string;
+  readonly name: string;
+  readonly about?: string;
+  readonly facts?: string;
+  readonly cells: readonly (RecordNumber | string | undefined)[];
+}
+
+/** A share is read more easily as a percentage. */
+const percent = (share: RecordNumber): RecordNumber => {
+  const times100 = (value: number) => Number((value * 100).toPrecision(6));
+  return {
+    ...share,
+    low: times100(share.low),
+    middle: share.middle === undefined ? undefined : times100(share.middle),
+    high: times100(share.high),
+    unit: '%',
+  };
+};
+const maybePercent = (share: RecordNumber | undefined) => (share ? percent(share) : undefined);
+const sentence = (facts: (string | false | undefined)[]) => {
+  const text = facts.filter(Boolean).join('; ');
+  return text && `${text[0]!.toUpperCase()}${text.slice(1)}.`;
+};
+
+const SIZING = {
+  unsized: 'unsized',
+  'lightly-sized': 'lightly sized',
+  sized: 'sized',
+  'hard-sized': 'hard sized',
+  coated: 'coated',
+} as const;
+const GRAIN = { none: 'no grain', weak: 'a weak grain', marked: 'a marked grain' } as const;
+
+export const PAPER_COLUMNS: readonly Column[] = [
+  { name: 'Grammage', unit: 'g/m²' },
+  { name: 'Apparent density', unit: 'g/cm³' },
+  { name: 'Sorptivity', unit: 'g/m² per √s' },
+  { name: 'Tensile index', unit: 'N·m/g' },
+  { name: 'Strength kept wet', unit: '%' },
+  { name: 'Contact', unit: '%' },
+  { name: 'Growth when wet', unit: '%' },
+];
+export const paperRow = ({ id, data }: CollectionEntry<'papers'>): Row => ({
+  id,
+  name: data.name,
+  about: data.about,
+  facts: sentence([
+    data.surface,
+    SIZING[data.sizing],
+    GRAIN[data.grain],
+    `colours that run: ${data.coloursRun}`,
+    data.harmedByWater && 'marked by water',
+    data.alsoCalled.length > 0 && `also called ${data.alsoCalled.join(', ')}`,
+  ]),
+  cells: [
+    data.grammage,
+    data.density,
+    data.sorptivity,
+    data.tensileIndex,
+    percent(data.wetRetention),
+    percent(data.contact),
+    percent(data.wetExpansion),
+  ],
+});
+
+export const SUBSTRATE_COLUMNS: readonly Column[] = [
+  { name: 'Thickness', unit: 'mm' },
+  { name: 'Sorptivity', unit: 'g/m² per √s' },
+  { name: 'Strength of its face', unit: '× dense binder’s board' },
+  { name: 'Stiffness', unit: 'MPa' },
+];
+export const substrateRow = ({ id, data }: CollectionEntry<'substrates'>): Row => ({
+  id,
+  name: data.name,
+  about: data.about,
+  facts: sentence([
+    `${data.face} face`,
+    data.takesGlue ? 'the glue can be brushed on it' : 'the glue goes on the paper, not on it',
+    data.limp && 'bends with use',
+  ]),
+  cells: [data.thickness, data.sorptivity, data.faceStrength, data.modulus],
+});
+
+export const ADHESIVE_COLUMNS: readonly Column[] = [
+  { name: 'Undone with water' },
+  { name: 'Long-lived' },
+  { name: 'Flexes' },
+  { name: 'Bears damp' },
+  { name: 'Fit for children' },
+  { name: 'Hold: porous' },
+  { name: 'leather', unit: '×' },
+  { name: 'non-porous', unit: '×' },
+];
+export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, nameOf: (ingredient: string) => string): Row {
+  const made =
+    data.form === 'dry'
+      ? `applied with ${data.appliedWith}`
+      : data.parts.length === 1
+        ? `${nameOf(data.parts[0]!.of)}, as it comes`
+        : `${data.parts.map(({ of, parts }) => `${asWritten(parts)} ${nameOf(of)}`).join(' : ')}, parts by ${data.by}`;
+  return {
+    id,
+    name: data.name,
+    about: data.about,
+    facts: sentence([made, data.needsHeat && 'needs heat', data.traitsNote?.trim().replace(/\.$/, '')]),
+    cells: [
+      data.undoneWithWater,
+      data.longLived,
+      data.flexes,
+      data.bearsDamp,
+      data.childSafe,
+      asWritten(data.hold.porous),
+      asWritten(data.hold.leather),
+      asWritten(data.hold.nonPorous),
+    ],
+  };
+}
+
+export const DRY_COLUMNS: readonly Column[] = [
+  { name: 'Can be moved for', unit: 's' },
+  { name: 'Pull when lifted', unit: 'N/m' },
+  { name: 'Liquid brought', unit: 'g/m²' },
+  { name: 'Drag', unit: '×' },
+  { name: 'Strength', unit: '×' },
+];
+export const dryRows = (adhesives: readonly CollectionEntry<'adhesives'>[]): Row[] =>
+  adhesives.flatMap(({ id, data }) =>
+    data.form === 'dry'
+      ? [{ id, name: data.name, cells: [data.slip, data.pull, data.waterLoad, data.drag, data.strength] }]
+      : [],
+  );
+
+export const INGREDIENT_COLUMNS: readonly Column[] = [
+  { name: 'Stays when dry', unit: '%' },
+  { name: 'Density', unit: 'g/ml' },
+  { name: 'Viscosity', unit: 'mPa·s' },
+  { name: 'Grabs at solids of', unit: '%' },
+  { name: 'Least dry coat', unit: 'g/m²' },
+  { name: 'Film forms above', unit: '°C' },
+  { name: 'Gels at', unit: '°C' },
+];
+export function ingredientRow({ id, data }: CollectionEntry<'ingredients'>): Row {
+  const { thickening } = data;
+  const viscosity =
+    thickening.law === 'none' ? undefined : thickening.law === 'cellulose-ether' ? thickening.grade : thickening.viscosity;
+  const of =
+    thickening.law === 'cellulose-ether'
+      ? 'viscosity is that of a 2 % solution'
+      : thickening.law === 'solution'
+        ? `viscosity is that of a ${asWritten(thickening.percent)} % solution`
+        : thickening.law === 'dispersion' && 'viscosity as supplied';
+  return {
+    id,
+    name: data.name,
+    about: data.about,
+    facts: sentence([of, `what stays has a density of ${asWritten(data.solidDensity)} g/cm³`]),
+    cells: [
+      percent(data.solids),
+      data.density,
+      viscosity,
+      maybePercent(data.grabSolids),
+      data.leastDryCoat,
+      data.filmFormsAbove,
+      data.gelsAt,
+    ],
+  };
+}
+
+export const TECHNIQUE_COLUMNS: readonly Column[] = [
+  { name: 'Wet coat', unit: 'g/m²' },
+  { name: 'Drag on the sheet', unit: '× a bristle brush' },
+  { name: 'Thickest it spreads', unit: 'mPa·s' },
+];
+export const techniqueRow = ({ id, data }: CollectionEntry<'techniques'>): Row => ({
+  id,
+  name: data.name,
+  about: data.about,
+  facts: data.thickestNote.trim(),
+  cells: [data.coat, data.drag, asWritten(data.thickest)],
+});
