@@ -8,7 +8,10 @@ import type { ViteUserConfig } from 'vitest/config';
 
 /** A project that sees yaml records, Astro components and JSX exactly as the build sees them. */
 function likeTheBuild(test: NonNullable<ViteUserConfig['test']>) {
-  return getViteConfig({ test } as Parameters<typeof getViteConfig>[0])({ mode: 'test', command: 'serve' });
+  return getViteConfig({ test, server: { watch: null } } as Parameters<typeof getViteConfig>[0])({
+    mode: 'test',
+    command: 'serve',
+  });
 }
 
 export default defineConfig(async () => ({
@@ -35,6 +38,7 @@ export default defineConfig(async () => ({
           globalSetup: ['tests/tools/site-setup.ts'],
           // one browser on a small machine: pages are shared out inside a file, not between files
           fileParallelism: false,
+          maxConcurrency: 3,
           testTimeout: 120_000,
           hookTimeout: 60_000,
           benchmark: { include: [] },

@@ -18,15 +18,15 @@ export async function withPage<T>(options: BrowserContextOptions, use: (page: Pa
   }
 }
 
-/** Scrolls to the foot, so that islands which wait to be seen wake up, and waits until all have. */
+/** Brings each island into view, so that those which wait to be seen wake up, and waits until all have. */
 export async function wakeIslands(page: Page): Promise<void> {
   const asleep = 'astro-island[ssr]:not([client="media"])';
-  await page.evaluate(async () => {
-    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight / 2) {
-      scrollTo(0, y);
-      await new Promise((done) => requestAnimationFrame(done));
+  await page.evaluate(async (selector) => {
+    for (const island of document.querySelectorAll(selector)) {
+      (island.firstElementChild ?? island).scrollIntoView();
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
     }
     scrollTo(0, 0);
-  });
-  await page.waitForFunction((selector) => document.querySelector(selector) === null, asleep, { timeout: 10_000 });
+  }, asleep);
+  await page.waitForFunction((selector) => document.querySelector(selector) === null, asleep, { timeout: 20_000 });
 }
