@@ -66,3 +66,11 @@ export const BASIS_MEANS: Record<keyof typeof BASIS_WORDS, string> = {
   estimate: 'Our own estimate, from what the material is like.',
   measured: 'Measured by the reader.',
 };
+
+/** A time to two figures at most, in the unit a person would use: 37 s, 4 min, 1.5 h. */
+export function roundSeconds(seconds: number): string {
+  if (seconds < 1) return 'under 1 s';
+  if (seconds < 90) return withUnit(figures(seconds, seconds < 10 ? 1 : 2), 's');
+  if (seconds < 5400) return withUnit(figures(seconds / 60, seconds < 600 ? 1 : 2), 'min');
+  return withUnit(figures(seconds / 3600, 2), 'h');
+}

@@ -39,6 +39,10 @@ export interface JointAdhesive {
   readonly viscosity: number;
   /** wet coat, g/m² */
   readonly coat: number;
+  /** seconds until it gels by cooling; absent where it does not */
+  readonly gelsIn?: number;
+  /** how much its liquid swells and weakens fibre, relative to water; 1 when left out */
+  readonly swelling?: number;
 }
 
 export interface Joint {
@@ -79,6 +83,21 @@ export function mobility(viscosity: number, constants: BondConstants = BOND_CONS
   return Math.min(1, mobilityAtOnePascalSecond * Math.pow(viscosity / 1000, -mobilityExponent));
 }
 
+/**
+ * What the sheet bears at the glued face, N/m, once it has taken in `water` g/m². Only the layer next to
+ * the glue resists: a thick, loosely felted sheet splits behind it.
+ */
+export function sheetStrength(
+  paper: JointPaper,
+  water: number,
+  constants: BondConstants = BOND_CONSTANTS,
+): { wetness: number; wetStrength: number } {
+  const layer = Math.min(paper.grammage, paper.density * constants.holdingLayer);
+  const wetness = clamp(water / layer / constants.soakedWater, 0, 1);
+  const dry = constants.tearShare * layer * paper.tensileIndex;
+  return { wetness, wetStrength: dry * (1 - wetness * (1 - paper.wetRetention)) };
+}
+
 /** What the joint is like `seconds` after laying. Throws RangeError on values no joint can have. */
 export function bondLine(joint: Joint): BondLine {
   const { paper, substrate, adhesive, seconds, evaporation = 0, constants = BOND_CONSTANTS } = joint;
@@ -97,12 +116,10 @@ export function bondLine(joint: Joint): BondLine {
   const toLose = adhesive.coat * Math.max(0, 1 - adhesive.solids / adhesive.grabSolids);
   const taken = takenUp(flow, Math.sqrt(seconds));
   const lost = taken.paper + taken.substrate + flow.air * seconds;
-  const settingProgress = toLose > 0 ? Math.min(1, lost / toLose) : 1;
+  const { gelsIn = Infinity, swelling = 1 } = adhesive;
+  const settingProgress = Math.min(1, Math.max(toLose > 0 ? lost / toLose : 1, seconds / gelsIn));
 
-  // Only the layer next to the glue resists: a thick, loosely felted sheet splits behind it.
-  const layer = Math.min(paper.grammage, paper.density * constants.holdingLayer);
-  const wetness = clamp(taken.paper / layer / constants.soakedWater, 0, 1);
-  const wetStrength = constants.tearShare * layer * paper.tensileIndex * (1 - wetness * (1 - paper.wetRetention));
+  const { wetness, wetStrength } = sheetStrength(paper, taken.paper * swelling, constants);
   const faceStrength = constants.boardFace * substrate.faceStrength;
   // Thin liquid fills some of the hollows that a thick one bridges.
   const touching = paper.contact + (1 - paper.contact) * follows;
@@ -112,7 +129,7 @@ export function bondLine(joint: Joint): BondLine {
   return {
     uptake: taken,
     settingProgress,
-    slipSeconds: timeToLose(flow, toLose * GRAB_LEVEL),
+    slipSeconds: Math.min(gelsIn, timeToLose(flow, toLose * GRAB_LEVEL)),
     wetness,
     wetStrength,
     faceStrength,

@@ -28,7 +28,7 @@ export interface Outcomes {
 /** Where each constant may lie: the model note's ranges; those it does not give are from memory. */
 export const RANGES: Readonly<Record<keyof BondConstants, readonly [low: number, high: number] | 'fixed'>> = {
   mobilityAtOnePascalSecond: [0.1, 0.8],
-  mobilityExponent: [0.15, 0.6],
+  mobilityExponent: [0.2, 0.6],
   tearShare: [0.02, 0.4],
   freshPull: [5, 100],
   setPull: [50, 1500],
@@ -85,10 +85,12 @@ export function agreement(outcome: Outcome, margins: Margins): number[] {
   return [signed(margins.spread, outcome.spreads), signed(margins.lift, outcome.lifts), ...sides];
 }
 
-const WIDTH = 0.15;
-const PULL_TO_MIDDLE = 0.05;
+const rangeOf = (key: Free) => RANGES[key] as readonly [low: number, high: number];
 
-export function fit(outcomes: Outcomes, catalogue: Catalogue, tries = 60_000): { constants: BondConstants; loss: number } {
+const WIDTH = 0.15;
+const PULL_TO_MIDDLE = 0.1;
+
+export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 8): { constants: BondConstants; loss: number } {
   const cases = outcomes.rows.map((row) => [row, marginsOf(row, outcomes, catalogue)] as const);
   const loss = (constants: BondConstants) => {
     let total = 0;
@@ -96,34 +98,43 @@ export function fit(outcomes: Outcomes, catalogue: Catalogue, tries = 60_000): {
       for (const ease of agreement(row, margins(constants))) total += Math.log1p(Math.exp(-ease / WIDTH));
     }
     for (const key of FREE) {
-      const [low, high] = RANGES[key] as readonly [number, number];
+      const [low, high] = rangeOf(key);
       const place = Math.log((constants[key] * constants[key]) / (low * high)) / Math.log(high / low);
       total += PULL_TO_MIDDLE * place * place;
     }
     return total;
   };
   const uniform = seededUniform(1925);
-  let best = BOND_CONSTANTS;
-  let least = Infinity;
-  const consider = (candidate: BondConstants) => {
-    const value = loss(candidate);
-    if (value < least) [best, least] = [candidate, value];
+  // Several starts, because the valley has side valleys; each start narrows its steps as it goes.
+  const found = Array.from({ length: starts }, () => descend(loss, uniform));
+  return found.reduce((best, one) => (one.loss < best.loss ? one : best));
+}
+
+const SCATTER = 4_000;
+const STEPS = 16_000;
+
+function descend(loss: (constants: BondConstants) => number, uniform: () => number) {
+  const change = (from: BondConstants, keys: readonly Free[], value: (key: Free) => number): BondConstants => ({
+    ...from,
+    ...Object.fromEntries(keys.map((key) => [key, value(key)])),
+  });
+  let best = { constants: BOND_CONSTANTS, loss: Infinity };
+  const consider = (constants: BondConstants) => {
+    const value = loss(constants);
+    if (value < best.loss) best = { constants, loss: value };
   };
-  const anywhere = (key: Free) => {
-    const [low, high] = RANGES[key] as readonly [number, number];
-    return low * Math.pow(high / low, uniform());
-  };
-  for (let i = 0; i < tries / 3; i += 1) {
-    consider({ ...BOND_CONSTANTS, ...Object.fromEntries(FREE.map((key) => [key, anywhere(key)])) });
+  for (let i = 0; i < SCATTER; i += 1) {
+    consider(change(BOND_CONSTANTS, FREE, (key) => rangeOf(key)[0] * Math.pow(rangeOf(key)[1] / rangeOf(key)[0], uniform())));
   }
-  for (let i = 0; i < tries; i += 1) {
-    const reach = 0.4 * Math.pow(0.005, i / tries);
-    const near = (key: Free) => {
-      const [low, high] = RANGES[key] as readonly [number, number];
-      return Math.min(high, Math.max(low, best[key] * Math.exp(reach * (uniform() * 2 - 1))));
-    };
+  for (let i = 0; i < STEPS; i += 1) {
+    const reach = 0.5 * Math.pow(0.002, i / STEPS);
     const changed = FREE.filter(() => uniform() < 0.4);
-    consider({ ...best, ...Object.fromEntries(changed.map((key) => [key, near(key)])) });
+    consider(
+      change(best.constants, changed, (key) => {
+        const [low, high] = rangeOf(key);
+        return Math.min(high, Math.max(low, best.constants[key] * Math.exp(reach * (uniform() * 2 - 1))));
+      }),
+    );
   }
-  return { constants: best, loss: least };
+  return best;
 }
