@@ -80,30 +80,22 @@ function overflowing(page: Page): Promise<string[]> {
   });
 }
 
-/** Text, labels and field values in which a failed computation shows. */
+/** Text, labels, drawings and field values in which a failed computation shows. */
 function nonsense(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const bad = /\b(?:NaN|undefined|Infinity)\b|\[object \w+\]|∞/;
-    const copy = document.body.cloneNode(true) as HTMLElement;
-    for (const hidden of copy.querySelectorAll('script, style, template, code')) hidden.remove();
-    const attributes = [
-      ...copy.querySelectorAll('[aria-label], [title], [alt], [value], [placeholder], [d], [points]'),
-    ];
-    const values = [...document.querySelectorAll('input, select, textarea')].map(
-      (field) => (field as HTMLInputElement).value,
-    );
-    const shown = [
-      document.title,
-      copy.textContent,
-      ...values,
-      ...attributes.flatMap((element) =>
-        ['aria-label', 'title', 'alt', 'value', 'placeholder', 'd', 'points'].map((n) => element.getAttribute(n) ?? ''),
-      ),
-    ];
-    return shown.flatMap((text) => {
-      const found = bad.exec(text);
-      return found ? [text.slice(Math.max(0, found.index - 40), found.index + 40).replace(/\s+/g, ' ')] : [];
-    });
+    const shown = [document.title];
+    // one text at a time: run together, the end of one paragraph hides in the beginning of the next
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
+      if (!text.parentElement?.closest('script, style, template, code')) shown.push(text.nodeValue ?? '');
+    }
+    for (const element of document.body.querySelectorAll('*')) {
+      if ('value' in element && typeof element.value === 'string') shown.push(element.value);
+      if (element.localName.startsWith('astro-')) continue;
+      shown.push(...[...element.attributes].map(({ value }) => value));
+    }
+    return shown.filter((text) => bad.test(text)).map((text) => text.slice(0, 200));
   });
 }
 
