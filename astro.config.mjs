@@ -3,6 +3,7 @@ import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { compactRecords } from './src/data/compact-records.mjs';
+import { keepUnits } from './src/prose/keep-units.mjs';
 
 // A fork names its own address and sub-path without touching code.
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
@@ -14,7 +15,11 @@ export default defineConfig({
   trailingSlash: 'always',
   cacheDir: './.astro',
   integrations: [mdx(), preact()],
+  markdown: { remarkPlugins: [keepUnits] },
   vite: { plugins: [compactRecords()] },
-  experimental: { csp: true },
+  // Scripts and styles are held to the site's own by their hashes; this holds everything else to it too.
+  experimental: {
+    csp: { directives: ["default-src 'self'", "img-src 'self' data:", "object-src 'none'", "base-uri 'self'", "form-action 'self'"] },
+  },
   devToolbar: { enabled: false },
 });

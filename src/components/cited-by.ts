@@ -33,7 +33,7 @@ export async function citedBy(): Promise<ReadonlyMap<string, readonly Citing[]>>
 }
 
 /** Every `source` and `traitsSource` anywhere inside a record. */
-export function sourcesIn(value: unknown): string[] {
+function sourcesIn(value: unknown): string[] {
   if (Array.isArray(value)) return value.flatMap(sourcesIn);
   if (value === null || typeof value !== 'object') return [];
   return Object.entries(value).flatMap(([key, inner]) =>

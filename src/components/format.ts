@@ -1,15 +1,12 @@
-/** How numbers and words of the records are written in pages. No arithmetic beyond rounding lives here. */
+/**
+ * How the numbers and words of records are written in pages: as they stand in the record, where core/format
+ * rounds what was computed. No arithmetic beyond rounding lives here.
+ */
 
-const THIN_SPACE = '\u2009';
+const THIN_SPACE = '\u202f';
 const NO_BREAK = '\u00a0';
 
-/** Significant figures, a true minus sign, a thin space in thousands: 37480 → "37 480" for figures = 4. */
-export function figures(value: number, significant = 3): string {
-  if (!Number.isFinite(value)) throw new RangeError(`a number to be printed must be finite; got ${value}`);
-  return grouped(Number(value.toPrecision(significant)), Math.max(0, significant - 1 - magnitude(value)));
-}
-
-/** Fixed decimals, same manners: 75.1946 → "75.2" for decimals = 1. */
+/** Fixed decimals, with a thin space in thousands and a true minus: 75.1946 → "75.2" for decimals = 1. */
 export function decimals(value: number, places = 0): string {
   if (!Number.isFinite(value)) throw new RangeError(`a number to be printed must be finite; got ${value}`);
   return grouped(value, places);
@@ -22,7 +19,7 @@ export function withUnit(number: string, unit: string): string {
 }
 
 /** Units as they are read: the record's "g/m²/√s" asks for two slashes where people write one. */
-export function unitText(unit: string): string {
+function unitText(unit: string): string {
   return unit === 'g/m²/√s' ? 'g/m² per √s' : unit;
 }
 
@@ -35,10 +32,6 @@ export function asWritten(value: number): string {
 /** low–high, or the one value when they are the same. */
 export function span(low: string, high: string): string {
   return low === high ? low : `${low}–${high}`;
-}
-
-function magnitude(value: number): number {
-  return value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
 }
 
 function grouped(value: number, places: number): string {
@@ -66,11 +59,3 @@ export const BASIS_MEANS: Record<keyof typeof BASIS_WORDS, string> = {
   estimate: 'Our own estimate, from what the material is like.',
   measured: 'Measured by the reader.',
 };
-
-/** A time to two figures at most, in the unit a person would use: 37 s, 4 min, 1.5 h. */
-export function roundSeconds(seconds: number): string {
-  if (seconds < 1) return 'under 1 s';
-  if (seconds < 90) return withUnit(figures(seconds, seconds < 10 ? 1 : 2), 's');
-  if (seconds < 5400) return withUnit(figures(seconds / 60, seconds < 600 ? 1 : 2), 'min');
-  return withUnit(figures(seconds / 3600, 2), 'h');
-}

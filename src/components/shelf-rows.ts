@@ -23,6 +23,7 @@ export interface Row {
   readonly name: string;
   readonly about?: string;
   readonly facts?: string;
+  readonly cautions?: readonly { id: string; title: string }[];
   readonly cells: readonly (RecordNumber | string | undefined)[];
 }
 
@@ -112,7 +113,12 @@ export const ADHESIVE_COLUMNS: readonly Column[] = [
   { name: 'leather', unit: '×' },
   { name: 'non-porous', unit: '×' },
 ];
-export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, nameOf: (ingredient: string) => string): Row {
+/** Looks up what an adhesive names: its ingredients and its cautions. */
+export interface LookUp {
+  nameOf(ingredient: string): string;
+  titleOf(caution: string): string;
+}
+export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf, titleOf }: LookUp): Row {
   const made =
     data.form === 'dry'
       ? `applied with ${data.appliedWith}`
@@ -123,6 +129,7 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, nameOf: 
     id,
     name: data.name,
     about: data.about,
+    cautions: data.cautions.map((caution) => ({ id: caution, title: titleOf(caution) })),
     facts: sentence([made, data.needsHeat && 'needs heat', data.traitsNote?.trim().replace(/\.$/, '')]),
     cells: [
       data.undoneWithWater,
