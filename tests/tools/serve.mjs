@@ -72,14 +72,15 @@ export async function serve({ root = DIST, base = '/', port = 0 } = {}) {
   const folder = path.resolve(root);
   const at = asBase(base);
   const server = createServer(async (request, response) => {
-    const address = new URL(request.url ?? '/', 'http://localhost');
+    // read by hand: `new URL` throws on some of what can be typed
+    const [, pathname = '/', search = ''] = /^([^?#]*)(\?[^#]*)?/.exec(request.url ?? '/') ?? [];
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       response.writeHead(405, { Allow: 'GET, HEAD' }).end();
       return;
     }
-    const found = await find(folder, at, address.pathname);
+    const found = await find(folder, at, pathname);
     if (found && 'moved' in found) {
-      response.writeHead(301, { Location: found.moved + address.search }).end();
+      response.writeHead(301, { Location: found.moved + search }).end();
       return;
     }
     const file = found?.file ?? path.join(folder, '404.html');
