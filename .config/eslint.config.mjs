@@ -20,6 +20,13 @@ export default defineConfig(
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
     },
   },
+  // a component's Props are read by those who use it
+  {
+    files: ['**/*.astro'],
+    rules: {
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^Props$' }],
+    },
+  },
   // tools print, and read records before their shape is known
   { basePath: root, files: ['tests/**'], rules: { 'no-console': 'off', '@typescript-eslint/no-explicit-any': 'off' } },
 );

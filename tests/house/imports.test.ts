@@ -27,6 +27,8 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   ],
   layouts: ['layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   pages: ['pages', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
+  // run by the build on the text of lessons
+  prose: ['prose'],
   'content.config.ts': ['schemas', 'astro', 'astro:content'],
   content: ['components'],
 };
