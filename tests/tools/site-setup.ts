@@ -15,8 +15,8 @@ declare module 'vitest' {
 
 export default async function setup(project: TestProject) {
   if (!existsSync('dist/index.html')) throw new Error('There is no built site in dist/. Run: npm run build');
-  const server = await serve({ base: process.env['BASE_PATH'] ?? '/' });
   const browser = await startBrowser();
+  const server = await serve({ base: process.env['BASE_PATH'] ?? '/' });
   project.provide('site', server.url);
   project.provide('browser', browser.wsEndpoint());
   return async () => {
