@@ -23,6 +23,8 @@ export interface Row {
   readonly name: string;
   readonly about?: string;
   readonly facts?: string;
+  /** how the answers in words are known, where the cells are not numbers that say so themselves */
+  readonly known?: { basis: keyof typeof BASIS_WORDS; source?: string | undefined };
   readonly cautions?: readonly { id: string; title: string }[];
   readonly cells: readonly (RecordNumber | string | undefined)[];
 }
@@ -109,10 +111,14 @@ export const ADHESIVE_COLUMNS: readonly Column[] = [
   { name: 'Flexes' },
   { name: 'Bears damp' },
   { name: 'Fit for children' },
-  { name: 'Hold: porous' },
-  { name: 'leather', unit: '×' },
-  { name: 'non-porous', unit: '×' },
+  { name: 'Hold, porous' },
+  { name: 'Hold, leather' },
+  { name: 'Hold, non-porous' },
 ];
+/** "1 part white PVA dispersion": a name's own capital goes, that of an abbreviation stays. */
+const partOf = (parts: number, name: string) =>
+  `${asWritten(parts)} ${parts === 1 ? 'part' : 'parts'} ${/^[A-Z][a-z]/.test(name) ? name[0]!.toLowerCase() + name.slice(1) : name}`;
+
 /** Looks up what an adhesive names: its ingredients and its cautions. */
 export interface LookUp {
   nameOf(ingredient: string): string;
@@ -124,13 +130,14 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf
       ? `applied with ${data.appliedWith}`
       : data.parts.length === 1
         ? `${nameOf(data.parts[0]!.of)}, as it comes`
-        : `${data.parts.map(({ of, parts }) => `${asWritten(parts)} ${nameOf(of)}`).join(' : ')}, parts by ${data.by}`;
+        : `${data.parts.map(({ of, parts }) => partOf(parts, nameOf(of))).join(' to ')}, by ${data.by}`;
   return {
     id,
     name: data.name,
     about: data.about,
     cautions: data.cautions.map((caution) => ({ id: caution, title: titleOf(caution) })),
-    facts: sentence([made, data.needsHeat && 'needs heat', data.traitsNote?.trim().replace(/\.$/, '')]),
+    facts: [sentence([made, data.needsHeat && 'needs heat']), data.traitsNote?.trim()].filter(Boolean).join(' '),
+    known: { basis: data.traitsBasis, source: data.traitsSource },
     cells: [
       data.undoneWithWater,
       data.longLived,
