@@ -1,0 +1,49 @@
+/**
+ * Three projects: `node` (everything that computes), `islands` (what runs in the page, in a DOM) and
+ * `site` (the built site in a real browser). The first two read records and aliases as the build does.
+ */
+import { getViteConfig } from 'astro/config';
+import { defineConfig } from 'vitest/config';
+import type { ViteUserConfig } from 'vitest/config';
+
+/** A project that sees yaml records, Astro components and JSX exactly as the build sees them. */
+function likeTheBuild(test: NonNullable<ViteUserConfig['test']>) {
+  return getViteConfig({ test, server: { watch: null } } as Parameters<typeof getViteConfig>[0])({
+    mode: 'test',
+    command: 'serve',
+  });
+}
+
+export default defineConfig(async () => ({
+  test: {
+    projects: [
+      await likeTheBuild({
+        name: 'node',
+        environment: 'node',
+        include: ['tests/**/*.test.{ts,tsx}'],
+        exclude: ['tests/islands/**', 'tests/site/**'],
+        benchmark: { include: ['tests/**/*.bench.ts'] },
+      }),
+      await likeTheBuild({
+        name: 'islands',
+        environment: 'happy-dom',
+        include: ['tests/islands/**/*.test.{ts,tsx}'],
+        benchmark: { include: [] },
+      }),
+      {
+        test: {
+          name: 'site',
+          environment: 'node',
+          include: ['tests/site/**/*.test.ts'],
+          globalSetup: ['tests/tools/site-setup.ts'],
+          // one browser on a small machine: pages are shared out inside a file, not between files
+          fileParallelism: false,
+          maxConcurrency: 3,
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+          benchmark: { include: [] },
+        },
+      },
+    ],
+  },
+}));

@@ -1,0 +1,71 @@
+/** Where things stand and what they are called. */
+import { describe, expect, test } from 'vitest';
+import { filesIn, textOf, topLevel } from './support/files';
+
+const TOP = [
+  ...['package.json', 'package-lock.json', 'tsconfig.json', 'astro.config.mjs', 'README.md', 'DEVELOPERS.md'],
+  ...['src', 'content', 'public', 'tests'],
+  ...['.ci', '.config', '.editorconfig', '.gitignore', '.npmrc'],
+];
+
+const ALL = [
+  ...filesIn('src', 'content', 'public', 'tests', '.ci', '.config'),
+  ...topLevel().filter((n) => n.includes('.')),
+];
+const TEXT =
+  /\.(?:ts|tsx|mjs|js|astro|mdx|md|yaml|yml|json|css|svg|txt|html)$|^\.(?:editorconfig|gitignore|npmrc)$|^\.ci\/run$/;
+const TEXTS = [...new Set(ALL)].filter((file) => TEXT.test(file) && file !== 'package-lock.json');
+
+test('the top level holds only what it should', () => {
+  expect(topLevel().filter((name) => !TOP.includes(name))).toEqual([]);
+});
+
+test('files are named in one way: words joined by hyphens, components in capitals', () => {
+  const name =
+    /^(?:\.?[a-z0-9]+(?:[-.][a-z0-9]+)*|[A-Z][A-Za-z0-9]*\.(?:astro|tsx)|README\.md|DEVELOPERS\.md|.*LICENSE.*)$/;
+  const dynamic = /^\[(?:\.\.\.)?[a-z]+\](?:\.[a-z]+)+$/;
+  const wrong = ALL.filter((file) => {
+    const last = file.split('/').at(-1) ?? '';
+    return !name.test(last) && !dynamic.test(last);
+  });
+  expect(wrong).toEqual([]);
+});
+
+// Bracketed letters keep this file from finding itself.
+const UNWANTED = [
+  ['a source that is not ours to cite', /tran[s]cript|seed[ ]document|\bthe[ ]video\b/i],
+  ['a path of one machine', /(?<![\w.])\/(?:wor[k]|hom[e]|tm[p]|User[s])\/|\bC:\\User[s]\\/],
+  ['work left lying', /\bTO[D]O\b|\bFIX[M]E\b|\bX[X]X\b|lorem[ ]ipsum/i],
+  ['a test switched off or run alone', /\b(?:test|it|describe)\.(?:on[l]y|sk[i]p)\b/],
+] as const;
+
+describe('no file names', () => {
+  test.for(UNWANTED)('%s', ([, pattern]) => {
+    const found = TEXTS.flatMap((file) => {
+      const hit = pattern.exec(`${file}\n${textOf(file)}`);
+      return hit ? [`${file}: ${hit[0]}`] : [];
+    });
+    expect(found).toEqual([]);
+  });
+});
+
+test('prose raises its voice nowhere', () => {
+  const prose = TEXTS.filter((file) => file.startsWith('content/') && !file.startsWith('content/sources/'));
+  const found = prose.flatMap((file) => {
+    const hit = /[\p{L}\d)”’"']!(?=\s|$)/mu.exec(textOf(file));
+    return hit ? [`${file}: …${textOf(file).slice(Math.max(0, hit.index - 20), hit.index + 2)}`] : [];
+  });
+  expect(found).toEqual([]);
+});
+
+describe('a file stays short enough to be read in one sitting', () => {
+  test.for([
+    ['src/core', 150],
+    ['src/islands', 200],
+  ] as const)('%s: %i lines', ([folder, limit]) => {
+    const long = ALL.filter((file) => file.startsWith(`${folder}/`) && /\.tsx?$/.test(file))
+      .map((file) => [file, textOf(file).trimEnd().split('\n').length] as const)
+      .filter(([, lines]) => lines > limit);
+    expect(long.map(([file, lines]) => `${file}: ${lines}`)).toEqual([]);
+  });
+});

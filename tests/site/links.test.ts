@@ -1,0 +1,83 @@
+/** Every link, anchor, image and file that a page names exists, and every page can be reached. */
+import { readFileSync, readdirSync } from 'node:fs';
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { BASE, DIST, PAGES, REDIRECTS, documentOf, fileAt, type BuiltPage } from './support/dist';
+
+/** any origin will do: it only tells addresses of this site from others */
+const HERE = 'http://site.invalid';
+
+const NAMED = [
+  ['a[href]', 'href'],
+  ['link[href]:not([rel="canonical"])', 'href'],
+  ['script[src]', 'src'],
+  ['img[src]', 'src'],
+  ['source[src]', 'src'],
+  ['image[href]', 'href'],
+  ['use[href]', 'href'],
+  ['form[action]', 'action'],
+  ['astro-island', 'component-url'],
+  ['astro-island', 'renderer-url'],
+] as const;
+
+function read(page: BuiltPage) {
+  const document = documentOf(page);
+  const addresses = NAMED.flatMap(([selector, attribute]) =>
+    [...document.querySelectorAll(selector)].map((element) => element.getAttribute(attribute) ?? ''),
+  );
+  const srcsets = [...document.querySelectorAll('[srcset]')].flatMap((element) =>
+    (element.getAttribute('srcset') ?? '').split(',').map((part) => part.trim().split(/\s+/)[0] ?? ''),
+  );
+  const ids = [...document.querySelectorAll('[id]')].map((element) => element.id);
+  return { page, ids: new Set(ids), named: [...addresses, ...srcsets] };
+}
+
+const READ = [...PAGES, ...REDIRECTS].map(read);
+const BY_FILE = new Map(READ.map((one) => [path.join(DIST, one.page.file), one]));
+
+/** What is wrong with an address on a page; undefined when it leads somewhere. */
+function fault(address: string, from: BuiltPage): string | undefined {
+  if (address === '') return 'empty address';
+  const url = new URL(address, HERE + from.address);
+  if (['mailto:', 'tel:', 'data:'].includes(url.protocol)) return undefined;
+  if (url.origin !== HERE) return url.protocol === 'https:' ? undefined : `${address} is not https`;
+  const file = fileAt(url.pathname);
+  if (file === undefined) return `${address} leads nowhere`;
+  const anchor = decodeURIComponent(url.hash.slice(1));
+  if (anchor === '' || !file.endsWith('.html')) return undefined;
+  return BY_FILE.get(file)?.ids.has(anchor) ? undefined : `${address}: no element has the id ${anchor}`;
+}
+
+test.for(READ.map((one) => [one.page.address, one] as const))('%s names only what exists', ([, { page, named }]) => {
+  expect(named.map((address) => fault(address, page)).filter(Boolean)).toEqual([]);
+});
+
+test('every file that a stylesheet names exists', () => {
+  const missing: string[] = [];
+  for (const sheet of readdirSync(DIST, { recursive: true, encoding: 'utf8' }).filter((f) => f.endsWith('.css'))) {
+    const css = readFileSync(path.join(DIST, sheet), 'utf8');
+    for (const [, address = ''] of css.matchAll(/url\(\s*["']?([^"')]+)["']?\s*\)/g)) {
+      const url = new URL(address, `${HERE}${BASE}${sheet.split(path.sep).join('/')}`);
+      if (url.protocol !== 'data:' && (url.origin !== HERE || !fileAt(url.pathname)))
+        missing.push(`${sheet}: ${address}`);
+    }
+  }
+  expect(missing).toEqual([]);
+});
+
+test('every page can be reached from the first one', () => {
+  const reached = new Set<string>();
+  const open = [path.join(DIST, 'index.html')];
+  for (let file = open.pop(); file !== undefined; file = open.pop()) {
+    const one = BY_FILE.get(file);
+    if (!one || reached.has(file)) continue;
+    reached.add(file);
+    for (const address of one.named) {
+      const url = new URL(address, HERE + one.page.address);
+      const next = url.origin === HERE ? fileAt(url.pathname) : undefined;
+      if (next) open.push(next);
+    }
+  }
+  const lost = PAGES.filter(({ file }) => file !== '404.html' && !reached.has(path.join(DIST, file)));
+  expect(lost.map(({ address }) => address)).toEqual([]);
+});

@@ -1,0 +1,32 @@
+/** The browser of the site tests, and how a page is opened in it. */
+import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+import { inject } from 'vitest';
+
+export const SITE = inject('site');
+export const ORIGIN = new URL(SITE).origin;
+
+let running: Promise<Browser> | undefined;
+
+/** Opens a page in a context of its own, so that nothing is remembered from the page before it. */
+export async function withPage<T>(options: BrowserContextOptions, use: (page: Page) => Promise<T>): Promise<T> {
+  running ??= chromium.connect(inject('browser'));
+  const context = await (await running).newContext({ reducedMotion: 'reduce', ...options });
+  try {
+    return await use(await context.newPage());
+  } finally {
+    await context.close();
+  }
+}
+
+/** Brings each island into view, so that those which wait to be seen wake up, and waits until all have. */
+export async function wakeIslands(page: Page): Promise<void> {
+  const asleep = 'astro-island[ssr]:not([client="media"])';
+  await page.evaluate(async (selector) => {
+    for (const island of document.querySelectorAll(selector)) {
+      (island.firstElementChild ?? island).scrollIntoView();
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    }
+    scrollTo(0, 0);
+  }, asleep);
+  await page.waitForFunction((selector) => document.querySelector(selector) === null, asleep, { timeout: 20_000 });
+}

@@ -1,0 +1,49 @@
+/** The built site as files: which pages there are, and where an address leads. */
+import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
+import path from 'node:path';
+import { Window } from 'happy-dom';
+import { asBase } from '../../tools/serve.mjs';
+
+export const DIST = path.resolve('dist');
+export const BASE = asBase(process.env['BASE_PATH'] ?? '/');
+
+export interface BuiltPage {
+  /** from dist/, with forward slashes: `lessons/open-time/index.html` */
+  readonly file: string;
+  /** path part of its address: `/lessons/open-time/` */
+  readonly address: string;
+  readonly html: string;
+}
+
+const files: readonly BuiltPage[] = readdirSync(DIST, { recursive: true, encoding: 'utf8' })
+  .map((file) => file.split(path.sep).join('/'))
+  .filter((file) => file.endsWith('.html'))
+  .sort()
+  .map((file) => ({
+    file,
+    address: BASE + file.replace(/(^|\/)index\.html$/, '$1'),
+    html: readFileSync(path.join(DIST, file), 'utf8'),
+  }));
+
+const sendsOn = ({ html }: BuiltPage) => /<meta[^>]+http-equiv="?refresh/i.test(html);
+
+/** Every page a reader sees; addresses that only send the reader on are left out. */
+export const PAGES = files.filter((page) => !sendsOn(page));
+export const REDIRECTS = files.filter(sendsOn);
+export const PAGES_WITH_ISLANDS = PAGES.filter(({ html }) => html.includes('<astro-island'));
+export const LESSONS = PAGES.filter(({ file }) => /^lessons\/[^/]+\/index\.html$/.test(file));
+
+/** The file that a static host sends for the path part of an address of this site, or undefined. */
+export function fileAt(address: string): string | undefined {
+  if (!address.startsWith(BASE)) return undefined;
+  const asked = path.join(DIST, decodeURIComponent(address.slice(BASE.length)));
+  const file = address.endsWith('/') ? path.join(asked, 'index.html') : asked;
+  return existsSync(file) && statSync(file).isFile() ? file : undefined;
+}
+
+const parser = new new Window().DOMParser();
+
+/** The document of a page, read but not run. */
+export function documentOf({ html }: BuiltPage) {
+  return parser.parseFromString(html, 'text/html');
+}

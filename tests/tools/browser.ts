@@ -1,0 +1,59 @@
+/**
+ * Starts the Chromium that drives the built site: the one that comes with the npm packages, else the
+ * one CHROME_PATH names, else one that is installed.
+ */
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import bundled from '@sparticuz/chromium';
+import { chromium, type BrowserServer } from 'playwright-core';
+
+// The bundled package's own default switches turn web security off, so they are not used.
+const SWITCHES = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+];
+
+const NAMES = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome', 'msedge'];
+const USUAL_PLACES = [
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+  'C:\\Program Files (x86)\\Google\\Chrome\\Application\\chrome.exe',
+  'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
+];
+
+function installed(): string | undefined {
+  const folders = (process.env['PATH'] ?? '').split(path.delimiter).filter(Boolean);
+  const onPath = folders.flatMap((folder) =>
+    NAMES.flatMap((name) => [path.join(folder, name), path.join(folder, `${name}.exe`)]),
+  );
+  return [...onPath, ...USUAL_PLACES].find((file) => existsSync(file));
+}
+
+/** Each way to find a browser, in the order in which they are tried. */
+const WAYS: readonly (readonly [string, () => string | undefined | Promise<string>])[] = [
+  ['the browser in the npm package', () => bundled.executablePath()],
+  ['CHROME_PATH', () => process.env['CHROME_PATH']],
+  ['an installed Chrome or Chromium', installed],
+];
+
+export async function startBrowser(): Promise<BrowserServer> {
+  const tried: string[] = [];
+  for (const [name, find] of WAYS) {
+    try {
+      const executablePath = await find();
+      if (!executablePath) tried.push(`${name}: none`);
+      else return await chromium.launchServer({ executablePath, args: SWITCHES, headless: true });
+    } catch (problem) {
+      tried.push(`${name}: ${String(problem).split('\n')[0]}`);
+    }
+  }
+  throw new Error(
+    `No browser could be started for the site tests.\n  ${tried.join('\n  ')}\n` +
+      'Install Chrome or Chromium, or set CHROME_PATH to the full path of one, and run the tests again.',
+  );
+}
