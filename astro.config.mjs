@@ -19,7 +19,15 @@ export default defineConfig({
   vite: { plugins: [compactRecords()] },
   // Scripts and styles are held to the site's own by their hashes; this holds everything else to it too.
   experimental: {
-    csp: { directives: ["default-src 'self'", "img-src 'self' data:", "object-src 'none'", "base-uri 'self'", "form-action 'self'"] },
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self'",
+      ],
+    },
   },
   devToolbar: { enabled: false },
 });

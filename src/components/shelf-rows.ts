@@ -177,7 +177,11 @@ export const INGREDIENT_COLUMNS: readonly Column[] = [
 export function ingredientRow({ id, data }: CollectionEntry<'ingredients'>): Row {
   const { thickening } = data;
   const viscosity =
-    thickening.law === 'none' ? undefined : thickening.law === 'cellulose-ether' ? thickening.grade : thickening.viscosity;
+    thickening.law === 'none'
+      ? undefined
+      : thickening.law === 'cellulose-ether'
+        ? thickening.grade
+        : thickening.viscosity;
   const of =
     thickening.law === 'cellulose-ether'
       ? 'viscosity is that of a 2 % solution'

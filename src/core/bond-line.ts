@@ -3,7 +3,13 @@
  * and a lifted corner comes away clean or does not. A load-and-resistance model, one screen long;
  * symbols and what is left out are on the page "How the model works".
  */
-import { BOND_CONSTANTS, GRAB_LEVEL, LONGEST_SLIP_SECONDS, SHEET_BREATHES, type BondConstants } from './model-constants';
+import {
+  BOND_CONSTANTS,
+  GRAB_LEVEL,
+  LONGEST_SLIP_SECONDS,
+  SHEET_BREATHES,
+  type BondConstants,
+} from './model-constants';
 import { poreVolume } from './paper';
 import { clamp } from './quantity';
 import { mustBePositive, mustBeWithin } from './result';
@@ -126,7 +132,8 @@ export function bondLine(joint: Joint): BondLine {
   // Thin liquid fills some of the hollows that a thick one bridges.
   const touching = paper.contact + (1 - paper.contact) * follows;
   const pull =
-    touching * (constants.freshPull + constants.setPull * adhesive.solids * Math.pow(settingProgress, constants.setExponent));
+    touching *
+    (constants.freshPull + constants.setPull * adhesive.solids * Math.pow(settingProgress, constants.setExponent));
   const liftMargin = Math.min(wetStrength, faceStrength) / pull;
   return {
     uptake: taken,

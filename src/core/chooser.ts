@@ -55,7 +55,9 @@ export function choose(job: Job, catalogue: Catalogue, samples: number = SAMPLES
   const settled = settleJob(job, catalogue).job;
   const sheet = sheetOf(settled, catalogue);
   const benches = benchesOf(settled, sheet, catalogue, samples);
-  const choices = [...catalogue.adhesives.values()].map((adhesive) => judge(adhesive, settled, sheet, benches, catalogue));
+  const choices = [...catalogue.adhesives.values()].map((adhesive) =>
+    judge(adhesive, settled, sheet, benches, catalogue),
+  );
   const last = (choice: Choice) => (choice.verdict === 'ruled-out' ? 1 : 0);
   return choices.sort(
     (a, b) =>

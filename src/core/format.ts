@@ -14,7 +14,8 @@ export function figure(value: number, digits = 2): string {
   return trimmed ? `${grouped}.${trimmed}` : grouped;
 }
 
-export const withUnit = (value: number, unit: string, digits = 2): string => `${figure(value, digits)}${NO_BREAK}${unit}`;
+export const withUnit = (value: number, unit: string, digits = 2): string =>
+  `${figure(value, digits)}${NO_BREAK}${unit}`;
 
 /** A range in one unit: "50 to 110 s"; one figure when both ends read the same. */
 export function span(low: number, high: number, unit: string, digits = 2): string {
@@ -27,7 +28,9 @@ export function span(low: number, high: number, unit: string, digits = 2): strin
 export function duration(seconds: number): string {
   if (seconds >= 3600) return 'an hour or more';
   if (seconds < 1) return 'under 1\u00a0s';
-  return seconds < 120 ? withUnit(seconds < 10 ? Math.round(seconds) : round5(seconds), 's') : withUnit(seconds / 60, 'min');
+  return seconds < 120
+    ? withUnit(seconds < 10 ? Math.round(seconds) : round5(seconds), 's')
+    : withUnit(seconds / 60, 'min');
 }
 
 /** A span of time: "50 to 110 s", "2 to 5 min", "40 s to 3 min". */

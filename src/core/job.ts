@@ -92,7 +92,10 @@ export function placingSeconds(widthMm: number, heightMm: number): number {
 /** What is wrong with one number, or undefined. The message says what is allowed. */
 export function numberProblem(field: NumberField, value: number): InputError | undefined {
   const { low, high, unit, what } = LIMITS[field];
-  const because = field === 'dropSeconds' && value > high ? ' A slower drop dries as much as it sinks in: leave this empty and choose hard-sized.' : '';
+  const because =
+    field === 'dropSeconds' && value > high
+      ? ' A slower drop dries as much as it sinks in: leave this empty and choose hard-sized.'
+      : '';
   const problem = (code: ErrorCode): InputError => ({
     field,
     code,
@@ -134,8 +137,14 @@ export function jobProblems(job: Job, catalogue: Catalogue): InputError[] {
     ['celsius', job.celsius],
     ['humidity', job.humidity],
   ];
-  const problems = numbers.flatMap(([field, value]) => (value === undefined ? [] : (numberProblem(field, value) ?? [])));
-  const unknown = (field: string, what: string): InputError => ({ field, code: 'unknown-id', message: `Choose ${what} from the list.` });
+  const problems = numbers.flatMap(([field, value]) =>
+    value === undefined ? [] : (numberProblem(field, value) ?? []),
+  );
+  const unknown = (field: string, what: string): InputError => ({
+    field,
+    code: 'unknown-id',
+    message: `Choose ${what} from the list.`,
+  });
   if (!catalogue.papers.has(paper.family)) problems.push(unknown('family', 'a paper'));
   if (!catalogue.substrates.has(job.substrate)) problems.push(unknown('substrate', 'what it goes on'));
   if (!catalogue.techniques.has(job.tool)) problems.push(unknown('tool', 'a tool'));
@@ -161,7 +170,10 @@ export function settleJob(job: Job, catalogue: Catalogue): { job: Job; dropped: 
     const kept = Object.entries(settled.paper).filter(([key]) => !paperFields.includes(key));
     settled = {
       ...settled,
-      paper: { ...(Object.fromEntries(kept) as unknown as JobPaper), ...(fields.has('family') && { family: DEFAULT_JOB.paper.family }) },
+      paper: {
+        ...(Object.fromEntries(kept) as unknown as JobPaper),
+        ...(fields.has('family') && { family: DEFAULT_JOB.paper.family }),
+      },
       ...(fields.has('substrate') && { substrate: DEFAULT_JOB.substrate }),
       ...(fields.has('tool') && { tool: DEFAULT_JOB.tool }),
       ...(fields.has('atHand') && { atHand: settled.atHand.filter((id) => catalogue.adhesives.has(id)) }),

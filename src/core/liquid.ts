@@ -5,7 +5,13 @@
 import { gramsOf, mix, type Part } from './mixture';
 import type { Range } from './quantity';
 import type { Catalogue, Ingredient, WetAdhesive } from './records';
-import { brushingViscosity, dispersionViscosity, RANDOM_PACKING, solutionViscosity, thickeningPower } from './viscosity';
+import {
+  brushingViscosity,
+  dispersionViscosity,
+  RANDOM_PACKING,
+  solutionViscosity,
+  thickeningPower,
+} from './viscosity';
 
 /** Which of the uncertain things a number belongs to, so that one draw moves them together. */
 export type Uncertain = 'solids' | 'viscosity' | 'grab' | 'film';
@@ -47,7 +53,9 @@ export function ingredientsOf(adhesive: WetAdhesive, catalogue: Catalogue, draw:
     if (ingredient) {
       const density = draw(ingredient.density, 'solids');
       const solids = draw(ingredient.solids, 'solids');
-      const grams = gramsOf(adhesive.by === 'mass' ? { grams: parts, density, solids } : { millilitres: parts, density, solids });
+      const grams = gramsOf(
+        adhesive.by === 'mass' ? { grams: parts, density, solids } : { millilitres: parts, density, solids },
+      );
       return [{ ingredient, part: { grams, density, solids } }];
     }
     const inner = catalogue.adhesives.get(of);
@@ -80,7 +88,9 @@ export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw
   const weighted = (pick: (ingredient: Ingredient) => number | undefined) => {
     const known = inPot.filter(({ ingredient }) => pick(ingredient) !== undefined);
     const grams = known.reduce((sum, item) => sum + solidsOf(item), 0);
-    return grams > 0 ? known.reduce((sum, item) => sum + solidsOf(item) * pick(item.ingredient)!, 0) / grams : undefined;
+    return grams > 0
+      ? known.reduce((sum, item) => sum + solidsOf(item) * pick(item.ingredient)!, 0) / grams
+      : undefined;
   };
   const main = (has: (ingredient: Ingredient) => Range | undefined) => {
     // A trait of one ingredient counts for the mix when that ingredient is at least half of the solids.
@@ -120,7 +130,10 @@ function strengthGiven({ ingredient, part }: Measured, draw: Draw): number {
     case 'dispersion': {
       const volume = part.solids / ingredient.solidDensity;
       const share = Math.min(volume / (volume + 1 - part.solids), RANDOM_PACKING * 0.98);
-      const serum = Math.max(1, draw(thickening.viscosity, 'viscosity') / dispersionViscosity({ volumeFraction: share }));
+      const serum = Math.max(
+        1,
+        draw(thickening.viscosity, 'viscosity') / dispersionViscosity({ volumeFraction: share }),
+      );
       return thickeningPower(serum, 100) * part.grams * (1 - part.solids);
     }
   }

@@ -14,7 +14,12 @@ import { spreadMarginUnderBrush } from './spread';
 /** One draw of everything uncertain about the job. */
 export interface Bench {
   readonly paper: JointPaper & { readonly wetExpansion: number };
-  readonly substrate: { readonly sorptivity: number; readonly faceStrength: number; readonly thickness: number; readonly modulus: number };
+  readonly substrate: {
+    readonly sorptivity: number;
+    readonly faceStrength: number;
+    readonly thickness: number;
+    readonly modulus: number;
+  };
   readonly face: 'porous' | 'leather' | 'non-porous';
   readonly limp: boolean;
   readonly spanMm: number;
@@ -75,7 +80,9 @@ export function wetMargins(
   return {
     spread: bounded(spreadMarginUnderBrush(paper.grammage, liquid.underBrush, tool.drag, constants)),
     lift: bounded(joint.liftMargin),
-    bond: bounded(((dryCoat / liquid.leastDryCoat) * holdOn(adhesive, bench) * (cold ? NO_FILM : 1)) / demand(adhesive, bench)),
+    bond: bounded(
+      ((dryCoat / liquid.leastDryCoat) * holdOn(adhesive, bench) * (cold ? NO_FILM : 1)) / demand(adhesive, bench),
+    ),
     flat: bounded(flatMargin(tool.coat * (1 - liquid.solids) * carrier.swelling, bench)),
     slipSeconds: joint.slipSeconds,
     gives: joint.gives,
@@ -119,7 +126,11 @@ export function coolingSeconds(usedAt: number | undefined, gelsAt: number | unde
 const NO_FILM = 0.3;
 
 function holdOn(adhesive: WetAdhesive | DryAdhesive, { face }: Bench): number {
-  return face === 'porous' ? adhesive.hold.porous : face === 'leather' ? adhesive.hold.leather : adhesive.hold.nonPorous;
+  return face === 'porous'
+    ? adhesive.hold.porous
+    : face === 'leather'
+      ? adhesive.hold.leather
+      : adhesive.hold.nonPorous;
 }
 
 /** Estimate: how much more is asked of a joint that must bend, or get damp, by how well the adhesive does either. */
@@ -152,7 +163,10 @@ function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants }
   const growth = paper.wetExpansion * wetted;
   const asked = wants.flat ? 'flat' : 'usual';
   if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth, 1e-6);
-  const sheet = { thickness: paper.grammage / paper.density / 1000, modulus: STIFFNESS_PER_STRENGTH * paper.tensileIndex * paper.density };
+  const sheet = {
+    thickness: paper.grammage / paper.density / 1000,
+    modulus: STIFFNESS_PER_STRENGTH * paper.tensileIndex * paper.density,
+  };
   const bow = bowHeight(twoPlyCurvature(sheet, substrate, growth * LEFT_AFTER_PRESSING), spanMm);
   return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
 }

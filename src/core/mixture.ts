@@ -7,7 +7,9 @@ export type Part = {
   readonly solids: number;
   /** g/ml */
   readonly density: number;
-} & ({ readonly grams: number; readonly millilitres?: never } | { readonly millilitres: number; readonly grams?: never });
+} & (
+  { readonly grams: number; readonly millilitres?: never } | { readonly millilitres: number; readonly grams?: never }
+);
 
 export interface Mix {
   /** g */

@@ -11,7 +11,12 @@ export function saturationPressure(celsius: number): number {
   mustBeWithin('celsius', celsius, 0, 100);
   const t = celsius + 273.15;
   const logPascal =
-    -5.8002206e3 / t + 1.3914993 - 4.8640239e-2 * t + 4.1764768e-5 * t ** 2 - 1.4452093e-8 * t ** 3 + 6.5459673 * Math.log(t);
+    -5.8002206e3 / t +
+    1.3914993 -
+    4.8640239e-2 * t +
+    4.1764768e-5 * t ** 2 -
+    1.4452093e-8 * t ** 3 +
+    6.5459673 * Math.log(t);
   return Math.exp(logPascal) / 1000;
 }
 

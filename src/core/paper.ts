@@ -38,7 +38,8 @@ export type Grade = keyof typeof BASIC_SHEETS;
 /** Square metres in a ream of 500 basic sheets of this grade. */
 function reamArea(grade: Grade): number {
   const sheet = Object.hasOwn(BASIC_SHEETS, grade) ? BASIC_SHEETS[grade] : undefined;
-  if (!sheet) throw new RangeError(`grade must be one of ${Object.keys(BASIC_SHEETS).join(', ')}; got ${String(grade)}`);
+  if (!sheet)
+    throw new RangeError(`grade must be one of ${Object.keys(BASIC_SHEETS).join(', ')}; got ${String(grade)}`);
   return SHEETS_PER_REAM * sheet[0] * sheet[1] * SQUARE_METRES_PER_SQUARE_INCH;
 }
 
@@ -94,7 +95,8 @@ export interface Weighing {
  */
 export function grammageFromWeighing(weighing: Weighing): { value: number; uncertainty: number; standard: number } {
   const { grams, widthMm, heightMm, sheets = 1, scaleStepGrams = 1, cutMm = 0.5 } = weighing;
-  for (const [name, value] of Object.entries({ grams, widthMm, heightMm, sheets, scaleStepGrams })) mustBePositive(name, value);
+  for (const [name, value] of Object.entries({ grams, widthMm, heightMm, sheets, scaleStepGrams }))
+    mustBePositive(name, value);
   mustBeWithin('cutMm', cutMm, 0, 10);
   const value = (grams * 1e6) / (widthMm * heightMm * sheets);
   const scale = (scaleStepGrams * Math.SQRT2) / Math.sqrt(12) / grams;

@@ -29,7 +29,14 @@ export interface Facts {
 }
 
 export function reasonsFor(facts: Facts): readonly Reason[] {
-  const all = [...facts.fit.notes, spreadReason(facts), liftReason(facts), slipReason(facts), bondReason(facts), flatReason(facts)];
+  const all = [
+    ...facts.fit.notes,
+    spreadReason(facts),
+    liftReason(facts),
+    slipReason(facts),
+    bondReason(facts),
+    flatReason(facts),
+  ];
   return all.sort((a, b) => b.weight - a.weight || (a.code < b.code ? -1 : 1));
 }
 
@@ -59,7 +66,8 @@ function spreadReason({ adhesive, sheet, chances, margins }: Facts): Reason {
 function liftReason({ chances, margins, gives, needed }: Facts): Reason {
   const against = chances.lift < 0.5;
   const when = `Lifted ${withUnit(needed, 's')} after laying,`;
-  const side = gives === 'substrate' ? 'the face of what it lies on comes away' : 'the paper tears or leaves fibres behind';
+  const side =
+    gives === 'substrate' ? 'the face of what it lies on comes away' : 'the paper tears or leaves fibres behind';
   const text = against
     ? `${when} ${side}: the weaker side bears ${figure(margins.lift)} of the pull.`
     : `${when} it comes away clean ${chanceInTen(chances.lift)} times: the weaker side bears ${times(margins.lift)} the pull.`;
@@ -68,7 +76,8 @@ function liftReason({ chances, margins, gives, needed }: Facts): Reason {
 
 function slipReason({ slipSeconds, needed, adhesive }: Facts): Reason {
   const against = slipSeconds.p50 < needed;
-  const long = slipSeconds.p10 >= 3600 ? duration(slipSeconds.p10) : `about ${durationSpan(slipSeconds.p10, slipSeconds.p90)}`;
+  const long =
+    slipSeconds.p10 >= 3600 ? duration(slipSeconds.p10) : `about ${durationSpan(slipSeconds.p10, slipSeconds.p90)}`;
   const text = against
     ? `You can move it for ${long}, and you need ${withUnit(needed, 's')}: ${adhesive.form === 'dry' ? 'lay one edge first and roll the rest down' : 'place it before it touches'}.`
     : `You can move it for ${long}; you need ${withUnit(needed, 's')}.`;

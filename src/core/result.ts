@@ -3,7 +3,8 @@
  * a call outside a formula's stated range is a programmer's error and throws `RangeError`.
  */
 
-export type ErrorCode = 'not-a-number' | 'too-small' | 'too-large' | 'not-positive' | 'contradiction' | 'unknown-id' | 'empty';
+export type ErrorCode =
+  'not-a-number' | 'too-small' | 'too-large' | 'not-positive' | 'contradiction' | 'unknown-id' | 'empty';
 
 export interface InputError {
   readonly field: string;
@@ -13,7 +14,8 @@ export interface InputError {
   readonly limits?: { readonly low: number; readonly high: number; readonly unit: string };
 }
 
-export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: readonly InputError[] };
+export type Result<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: readonly InputError[] };
 
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
 export const fail = (errors: readonly InputError[]): Result<never> => ({ ok: false, errors });

@@ -36,7 +36,11 @@ export function benchesOf(job: Job, sheet: Sheet, catalogue: Catalogue, samples:
   const substrate = catalogue.substrates.get(job.substrate)!;
   const tool = catalogue.techniques.get(job.tool)!;
   const points = pointsFor(samples);
-  const wants = { flexes: job.needs.includes('flexes'), damp: job.needs.includes('damp'), flat: job.needs.includes('flat') };
+  const wants = {
+    flexes: job.needs.includes('flexes'),
+    damp: job.needs.includes('damp'),
+    flat: job.needs.includes('flat'),
+  };
   const evaporation = sheet.closed ? 0 : evaporationRate(job.celsius, job.humidity);
   const seconds = secondsNeeded(job);
   return Array.from({ length: samples }, (_, sample) => {

@@ -24,7 +24,10 @@ export function sorptivityFromCobb(gsm60: number): number {
  * Give `dropMillilitres` and the final `stainMm` across to work out what the stain holds; otherwise an
  * ordinary spot is assumed. An estimate: good to a factor of about two. Throws RangeError outside the range.
  */
-export function sorptivityFromDrop(seconds: number, measured: { dropMillilitres?: number; stainMm?: number } = {}): number {
+export function sorptivityFromDrop(
+  seconds: number,
+  measured: { dropMillilitres?: number; stainMm?: number } = {},
+): number {
   mustBeWithin('seconds', seconds, 0.1, LONGEST_DROP_SECONDS);
   const { dropMillilitres, stainMm } = measured;
   if (dropMillilitres === undefined || stainMm === undefined) return ORDINARY_SPOT_LOAD / Math.sqrt(seconds);

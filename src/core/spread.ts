@@ -23,7 +23,12 @@ export function spreadMargin({ grammage, viscosity, toolDrag = 1, constants = BO
 }
 
 /** The same from a viscosity under the brush, mPa·s, already worked out. */
-export function spreadMarginUnderBrush(grammage: number, underBrush: number, toolDrag: number, constants: BondConstants = BOND_CONSTANTS): number {
+export function spreadMarginUnderBrush(
+  grammage: number,
+  underBrush: number,
+  toolDrag: number,
+  constants: BondConstants = BOND_CONSTANTS,
+): number {
   mustBePositive('grammage', grammage);
   mustBePositive('toolDrag', toolDrag);
   return grammage / (constants.brushedGrammage * (underBrush / 1000) * toolDrag);

@@ -60,14 +60,25 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
   }
   if (needs.has('long-lived')) {
     if (adhesive.longLived === 'no') out('long-lived', 'It does not last: it yellows, stains or lets go with age.');
-    else if (adhesive.longLived === 'partly') off(0.85, 'long-lived', 'How well it ages depends on the make: look for one that is acid-free.');
+    else if (adhesive.longLived === 'partly')
+      off(0.85, 'long-lived', 'How well it ages depends on the make: look for one that is acid-free.');
     else pro('long-lived', 'It is acid-free and ages well.');
   }
   if (needs.has('flexes') && adhesive.flexes !== 'yes') {
-    off(adhesive.flexes === 'partly' ? 0.9 : 0.6, 'flexes', adhesive.flexes === 'partly' ? 'It flexes less well than a vinyl film.' : 'It dries stiff and may crack where it bends.');
+    off(
+      adhesive.flexes === 'partly' ? 0.9 : 0.6,
+      'flexes',
+      adhesive.flexes === 'partly'
+        ? 'It flexes less well than a vinyl film.'
+        : 'It dries stiff and may crack where it bends.',
+    );
   }
   if (needs.has('damp') && adhesive.bearsDamp !== 'yes') {
-    off(adhesive.bearsDamp === 'partly' ? 0.85 : 0.5, 'damp', adhesive.bearsDamp === 'partly' ? 'Damp softens it.' : 'Damp lets it go, or grows mould on it.');
+    off(
+      adhesive.bearsDamp === 'partly' ? 0.85 : 0.5,
+      'damp',
+      adhesive.bearsDamp === 'partly' ? 'Damp softens it.' : 'Damp lets it go, or grows mould on it.',
+    );
   }
   if (needs.has('children')) {
     if (adhesive.childSafe === 'no') out('children', 'Not with children in the room: heat, fumes or solvent.');
@@ -80,19 +91,32 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
 
   // Nobody has to say that a joint should last and bend a little.
   if (!needs.has('long-lived') && adhesive.longLived !== 'yes') {
-    off(adhesive.longLived === 'no' ? 0.8 : 0.95, 'ages', adhesive.longLived === 'no' ? 'It does not last: it yellows, stains or lets go with age.' : 'How well it ages depends on the make.');
+    off(
+      adhesive.longLived === 'no' ? 0.8 : 0.95,
+      'ages',
+      adhesive.longLived === 'no'
+        ? 'It does not last: it yellows, stains or lets go with age.'
+        : 'How well it ages depends on the make.',
+    );
   }
-  if (!needs.has('flexes') && adhesive.flexes !== 'yes') off(adhesive.flexes === 'no' ? 0.85 : 0.95, 'stiff', 'It dries stiffer than a vinyl film.');
+  if (!needs.has('flexes') && adhesive.flexes !== 'yes')
+    off(adhesive.flexes === 'no' ? 0.85 : 0.95, 'stiff', 'It dries stiffer than a vinyl film.');
   if (adhesive.form === 'wet') {
     const { filmFormsAbove, gelsAt } = middleLiquid(adhesive, catalogue);
     if (filmFormsAbove !== undefined && job.celsius < filmFormsAbove) {
-      notes.push({ code: 'cold', weight: 6, against: true, text: `Below about ${figure(filmFormsAbove, 1)} °C its film does not form: it dries to a weak, chalky layer. Warm the room and the glue.` });
+      notes.push({
+        code: 'cold',
+        weight: 6,
+        against: true,
+        text: `Below about ${figure(filmFormsAbove, 1)} °C its film does not form: it dries to a weak, chalky layer. Warm the room and the glue.`,
+      });
     }
     const cools = coolingSeconds(adhesive.usedAt, gelsAt, job.celsius);
     if (cools < Infinity) pro('cools', `It grabs as it cools: in about ${withUnit(cools, 's')} in this room.`);
   }
   if (heatAtBench(adhesive)) off(0.75, 'heat', 'It needs heat at the bench, and a hand used to it.');
-  if (adhesive.cautions.some((caution) => caution.endsWith('-fumes'))) off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
+  if (adhesive.cautions.some((caution) => caution.endsWith('-fumes')))
+    off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
 
   const carrier = carrierOf(adhesive, catalogue);
   const wet = carrier === 'water' || carrier === 'alcohol';
@@ -105,10 +129,20 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
       'a little water': likely ? 0.5 : asked ? 0.8 : 1,
       none: 1,
     }[carrier];
-    if (left < 1) off(left, 'colours', likely ? 'Its wet may make the colours run.' : 'Its wet may make some colours run: test a corner.');
+    if (left < 1)
+      off(
+        left,
+        'colours',
+        likely ? 'Its wet may make the colours run.' : 'Its wet may make some colours run: test a corner.',
+      );
     else if (carrier === 'none') pro('colours', 'It brings no water, so colours stay where they are.');
   }
-  if (sheet.harmedByWater && wet) off(carrier === 'water' ? 0.3 : 0.7, 'harmed', 'This paper cockles, goes cloudy or loses its shape when it is wetted.');
+  if (sheet.harmedByWater && wet)
+    off(
+      carrier === 'water' ? 0.3 : 0.7,
+      'harmed',
+      'This paper cockles, goes cloudy or loses its shape when it is wetted.',
+    );
   const substrate = catalogue.substrates.get(job.substrate)!;
   if (wet && substrate.sorptivity.middle === 0 && (sheet.closed || sheet.sorptivity.middle < CLOSED_FACE)) {
     out('closed', 'Neither side lets it dry: the water has nowhere to go.');
@@ -116,13 +150,31 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
 
   const base = { notes, cautions: needs.has('valued') ? ['valued-original'] : [] };
   if (needs.has('food')) {
-    const text = 'None of these is known to be safe where food touches it, and this page cannot tell. Use ware and adhesives sold and tested for food contact.';
-    return { share: 0, verdict: 'refused', notes: [{ code: 'food', weight: 10, against: true, text }], cautions: ['food-contact'] };
+    const text =
+      'None of these is known to be safe where food touches it, and this page cannot tell. Use ware and adhesives sold and tested for food contact.';
+    return {
+      share: 0,
+      verdict: 'refused',
+      notes: [{ code: 'food', weight: 10, against: true, text }],
+      cautions: ['food-contact'],
+    };
   }
   if (needs.has('valued')) {
-    const text = 'For a valued original, ask a conservator before any adhesive touches it. What stands here is for copies and practice.';
-    const left = ruledOut ? 0 : adhesive.undoneWithWater === 'yes' ? share : adhesive.undoneWithWater === 'partly' ? share * 0.3 : share * 0.05;
-    return { ...base, share: left, verdict: 'defer', notes: [{ code: 'valued', weight: 10, against: true, text }, ...notes] };
+    const text =
+      'For a valued original, ask a conservator before any adhesive touches it. What stands here is for copies and practice.';
+    const left = ruledOut
+      ? 0
+      : adhesive.undoneWithWater === 'yes'
+        ? share
+        : adhesive.undoneWithWater === 'partly'
+          ? share * 0.3
+          : share * 0.05;
+    return {
+      ...base,
+      share: left,
+      verdict: 'defer',
+      notes: [{ code: 'valued', weight: 10, against: true, text }, ...notes],
+    };
   }
   return ruledOut ? { ...base, share: 0, verdict: 'ruled-out' } : { ...base, share };
 }

@@ -41,14 +41,24 @@ export function tally(
   count: number,
   combine: (margins: Margins, held: Chances) => number,
 ): Tally {
-  const columns = { spread: new Float64Array(count), lift: new Float64Array(count), bond: new Float64Array(count), flat: new Float64Array(count) };
+  const columns = {
+    spread: new Float64Array(count),
+    lift: new Float64Array(count),
+    bond: new Float64Array(count),
+    flat: new Float64Array(count),
+  };
   const slips = new Float64Array(count);
   const sum = { spread: 0, lift: 0, bond: 0, flat: 0, together: 0 };
   let paperGives = 0;
   let substrateGives = 0;
   for (let draw = 0; draw < count; draw += 1) {
     const margins = marginsOf(draw);
-    const held = { spread: holds(margins.spread), lift: holds(margins.lift), bond: holds(margins.bond), flat: holds(margins.flat) };
+    const held = {
+      spread: holds(margins.spread),
+      lift: holds(margins.lift),
+      bond: holds(margins.bond),
+      flat: holds(margins.flat),
+    };
     for (const key of THINGS) {
       columns[key][draw] = margins[key];
       sum[key] += held[key];
@@ -59,7 +69,12 @@ export function tally(
     else if (margins.gives === 'substrate') substrateGives += 1;
   }
   slips.sort();
-  const each = (value: (key: keyof Chances) => number): Chances => ({ spread: value('spread'), lift: value('lift'), bond: value('bond'), flat: value('flat') });
+  const each = (value: (key: keyof Chances) => number): Chances => ({
+    spread: value('spread'),
+    lift: value('lift'),
+    bond: value('bond'),
+    flat: value('flat'),
+  });
   const fails = paperGives + substrateGives;
   return {
     chances: each((key) => sum[key] / count),

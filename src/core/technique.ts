@@ -29,8 +29,12 @@ function dryTechnique({ adhesive, slipSeconds, needed }: Facts): Technique {
   const glueGoesOn = adhesive.id === 'contact-adhesive' ? 'both' : 'the paper';
   const steps = [
     `Apply it to ${glueGoesOn === 'both' ? 'both faces' : 'the back of the paper'} with ${appliedWith}.`,
-    placeBeforeContact ? 'Mark the place first. Lay one edge, then roll the rest down with your hand behind it.' : 'Lay it, check the edges, then smooth from the middle.',
-    adhesive.needsHeat ? 'Protect the face with a clean sheet, set it with the iron, and let it cool under weight.' : 'Rub down through a clean sheet, from the middle to the edges.',
+    placeBeforeContact
+      ? 'Mark the place first. Lay one edge, then roll the rest down with your hand behind it.'
+      : 'Lay it, check the edges, then smooth from the middle.',
+    adhesive.needsHeat
+      ? 'Protect the face with a clean sheet, set it with the iron, and let it cool under weight.'
+      : 'Rub down through a clean sheet, from the middle to the edges.',
   ];
   return { glueGoesOn, tool: appliedWith, relaxMinutes: 0, placeBeforeContact, steps };
 }
@@ -48,16 +52,27 @@ function wetTechnique({ adhesive, job, sheet, chances, slipSeconds, needed }: Fa
   const placeBeforeContact = light || slipSeconds.p50 < needed;
   const heavy = sheet.surface === 'embossed';
   const steps = [
-    adhesive.form === 'wet' && adhesive.usedAt !== undefined ? `Keep it at about ${adhesive.usedAt} °C, no hotter, and warm the pieces.` : '',
+    adhesive.form === 'wet' && adhesive.usedAt !== undefined
+      ? `Keep it at about ${adhesive.usedAt} °C, no hotter, and warm the pieces.`
+      : '',
     `Put the glue on ${boardSide ? 'the board, not the paper' : 'the back of the paper'}: ${name}, from the middle out over the edges, about ${span(tool.coat.low, tool.coat.high, 'g/m²')} wet.`,
     relaxMinutes > 0 ? `Let the pasted sheet relax for about ${relaxMinutes} min, until it lies limp and flat.` : '',
     placeBeforeContact
       ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'
       : 'Lay it, check the corners, and move it while it still slides.',
-    heavy ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.' : 'Rub down through a clean sheet, from the middle to the edges.',
+    heavy
+      ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
+      : 'Rub down through a clean sheet, from the middle to the edges.',
     pressing(slipSeconds.p50),
   ];
-  return { glueGoesOn: boardSide ? 'the board' : 'the paper', tool: tool.id, coat: tool.coat, relaxMinutes, placeBeforeContact, steps: steps.filter(Boolean) };
+  return {
+    glueGoesOn: boardSide ? 'the board' : 'the paper',
+    tool: tool.id,
+    coat: tool.coat,
+    relaxMinutes,
+    placeBeforeContact,
+    steps: steps.filter(Boolean),
+  };
 }
 
 /** Slow glues still hold their water when they are laid; they need longer under weight. */

@@ -17,7 +17,17 @@ export function compactRecords() {
   };
 }
 
-const PROSE = new Set(['about', 'alsoCalled', 'note', 'grainNote', 'thickestNote', 'traitsNote', 'traitsBasis', 'traitsSource', 'lookAlikes']);
+const PROSE = new Set([
+  'about',
+  'alsoCalled',
+  'note',
+  'grainNote',
+  'thickestNote',
+  'traitsNote',
+  'traitsBasis',
+  'traitsSource',
+  'lookAlikes',
+]);
 
 /** @param {any} value @returns {any} */
 export function compact(value) {

@@ -28,8 +28,7 @@ export function quantity(unit: string, limits: { min: number; max: number }) {
       const say = (message: string) => context.addIssue({ code: z.ZodIssueCode.custom, message });
       if (number.low > number.high) say('low is above high');
       const middle = number.middle;
-      if (middle !== undefined && (middle < number.low || middle > number.high))
-        say('middle lies outside low to high');
+      if (middle !== undefined && (middle < number.low || middle > number.high)) say('middle lies outside low to high');
       if (number.basis === 'published' && !number.source) say('published needs a source id');
       if (number.basis === 'calibrated' && !number.checks?.length)
         say('calibrated needs the ids of the checks it was fitted to');

@@ -86,7 +86,11 @@ const traits = {
   needsHeat: z.boolean().default(false),
   cautions: z.array(id).default([]),
   hold: z
-    .object({ porous: z.number().min(0).max(2), leather: z.number().min(0).max(2), nonPorous: z.number().min(0).max(2) })
+    .object({
+      porous: z.number().min(0).max(2),
+      leather: z.number().min(0).max(2),
+      nonPorous: z.number().min(0).max(2),
+    })
     .strict(),
   /** basis of the yes/partly/no answers and of `hold` */
   traitsBasis: z.enum(['published', 'common-practice', 'from-memory', 'estimate']),
@@ -129,7 +133,9 @@ export const techniqueSchema = z
   })
   .strict();
 
-export const cautionSchema = z.object({ title: z.string().min(3), text: z.string().min(20), source: id.optional() }).strict();
+export const cautionSchema = z
+  .object({ title: z.string().min(3), text: z.string().min(20), source: id.optional() })
+  .strict();
 
 export const sourceSchema = z
   .object({

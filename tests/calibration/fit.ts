@@ -46,7 +46,9 @@ export const RANGES: Readonly<Record<keyof BondConstants, readonly [low: number,
 };
 
 export type Free = Exclude<keyof BondConstants, 'drainableShare'>;
-export const FREE = (Object.keys(RANGES) as (keyof BondConstants)[]).filter((key): key is Free => RANGES[key] !== 'fixed');
+export const FREE = (Object.keys(RANGES) as (keyof BondConstants)[]).filter(
+  (key): key is Free => RANGES[key] !== 'fixed',
+);
 
 /** What the model says of one outcome: at the middle of every range, and as the chances a page would show. */
 export interface Answer {
@@ -63,7 +65,12 @@ export interface Answer {
 const DRAWS = 32;
 
 /** A function of the constants alone, with everything the records give worked out once. */
-export function answerer(outcome: Outcome, { setting }: Outcomes, catalogue: Catalogue, draws = DRAWS): (constants: BondConstants) => Answer {
+export function answerer(
+  outcome: Outcome,
+  { setting }: Outcomes,
+  catalogue: Catalogue,
+  draws = DRAWS,
+): (constants: BondConstants) => Answer {
   const job: Job = {
     ...DEFAULT_JOB,
     paper: { family: outcome.paper, grammage: outcome.grammage },
@@ -147,7 +154,8 @@ export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 4): { con
   const loss = (constants: BondConstants) => {
     let total = 0;
     for (const [row, answer] of cases) {
-      for (const chance of agreement(row, answer(constants))) total += Math.max(0, CLEAR - chance) * INSIST - Math.log(chance);
+      for (const chance of agreement(row, answer(constants)))
+        total += Math.max(0, CLEAR - chance) * INSIST - Math.log(chance);
     }
     for (const key of FREE) {
       const [low, high] = rangeOf(key);
@@ -176,7 +184,9 @@ function descend(loss: (constants: BondConstants) => number, uniform: () => numb
     if (value < best.loss) best = { constants, loss: value };
   };
   for (let i = 0; i < SCATTER; i += 1) {
-    consider(change(BOND_CONSTANTS, FREE, (key) => rangeOf(key)[0] * Math.pow(rangeOf(key)[1] / rangeOf(key)[0], uniform())));
+    consider(
+      change(BOND_CONSTANTS, FREE, (key) => rangeOf(key)[0] * Math.pow(rangeOf(key)[1] / rangeOf(key)[0], uniform())),
+    );
   }
   for (let i = 0; i < STEPS; i += 1) {
     const reach = 0.5 * Math.pow(0.002, i / STEPS);
