@@ -7,7 +7,7 @@ import {
   type PowderSolution,
   type StrengthBasis,
 } from './dilution';
-import { figure } from './format';
+import { figure, plain } from './format';
 import { fail, ok, type ErrorCode, type InputError, type Result } from './result';
 import { powderToAdd } from './strengthen';
 
@@ -103,8 +103,8 @@ function tooStrong(millilitres: number, from: number, to: number): InputError {
     field: 'targetPercent',
     code: 'contradiction',
     message:
-      `Water only weakens: ${figure(to, 3)} % is stronger than the ${figure(from, 3)} % you have. ` +
-      `Give at most ${figure(from, 3)} %, or stir about ${figure(grams, 2)} g of powder into ${figure(millilitres, 3)} ml of it.`,
+      `Water only weakens: ${plain(to)} % is stronger than the ${plain(from)} % you have. ` +
+      `Give at most ${plain(from)} %, or stir about ${figure(grams, 2)} g of powder into ${plain(millilitres)} ml of it.`,
     limits: { low: DILUTION_LIMITS.targetPercent.low, high: from, unit: '%' },
   };
 }

@@ -14,6 +14,12 @@ export function figure(value: number, digits = 2): string {
   return trimmed ? `${grouped}.${trimmed}` : grouped;
 }
 
+/** A measured or typed amount: to `digits` at most, without idle zeros: 2.5, 220, 0.75. */
+export const plain = (value: number, digits = 3): string =>
+  figure(value, digits)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
+
 export const withUnit = (value: number, unit: string, digits = 2): string =>
   `${figure(value, digits)}${NO_BREAK}${unit}`;
 

@@ -58,6 +58,7 @@ export function roundMix({ powderGrams, waterMillilitres, scaleStep, jugStepMill
 export const SPOONS = {
   methylcellulose: { gramsPerTeaspoon: 2, offBy: 0.3 },
   starch: { gramsPerTeaspoon: 2.7, offBy: 0.25 },
+  gelatine: { gramsPerTeaspoon: 3.3, offBy: 0.25 },
 } as const;
 
 export interface Spoonfuls {

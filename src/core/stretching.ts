@@ -3,8 +3,8 @@
  * its solids, its thickness and the film it leaves; how long it slides on a paper follows from the
  * chooser's own model, so a mix made here and one on the shelf answer alike.
  */
-import { choose } from './chooser';
 import type { Job } from './job';
+import { judge } from './judge-one';
 import { ingredientsOf, liquidOf, type Liquid } from './liquid';
 import { mix } from './mixture';
 import type { Percentiles } from './tally';
@@ -88,25 +88,9 @@ export function slipChange(parts: Blend, job: Job, catalogue: Catalogue): SlipCh
   const base: WetAdhesive = { ...alone(parts.base, catalogue), id: `${OWN_MIX}-base` };
   const mixed = asAdhesive(parts, catalogue);
   const adhesives = new Map<string, Adhesive>([...catalogue.adhesives, [base.id, base], [mixed.id, mixed]]);
-  const choices = choose(
-    { ...job, atHand: [base.id, mixed.id] },
-    { ...catalogue, adhesives: onlyNeeded(adhesives, [base, mixed]) },
-  );
-  const slipOf = (id: string) => choices.find(({ adhesiveId }) => adhesiveId === id)!.slipSeconds;
-  const [before, after] = [slipOf(base.id), slipOf(mixed.id)];
+  const choices = judge([base.id, mixed.id], job, { ...catalogue, adhesives });
+  const [before, after] = [choices.get(base.id)!.slipSeconds, choices.get(mixed.id)!.slipSeconds];
   return { base: before, mixed: after, times: after.p50 / before.p50 };
-}
-
-/** The adhesives to be judged and what they are mixed from: the rest of the shelf would only take time. */
-function onlyNeeded(all: ReadonlyMap<string, Adhesive>, wanted: readonly WetAdhesive[]): ReadonlyMap<string, Adhesive> {
-  const kept = new Map<string, Adhesive>();
-  const keep = (adhesive: Adhesive | undefined): void => {
-    if (!adhesive || kept.has(adhesive.id)) return;
-    kept.set(adhesive.id, adhesive);
-    if (adhesive.form === 'wet') for (const { of } of adhesive.parts) keep(all.get(of));
-  };
-  wanted.forEach(keep);
-  return kept;
 }
 
 /** An adhesive of the shelf as it stands, or an ingredient poured straight from its jar. */

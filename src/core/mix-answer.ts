@@ -1,0 +1,58 @@
+/** The mixing calculator's answer: what to weigh and measure, in what order, and what the mix will be like. */
+import { mixByCorrecting, mixByDiluting } from './mix-jar';
+import { mixPaste } from './mix-paste';
+import type { MixPlan } from './mix-plan';
+import { mixPowder } from './mix-powder';
+import { mixStretched } from './mix-stretch';
+import type { Catalogue } from './records';
+import type { Result } from './result';
+
+/** One thing to put in, as the bench can measure it. */
+export interface Portion {
+  readonly name: string;
+  /** "10 g", "490 ml": rounded to what the scale or jug shows; the better way to measure comes first */
+  readonly amount: string;
+  /** the other way to measure it, where there is one */
+  readonly or?: string;
+}
+
+/** Something to know about the mix, with how it is known. */
+export interface MixFact {
+  readonly label: string;
+  readonly value: string;
+  readonly note?: string;
+}
+
+export interface MixAnswer {
+  /** one sentence to act on */
+  readonly sentence: string;
+  /** the strip on a phone: what, and how much */
+  readonly brief: readonly [what: string, amount: string];
+  readonly portions: readonly Portion[];
+  /** what rounding to the scale and the jug does to the strength */
+  readonly rounding?: string;
+  readonly steps: readonly string[];
+  readonly facts: readonly MixFact[];
+  readonly warnings: readonly string[];
+  /** ids of caution texts */
+  readonly cautions: readonly string[];
+  /** where this mix stands on its grade's curve */
+  readonly curve?: { readonly grade: number; readonly percent: number };
+  /** leading figures, for the fingerprint in a link */
+  readonly figures: readonly number[];
+}
+
+export function mixAnswer(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
+  switch (plan.kind) {
+    case 'powder':
+      return mixPowder(plan, catalogue);
+    case 'paste':
+      return mixPaste(plan, catalogue);
+    case 'stretch':
+      return mixStretched(plan, catalogue);
+    case 'dilute':
+      return mixByDiluting(plan, catalogue);
+    case 'correct':
+      return mixByCorrecting(plan, catalogue);
+  }
+}
