@@ -1,13 +1,13 @@
 /** One adhesive judged by the chooser's model, without the rest of the shelf: quick enough for every key that is pressed. */
-import { choose, type Choice } from './chooser';
 import type { Job } from './job';
+import { rank, type Ranked } from './ranking';
 import type { Adhesive, Catalogue } from './records';
 
 /** The choices for these adhesives alone, by id. Throws RangeError on an id that the catalogue does not know. */
-export function judge(ids: readonly string[], job: Job, catalogue: Catalogue): ReadonlyMap<string, Choice> {
+export function judge(ids: readonly string[], job: Job, catalogue: Catalogue): ReadonlyMap<string, Ranked> {
   for (const id of ids) if (!catalogue.adhesives.has(id)) throw new RangeError(`no adhesive called ${id}`);
   const adhesives = withTheirParts(ids, catalogue.adhesives);
-  const choices = choose({ ...job, atHand: [] }, { ...catalogue, adhesives });
+  const choices = rank({ ...job, atHand: [] }, { ...catalogue, adhesives });
   return new Map(
     choices.filter(({ adhesiveId }) => ids.includes(adhesiveId)).map((choice) => [choice.adhesiveId, choice]),
   );

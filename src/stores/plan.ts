@@ -62,13 +62,10 @@ export function createPlan<S extends Specs, A>(
       seen !== undefined && figuresIn(seen) && !sameFigures(seen, seenNow(solved)) ? figuresIn(seen) : undefined,
     ),
     set(field: keyof S, text: string): void {
-      // Once the plan is the reader's own, what a sender saw no longer bears on it.
-      if ($link.get().seen !== undefined) $link.set({ dropped: $link.get().dropped });
+      // Once the plan is the reader's own, what a link said no longer bears on it.
+      const { dropped, seen } = $link.get();
+      if (seen !== undefined || dropped.length > 0) $link.set({ dropped: [] });
       $texts.set({ ...$texts.get(), [field]: text });
-    },
-    /** Puts a whole plan in the form. */
-    take(plan: PlanOf<S>): void {
-      $texts.set(textsOf(plan, specs));
     },
     /** Takes a link's tail; empty text leaves everything as it is. What has no answer is put back to its usual value and named. */
     load(text: string): void {
@@ -85,8 +82,8 @@ export function createPlan<S extends Specs, A>(
         }
         if ('problems' in solve(plan)) plan = usual;
       }
+      $texts.set(textsOf(plan, specs));
       $link.set({ dropped: [...dropped, ...put], ...(seen !== undefined && { seen }) });
-      this.take(plan);
     },
   };
 }
