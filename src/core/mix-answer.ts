@@ -23,6 +23,13 @@ export interface MixFact {
   readonly note?: string;
 }
 
+export interface SlipSpan {
+  readonly name: string;
+  readonly low: number;
+  readonly middle: number;
+  readonly high: number;
+}
+
 export interface MixAnswer {
   /** one sentence to act on */
   readonly sentence: string;
@@ -38,6 +45,8 @@ export interface MixAnswer {
   readonly cautions: readonly string[];
   /** where this mix stands on its grade's curve */
   readonly curve?: { readonly grade: number; readonly percent: number };
+  /** time the sheet can be moved, s, with what was stretched and with the mix */
+  readonly slip?: { readonly rows: readonly SlipSpan[]; readonly neededSeconds: number };
   /** leading figures, for the fingerprint in a link */
   readonly figures: readonly number[];
 }

@@ -8,6 +8,7 @@ import type { Range } from './quantity';
 import type { Catalogue } from './records';
 import { fail, ok, type Result } from './result';
 import { inTeaspoons, roundMix } from './rounding';
+import { USE_BANDS } from './use-bands';
 import { celluloseEtherViscosity } from './viscosity';
 
 /** The eighth-root law reads high beyond this, %. */
@@ -108,13 +109,6 @@ function etherFacts(plan: MixPlan, catalogue: Catalogue): MixFact[] {
     },
   ];
 }
-
-/** Bands of use by strength, %. From memory: sizing 0.5–1, adhesive 2–5; between them it goes into PVA. */
-export const USE_BANDS = [
-  { from: 0.5, to: 1, name: 'sizing' },
-  { from: 1, to: 2, name: 'mixing with PVA' },
-  { from: 2, to: 5, name: 'adhesive' },
-] as const;
 
 function useOf(percent: number): string {
   const band = USE_BANDS.find(({ from, to }) => percent >= from && percent <= to);

@@ -1,6 +1,6 @@
 /** PVA made to go further: portions, solids, thickness, slip, the film it leaves, and how far it can go. */
 import { durationSpan, figure, plain, withUnit } from './format';
-import { DEFAULT_JOB } from './job';
+import { DEFAULT_JOB, placingSeconds } from './job';
 import type { MixAnswer } from './mix-answer';
 import { filmFacts, reach } from './mix-reach';
 import type { MixPlan } from './mix-plan';
@@ -73,6 +73,13 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue): Result<MixAns
     ],
     warnings: warningsFor(plan, mixed, tool),
     cautions: ['valued-original', ...(plan.extender.includes('paste') ? ['spoilage'] : [])],
+    slip: {
+      neededSeconds: placingSeconds(job.widthMm, job.heightMm),
+      rows: [
+        { name: `${baseName} alone`, low: slip.base.p10, middle: slip.base.p50, high: slip.base.p90 },
+        { name: 'this mix', low: slip.mixed.p10, middle: slip.mixed.p50, high: slip.mixed.p90 },
+      ],
+    },
     figures: [baseGrams * times, Math.max(addedGrams, 0), mixed.solidsPercent],
   });
 }

@@ -1,0 +1,24 @@
+/** How much, and what the scale can show. */
+import type { MixField } from '../../core/mix-plan';
+import type { MixStore } from '../../stores/mixing';
+import { PickOf, TextOf } from '../parts/PlanField';
+
+export interface MixFieldsProps {
+  readonly store: MixStore;
+  readonly prefix: string;
+}
+
+export function AmountFields(props: MixFieldsProps) {
+  return (
+    <div class="field-row">
+      <TextOf<MixField> {...props} field="need" label="Amount on the work" unit="ml" />
+      <TextOf<MixField> {...props} field="loss" label="Stays in pot and brush" unit="%" />
+      <ScaleField {...props} />
+    </div>
+  );
+}
+
+export function ScaleField(props: MixFieldsProps) {
+  const options = ['1', '0.1', '0.01'].map((value) => ({ value, text: `${value} g` }));
+  return <PickOf<MixField> {...props} field="scale" label="My scale shows steps of" options={options} />;
+}

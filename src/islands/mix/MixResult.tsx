@@ -1,0 +1,79 @@
+/** What to weigh and measure, and what it will be like. */
+import { useStore } from '@nanostores/preact';
+import type { MixStore } from '../../stores/mixing';
+import { CurvePlate } from '../parts/CurvePlate';
+import { Facts, Warnings } from '../parts/Facts';
+import { SlipPlate } from '../parts/SlipPlate';
+import { Spoken } from '../parts/Spoken';
+
+export function MixResult({ store }: { readonly store: MixStore }) {
+  const { answer } = useStore(store.$solved);
+  return (
+    <>
+      <figure class="plate portions-plate">
+        <div class="plate-body">
+          <dl class="portions">
+            {answer.portions.map(({ name, amount, or }) => (
+              <div key={name}>
+                <dt>{name}</dt>
+                <dd>
+                  {amount}
+                  {or && <span class="cell-note">or {or}</span>}
+                </dd>
+              </div>
+            ))}
+          </dl>
+        </div>
+        <figcaption class="plate-caption">
+          {answer.sentence} {answer.rounding}
+        </figcaption>
+      </figure>
+      <Warnings warnings={answer.warnings} />
+      <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
+    </>
+  );
+}
+
+export function MixSteps({ store }: { readonly store: MixStore }) {
+  const { answer } = useStore(store.$solved);
+  return (
+    <section>
+      <h2>How to do it</h2>
+      <ol class="steps">
+        {answer.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+export function MixFacts({ store }: { readonly store: MixStore }) {
+  const { answer } = useStore(store.$solved);
+  return (
+    <section>
+      <h2>What it will be like</h2>
+      <Facts caption="Each with how it is known" facts={answer.facts} />
+    </section>
+  );
+}
+
+export function MixPlates({ store }: { readonly store: MixStore }) {
+  const { answer } = useStore(store.$solved);
+  return (
+    <>
+      {answer.curve && <CurvePlate {...answer.curve} />}
+      {answer.slip && (
+        <figure class="plate">
+          <div class="plate-body">
+            <SlipPlate {...answer.slip} />
+          </div>
+          <figcaption class="plate-caption">
+            How long the sheet can be moved, by the chooser’s model: an A5 piece on binder’s board. Eight times in ten
+            it lies within the bar; the dot is the middle.
+          </figcaption>
+        </figure>
+      )}
+    </>
+  );
+}

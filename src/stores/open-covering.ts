@@ -1,0 +1,6 @@
+/** The coverage calculator over this site's own records. */
+import { DEFAULT_COVER, type CoverPlan } from '../core/cover-plan';
+import { catalogue } from '../data/catalogue';
+import { createCovering, type CoverStore } from './covering';
+
+export const openCovering = (start: CoverPlan = DEFAULT_COVER): CoverStore => createCovering(catalogue, start);
