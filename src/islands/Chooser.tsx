@@ -14,7 +14,6 @@ import { BenchFields, MoreAboutPaper, NeedFields } from './chooser/MoreFields';
 import { PaperFields } from './chooser/PaperFields';
 import { LinkNotice } from './chooser/LinkNotice';
 import { Rest, type CautionText } from './chooser/Rest';
-import { SendIt } from './chooser/SendIt';
 import { ProblemList } from './parts/ProblemList';
 
 interface Props {
@@ -55,11 +54,10 @@ export default function Chooser({ flips, cautions, address }: Props) {
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <LinkNotice store={store} />
         <Answer store={store} />
-        <SendIt store={store} address={address} />
         <AnswerSpoken store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
-        <Rest store={store} flipsAtStart={flips} cautions={cautions} prefix={prefix} />
+        <Rest store={store} flipsAtStart={flips} cautions={cautions} prefix={prefix} address={address} />
       </div>
     </div>
   );

@@ -47,17 +47,16 @@ export default function Cover({ address, mixAddress, start, lesson }: Props) {
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <LinkSaid dropped={dropped} other={other} />
         <CoverResult store={store} mixAddress={mixAddress} />
-        {lesson ? (
+        {lesson && (
           <p class="no-print">
             <a href={`${address}?${tail}`}>Open this in the coverage calculator</a>, with the pieces and the rest.
           </p>
-        ) : (
-          <SendLink id={`${prefix}link`} address={address} tail={tail} />
         )}
       </section>
       {!lesson && (
         <div class={`bench-rest${stale}`}>
           <CoverDetails store={store} />
+          <SendLink id={`${prefix}link`} address={address} tail={tail} />
         </div>
       )}
     </div>

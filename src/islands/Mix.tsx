@@ -50,12 +50,10 @@ export default function Mix({ cautions, address, start, lesson }: Props) {
         <LinkSaid dropped={dropped} other={other} />
         <MixResult store={store} />
         <MixPlates store={store} />
-        {lesson ? (
+        {lesson && (
           <p class="no-print">
             <a href={`${address}?${tail}`}>Open this in the mixing calculator</a>, with the steps and the rest.
           </p>
-        ) : (
-          <SendLink id={`${prefix}link`} address={address} tail={tail} />
         )}
       </section>
       {!lesson && (
@@ -65,6 +63,7 @@ export default function Mix({ cautions, address, start, lesson }: Props) {
             <MixSteps store={store} />
             <MixFacts store={store} />
           </div>
+          <SendLink id={`${prefix}link`} address={address} tail={tail} />
         </div>
       )}
     </div>

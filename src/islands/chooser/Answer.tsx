@@ -58,6 +58,7 @@ export function Answer({ store }: { readonly store: ChooserStore }) {
               />
             ))}
           </ul>
+          <p class="field-hint">Margin: what there is over what is needed. At 1 it just holds.</p>
           <figure class="plate">
             <div class="plate-body">
               <SlipPlate

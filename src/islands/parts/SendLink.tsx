@@ -16,6 +16,7 @@ export function SendLink({ id, address, tail }: Props) {
   const [origin, setOrigin] = useState('');
   useEffect(() => setOrigin(window.location.origin), []);
   const link = `${origin}${address}?${tail}`;
+
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(link);
@@ -27,37 +28,37 @@ export function SendLink({ id, address, tail }: Props) {
     }
   };
   return (
-    <div class="send-it">
-      <div class="button-row no-print">
-        <button type="button" class="button" onClick={() => void copy()}>
-          Copy the link
-        </button>
-        <button type="button" class="button-quiet" onClick={() => window.print()}>
-          Print
-        </button>
-      </div>
-      <div class="field no-print">
-        <label class="field-label" for={id}>
-          Link to exactly this answer
-        </label>
-        <input
-          id={id}
-          ref={field}
-          type="text"
-          readOnly
-          value={link}
-          onFocus={(event) => event.currentTarget.select()}
-        />
-        <p class="field-hint" aria-live="polite">
-          {said}
-        </p>
-      </div>
-      {origin && (
-        <div class="send-code">
-          <QrCode text={link} />
+    <section class="send-it" aria-label="Send it">
+      <div>
+        <h2>Send it</h2>
+        <div class="field">
+          <label class="field-label" for={id}>
+            Link to exactly this answer
+          </label>
+          <input
+            id={id}
+            class="no-print"
+            ref={field}
+            type="text"
+            readOnly
+            value={link}
+            onFocus={(event) => event.currentTarget.select()}
+          />
           <p class="only-print link-text">{link}</p>
+          <p class="field-hint" aria-live="polite">
+            {said}
+          </p>
         </div>
-      )}
-    </div>
+        <div class="button-row no-print">
+          <button type="button" class="button" onClick={() => void copy()}>
+            Copy the link
+          </button>
+          <button type="button" class="button-quiet" onClick={() => window.print()}>
+            Print
+          </button>
+        </div>
+      </div>
+      {origin && <QrCode text={link} />}
+    </section>
   );
 }
