@@ -14,7 +14,8 @@ export function encodePlan<S extends Specs>(
 ): string {
   const pairs = Object.entries(specs).flatMap(([field, { key }]): [string, string][] => {
     const value = plan[field];
-    if (!asked.includes(field) && value === usual[field]) return [];
+    const silent = value === undefined && usual[field] === undefined;
+    if (silent || (!asked.includes(field) && value === usual[field])) return [];
     return [[key, value === undefined ? '' : String(value)]];
   });
   return writePairs([['v', FORMAT], ...pairs, ...(seen === undefined ? [] : [['seen', seen] as [string, string]])]);

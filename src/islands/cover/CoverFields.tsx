@@ -89,7 +89,7 @@ export function CoatFields(props: Props) {
           ]}
         />
         <TextOf<CoverField> {...props} field="passes" label="Coats" />
-        <TextOf<CoverField> {...props} field="loss" label="Stays in pot and brush" unit="%" />
+        <TextOf<CoverField> {...props} field="loss" label="Left in the pot" unit="%" />
       </div>
       <PickOf<CoverField>
         {...props}

@@ -1,6 +1,6 @@
 /** How much to have in hand, as a range with the figure to buy; and the pieces it was reckoned from. */
 import { useStore } from '@nanostores/preact';
-import { figure, plain, span } from '../../core/format';
+import { figure, plain, span, tied } from '../../core/format';
 import { inUnit } from '../../core/length-text';
 import type { CoverStore } from '../../stores/covering';
 import { Facts, Warnings } from '../parts/Facts';
@@ -26,18 +26,16 @@ export function CoverResult({ store, mixAddress }: Props) {
           <dl class="portions">
             <div>
               <dt>Have in hand</dt>
-              <dd>
-                {plain(answer.buyMillilitres, 9)} ml
-                <span class="cell-note">
-                  the job takes {span(low, high, 'ml')}, most likely about {figure(middle)}; that is{' '}
-                  {span(grams.low, grams.high, 'g')}
-                </span>
-              </dd>
+              <dd>{plain(answer.buyMillilitres, 9)} ml</dd>
             </div>
           </dl>
           <RangePlate low={low} middle={middle} high={high} buy={answer.buyMillilitres} unit="ml" />
         </div>
-        <figcaption class="plate-caption">{answer.sentence}</figcaption>
+        <figcaption class="plate-caption">
+          {tied(
+            `${answer.sentence} Most likely it is about ${figure(middle)} ml, ${span(grams.low, grams.high, 'g')} over the range.`,
+          )}
+        </figcaption>
       </figure>
       {mixTail && (
         <p class="no-print">
@@ -47,6 +45,21 @@ export function CoverResult({ store, mixAddress }: Props) {
         </p>
       )}
       <Warnings warnings={answer.warnings} />
+      <figure class="plate">
+        <div class="plate-body">
+          <PiecesPlate rows={answer.rows} />
+        </div>
+        <figcaption class="plate-caption">
+          What gets glue, to one scale:{' '}
+          {answer.rows
+            .map(
+              ({ name, piece }, i) =>
+                `${i + 1} ${name ?? 'piece'}${piece.count > 1 ? ` (${piece.count} of them)` : ''}`,
+            )
+            .join(', ')}
+          . Dashed: the turn-ins.
+        </figcaption>
+      </figure>
       <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
     </>
   );
@@ -58,7 +71,6 @@ export function CoverDetails({ store }: Pick<Props, 'store'>) {
     <div class="compare">
       <section>
         <h2>The pieces</h2>
-        <PiecesPlate rows={answer.rows} />
         <table class="numbers">
           <caption>Without turn-ins; the area with them, in {plan.unit} and m²</caption>
           <thead>

@@ -11,8 +11,8 @@ export interface MixFieldsProps {
 export function AmountFields(props: MixFieldsProps) {
   return (
     <div class="field-row">
-      <TextOf<MixField> {...props} field="need" label="Amount on the work" unit="ml" />
-      <TextOf<MixField> {...props} field="loss" label="Stays in pot and brush" unit="%" />
+      <TextOf<MixField> {...props} field="need" label="For the work" unit="ml" />
+      <TextOf<MixField> {...props} field="loss" label="Left in the pot" unit="%" />
       <ScaleField {...props} />
     </div>
   );
@@ -20,5 +20,5 @@ export function AmountFields(props: MixFieldsProps) {
 
 export function ScaleField(props: MixFieldsProps) {
   const options = ['1', '0.1', '0.01'].map((value) => ({ value, text: `${value} g` }));
-  return <PickOf<MixField> {...props} field="scale" label="My scale shows steps of" options={options} />;
+  return <PickOf<MixField> {...props} field="scale" label="Scale steps of" options={options} />;
 }

@@ -53,9 +53,9 @@ function PowderFields(props: MixFieldsProps) {
           <TextOf<MixField>
             {...props}
             field="grade"
-            label="Its label, if another"
+            label="Grade, if another"
             unit="mPa·s"
-            hint="The grade: the viscosity at 2 %."
+            hint="The label: viscosity at 2 %."
           />
         )}
       </div>

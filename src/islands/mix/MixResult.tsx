@@ -1,5 +1,6 @@
 /** What to weigh and measure, and what it will be like. */
 import { useStore } from '@nanostores/preact';
+import { tied } from '../../core/format';
 import type { MixStore } from '../../stores/mixing';
 import { CurvePlate } from '../parts/CurvePlate';
 import { Facts, Warnings } from '../parts/Facts';
@@ -24,9 +25,7 @@ export function MixResult({ store }: { readonly store: MixStore }) {
             ))}
           </dl>
         </div>
-        <figcaption class="plate-caption">
-          {answer.sentence} {answer.rounding}
-        </figcaption>
+        <figcaption class="plate-caption">{tied(`${answer.sentence} ${answer.rounding ?? ''}`)}</figcaption>
       </figure>
       <Warnings warnings={answer.warnings} />
       <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
@@ -41,7 +40,7 @@ export function MixSteps({ store }: { readonly store: MixStore }) {
       <h2>How to do it</h2>
       <ol class="steps">
         {answer.steps.map((step) => (
-          <li key={step}>{step}</li>
+          <li key={step}>{tied(step)}</li>
         ))}
       </ol>
     </section>

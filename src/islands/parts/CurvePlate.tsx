@@ -1,5 +1,5 @@
 /** Viscosity of a cellulose ether against its strength, on a log axis, with what each strength is used for and where this mix stands. */
-import { figure } from '../../core/format';
+import { figure, plain } from '../../core/format';
 import { likeness } from '../../core/mix-words';
 import { logScale } from '../../core/plot';
 import { USE_BANDS } from '../../core/use-bands';
@@ -30,12 +30,12 @@ export function CurvePlate({ grade, percent }: Props) {
           viewBox="0 0 360 262"
           class="drawing"
           role="img"
-          aria-label={`Viscosity against strength for the ${figure(grade, 3)} mPa·s grade. At ${figure(percent, 3)} per cent it is ${said}. Size is made at half to one per cent, a mix for PVA at one to two, an adhesive at two to five.`}
+          aria-label={`Viscosity against strength for the ${plain(grade)} mPa·s grade. At ${plain(percent)} per cent it is ${said}. Size is made at half to one per cent, a mix for PVA at one to two, an adhesive at two to five.`}
         >
           {USE_BANDS.map(({ from, to, name }, i) => (
             <g key={name}>
               <rect
-                class={i % 2 === 0 ? 'fill-board' : 'fill-paper'}
+                class={i === 1 ? 'fill-board' : 'fill-paper'}
                 x={x(from)}
                 width={x(to) - x(from)}
                 y={BOX.top}
@@ -50,7 +50,7 @@ export function CurvePlate({ grade, percent }: Props) {
             <g key={decade}>
               <line class="ink-soft faint" x1={BOX.left} x2={BOX.right} y1={y(decade)} y2={y(decade)} />
               <text class="axis-text" x={BOX.left - 6} y={y(decade) + 4} text-anchor="end">
-                {decade < 1000 ? decade : `${figure(decade / 1000, 4)}k`}
+                {decade < 1000 ? decade : `${plain(decade / 1000, 4)}k`}
               </text>
             </g>
           ))}
@@ -70,9 +70,8 @@ export function CurvePlate({ grade, percent }: Props) {
         </svg>
       </div>
       <figcaption class="plate-caption">
-        Viscosity in mPa·s at 20 °C against strength, {figure(grade, 3)} mPa·s grade, by the eighth-root law (from
-        memory; it reads high past 4 %). Your mix: {said}. The dotted lines lead to the label, which is the viscosity at
-        2 %.
+        Viscosity in mPa·s at 20 °C against strength, {plain(grade)} mPa·s grade, by the eighth-root law (from memory;
+        it reads high past 4 %). Your mix: {said}. The dotted lines lead to the label, which is the viscosity at 2 %.
       </figcaption>
     </figure>
   );

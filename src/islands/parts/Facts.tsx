@@ -1,4 +1,5 @@
 /** Things to know, each with its value and how it is known; and what to look out for. */
+import { tied } from '../../core/format';
 import type { MixFact } from '../../core/mix-answer';
 
 export function Facts({ caption, facts }: { readonly caption: string; readonly facts: readonly MixFact[] }) {
@@ -10,8 +11,8 @@ export function Facts({ caption, facts }: { readonly caption: string; readonly f
           <tr key={label}>
             <th scope="row">{label}</th>
             <td>
-              {value}
-              {note && <span class="cell-note">{note}</span>}
+              {tied(value)}
+              {note && <span class="cell-note">{tied(note)}</span>}
             </td>
           </tr>
         ))}
@@ -25,7 +26,7 @@ export function Warnings({ warnings }: { readonly warnings: readonly string[] })
   return (
     <ul class="warnings" aria-label="Look out">
       {warnings.map((warning) => (
-        <li key={warning}>{warning}</li>
+        <li key={warning}>{tied(warning)}</li>
       ))}
     </ul>
   );
