@@ -2,7 +2,7 @@
 import { areaOf, coatFromWeighing } from './area';
 import { cover, type Coverage } from './coverage';
 import { rowsOf, type CoverPlan, type NamedRow } from './cover-plan';
-import { flatFacts } from './cover-flat';
+import type { flatFacts } from './cover-flat';
 import { filmFacts, classFacts } from './cover-facts';
 import { figure, plain, span } from './format';
 import { liquidOf, type Liquid } from './liquid';
@@ -25,7 +25,8 @@ export interface CoverAnswer {
   readonly figures: readonly number[];
 }
 
-export function coverAnswer(plan: CoverPlan, catalogue: Catalogue): Result<CoverAnswer> {
+/** `flat` reckons what the water does to the sheet (cover-flat.ts); a lesson that does not show it leaves it out. */
+export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: typeof flatFacts): Result<CoverAnswer> {
   const adhesive = catalogue.adhesives.get(plan.adhesive);
   const problems = problemsOf(plan, catalogue);
   if (problems.length > 0 || adhesive?.form !== 'wet') return fail(problems);
@@ -45,7 +46,7 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue): Result<Cover
       container: { millilitres: plan.bottle, ...(plan.price !== undefined && { price: plan.price }) },
     }),
   });
-  const flat = flatFacts(plan, coverage, catalogue);
+  const water = flat?.(plan, coverage, catalogue) ?? { facts: [], warnings: [] };
   const { mixMillilitres, buyMillilitres } = coverage;
   const amount = span(mixMillilitres.low, mixMillilitres.high, 'ml');
   const buy = `${plain(buyMillilitres, 9)}\u00a0ml`;
@@ -55,8 +56,8 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue): Result<Cover
     buyMillilitres,
     coverage,
     rows,
-    facts: [...filmFacts(coverage, coat, liquid), ...flat.facts, ...classFacts(plan, coverage)],
-    warnings: [...warningsFor(adhesive, liquid, coverage), ...flat.warnings],
+    facts: [...filmFacts(coverage, coat, liquid), ...water.facts, ...classFacts(plan, coverage)],
+    warnings: [...warningsFor(adhesive, liquid, coverage), ...water.warnings],
     onTheWork: coverage.wetMillilitres.high,
     figures: [coverage.squareMetres, mixMillilitres.middle, buyMillilitres],
   });

@@ -18,6 +18,8 @@ export function flatFacts(
   catalogue: Catalogue,
 ): { facts: readonly MixFact[]; warnings: readonly string[] } {
   const paper = catalogue.papers.get(plan.paper)!;
+  const adhesive = catalogue.adhesives.get(plan.adhesive);
+  if (adhesive?.form !== 'wet') throw new RangeError(`${plan.adhesive} is not spread wet`);
   const board = boardOf(plan);
   const size = (mm: number) => Math.min(3000, Math.max(5, mm));
   const job = {
@@ -27,7 +29,7 @@ export function flatFacts(
     widthMm: size(board.widthMm),
     heightMm: size(board.heightMm),
   };
-  const { chances } = judge([plan.adhesive], { ...job, needs: ['flat'] }, catalogue).get(plan.adhesive)!;
+  const { chances } = judge(adhesive, { ...job, needs: ['flat'] }, catalogue);
   const room = roomIn(paper);
   const load = waterPerSquareMetre!;
   const soaked = load.middle > room;

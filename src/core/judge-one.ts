@@ -1,26 +1,25 @@
-/** One adhesive judged by the chooser's model, without the rest of the shelf: quick enough for every key that is pressed. */
+/**
+ * One adhesive on one job by the chooser's model: the same benches, liquids and margins, without the rest
+ * of the shelf or what a person may need of it. Quick enough for every key that is pressed.
+ */
 import type { Job } from './job';
-import { rank, type Ranked } from './ranking';
-import type { Adhesive, Catalogue } from './records';
+import { wetMargins } from './margins';
+import type { Catalogue, WetAdhesive } from './records';
+import { benchesOf, liquidsOf } from './sampling';
+import { sheetOf } from './sheet';
+import { tally, type Tally } from './tally';
 
-/** The choices for these adhesives alone, by id. Throws RangeError on an id that the catalogue does not know. */
-export function judge(ids: readonly string[], job: Job, catalogue: Catalogue): ReadonlyMap<string, Ranked> {
-  for (const id of ids) if (!catalogue.adhesives.has(id)) throw new RangeError(`no adhesive called ${id}`);
-  const adhesives = withTheirParts(ids, catalogue.adhesives);
-  const choices = rank({ ...job, atHand: [] }, { ...catalogue, adhesives });
-  return new Map(
-    choices.filter(({ adhesiveId }) => ids.includes(adhesiveId)).map((choice) => [choice.adhesiveId, choice]),
+/** As many draws as the chooser takes (see ranking.ts). */
+const DRAWS = 96;
+
+/** Chances, margins and slip times. The job's paper, substrate and tool must be in the catalogue. */
+export function judge(adhesive: WetAdhesive, job: Job, catalogue: Catalogue): Tally {
+  const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, DRAWS);
+  // Liquids are kept by catalogue and id, and a mix that is being tried has no id of its own: a fresh catalogue, then.
+  const liquids = liquidsOf(adhesive, { ...catalogue }, DRAWS);
+  return tally(
+    (draw) => wetMargins(adhesive, liquids[draw]!, benches[draw]!),
+    DRAWS,
+    () => 0,
   );
-}
-
-/** A mix on the shelf may itself be made of mixes, which must be there to be looked up. */
-function withTheirParts(ids: readonly string[], all: Catalogue['adhesives']): Catalogue['adhesives'] {
-  const kept = new Map<string, Adhesive>();
-  const keep = (adhesive: Adhesive | undefined): void => {
-    if (!adhesive || kept.has(adhesive.id)) return;
-    kept.set(adhesive.id, adhesive);
-    if (adhesive.form === 'wet') for (const { of } of adhesive.parts) keep(all.get(of));
-  };
-  for (const id of ids) keep(all.get(id));
-  return kept;
 }

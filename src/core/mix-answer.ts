@@ -1,11 +1,4 @@
-/** The mixing calculator's answer: what to weigh and measure, in what order, and what the mix will be like. */
-import { mixByCorrecting, mixByDiluting } from './mix-jar';
-import { mixPaste } from './mix-paste';
-import type { MixPlan } from './mix-plan';
-import { mixPowder } from './mix-powder';
-import { mixStretched } from './mix-stretch';
-import type { Catalogue } from './records';
-import type { Result } from './result';
+/** The shape of a mixing answer: what to weigh and measure, in what order, and what the mix will be like. */
 
 /** One thing to put in, as the bench can measure it. */
 export interface Portion {
@@ -49,19 +42,4 @@ export interface MixAnswer {
   readonly slip?: { readonly rows: readonly SlipSpan[]; readonly neededSeconds: number };
   /** leading figures, for the fingerprint in a link */
   readonly figures: readonly number[];
-}
-
-export function mixAnswer(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
-  switch (plan.kind) {
-    case 'powder':
-      return mixPowder(plan, catalogue);
-    case 'paste':
-      return mixPaste(plan, catalogue);
-    case 'stretch':
-      return mixStretched(plan, catalogue);
-    case 'dilute':
-      return mixByDiluting(plan, catalogue);
-    case 'correct':
-      return mixByCorrecting(plan, catalogue);
-  }
 }

@@ -1,4 +1,4 @@
-/** What film a stretched mix leaves, how much it covers, and how far stretching can go. */
+/** How a stretched mix is made, what film it leaves, how much it covers, and how far stretching can go. */
 import { figure, plain, span, withUnit } from './format';
 import { liquidOf } from './liquid';
 import type { MixFact } from './mix-answer';
@@ -43,3 +43,16 @@ export function reach(plan: MixPlan, { coat }: Technique, catalogue: Catalogue):
     },
   ];
 }
+
+/** In what order: powder never goes into PVA dry, and nothing is beaten. Common practice. */
+export const stretchSteps = ({ extender }: MixPlan, base: string, added: string): string[] => [
+  ...(extender.startsWith('methylcellulose')
+    ? [
+        'Have the methylcellulose dissolved and clear beforehand. Dry powder stirred into PVA makes lumps that never part.',
+      ]
+    : []),
+  ...(extender.includes('paste') ? ['Sieve the paste first, and have it cold.'] : []),
+  `Put ${base} in the pot. Add ${added} a little at a time and fold it in; beating makes foam.`,
+  'Let it stand for a quarter of an hour, then try it on an offcut of the paper and the board that you will use.',
+  'Write what is in it, the parts and the date on the pot.',
+];

@@ -2,15 +2,20 @@
 import { durationSpan, figure, plain, withUnit } from './format';
 import { DEFAULT_JOB, placingSeconds } from './job';
 import type { MixAnswer } from './mix-answer';
-import { filmFacts, reach } from './mix-reach';
+import { filmFacts, reach, stretchSteps } from './mix-reach';
 import type { MixPlan } from './mix-plan';
 import { batchFor, inJug, lowerFirst, onScale, thicknessWords } from './mix-words';
 import type { Catalogue, Technique } from './records';
+import type { slipChange } from './slip-change';
 import { fail, ok, type InputError, type Result } from './result';
-import { alone, blend, partsForSolids, slipChange, type Blend, type Blended } from './stretching';
+import { alone, blend, partsForSolids, type Blend, type Blended } from './stretching';
 import { liquidOf } from './liquid';
 
-export function mixStretched(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
+/**
+ * `slipOf` asks the chooser's model how long the sheet slides; it is handed in because the model is
+ * large and a page may want its first answer before it has come.
+ */
+export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: typeof slipChange): Result<MixAnswer> {
   const unknown = unknownIds(plan, catalogue);
   if (unknown.length > 0) return fail(unknown);
   const base = liquidOf(alone(plan.base, catalogue), catalogue);
@@ -41,7 +46,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue): Result<MixAns
   const [baseName, addedName] = [nameOf(plan.base, catalogue), nameOf(plan.extender, catalogue)];
   const tool = catalogue.techniques.get(plan.tool)!;
   const job = { ...DEFAULT_JOB, paper: { family: plan.paper }, tool: plan.tool, celsius: plan.celsius };
-  const slip = slipChange(parts, job, catalogue);
+  const slip = slipOf?.(parts, job, catalogue);
   const millilitres = mixed.millilitres * times;
   const ratio = figure(parts.extenderParts / parts.baseParts, 2);
   return ok({
@@ -51,7 +56,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue): Result<MixAns
       portion(baseName, baseGrams * times, base.density),
       ...(addedGrams > 0 ? [portion(addedName, addedGrams, added.density)] : []),
     ],
-    steps: steps(plan, baseName, addedName),
+    steps: stretchSteps(plan, baseName, addedName),
     facts: [
       {
         label: 'Solids',
@@ -63,23 +68,29 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue): Result<MixAns
         value: thicknessWords(mixed.thinner, baseName),
         note: `about ${figure(mixed.viscosity)} mPa·s against ${figure(base.viscosity, 2)}; our estimate`,
       },
-      {
-        label: `Time to move ${lowerFirst(catalogue.papers.get(plan.paper)!.name)}`,
-        value: durationSpan(slip.mixed.p10, slip.mixed.p90),
-        note: `${durationSpan(slip.base.p10, slip.base.p90)} with ${baseName} alone; about ${figure(slip.times, 2)} times as long, an estimate of the model`,
-      },
+      ...(slip
+        ? [
+            {
+              label: `Time to move ${lowerFirst(catalogue.papers.get(plan.paper)!.name)}`,
+              value: durationSpan(slip.mixed.p10, slip.mixed.p90),
+              note: `${durationSpan(slip.base.p10, slip.base.p90)} with ${baseName} alone; about ${figure(slip.times, 2)} times as long, an estimate of the model`,
+            },
+          ]
+        : []),
       ...filmFacts(mixed, tool, millilitres),
       ...reach(plan, tool, catalogue),
     ],
     warnings: warningsFor(plan, mixed, tool),
     cautions: ['valued-original', ...(plan.extender.includes('paste') ? ['spoilage'] : [])],
-    slip: {
-      neededSeconds: placingSeconds(job.widthMm, job.heightMm),
-      rows: [
-        { name: `${baseName} alone`, low: slip.base.p10, middle: slip.base.p50, high: slip.base.p90 },
-        { name: 'this mix', low: slip.mixed.p10, middle: slip.mixed.p50, high: slip.mixed.p90 },
-      ],
-    },
+    ...(slip && {
+      slip: {
+        neededSeconds: placingSeconds(job.widthMm, job.heightMm),
+        rows: [
+          { name: `${baseName} alone`, low: slip.base.p10, middle: slip.base.p50, high: slip.base.p90 },
+          { name: 'this mix', low: slip.mixed.p10, middle: slip.mixed.p50, high: slip.mixed.p90 },
+        ],
+      },
+    }),
     figures: [baseGrams * times, Math.max(addedGrams, 0), mixed.solidsPercent],
   });
 }
@@ -133,15 +144,3 @@ function warningsFor(plan: MixPlan, mixed: Blended, { coat }: Technique): string
       : []),
   ];
 }
-
-const steps = ({ extender }: MixPlan, base: string, added: string): string[] => [
-  ...(extender.startsWith('methylcellulose')
-    ? [
-        'Have the methylcellulose dissolved and clear beforehand. Dry powder stirred into PVA makes lumps that never part.',
-      ]
-    : []),
-  ...(extender.includes('paste') ? ['Sieve the paste first, and have it cold.'] : []),
-  `Put ${base} in the pot. Add ${added} a little at a time and fold it in; beating makes foam.`,
-  'Let it stand for a quarter of an hour, then try it on an offcut of the paper and the board that you will use.',
-  'Write what is in it, the parts and the date on the pot.',
-];

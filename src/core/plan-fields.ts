@@ -3,7 +3,7 @@
  * travels in a link. A plan is the values; texts are what the reader typed, kept as typed.
  */
 import { figure } from './format';
-import { inUnit, parseLength, type LengthUnit } from './length-text';
+import type { LengthUnit } from './length-text';
 import { parseNumber } from './number-text';
 import { fail, ok, type InputError, type Result } from './result';
 
@@ -17,10 +17,15 @@ interface Measured {
 }
 
 export type Spec =
-  /** 'maybe' may be left empty; 'length' is typed in the plan's unit, with fractions, and kept in mm */
+  /** 'maybe' may be left empty */
   | (Measured & { readonly kind: 'number' })
   | (Measured & { readonly kind: 'maybe' })
-  | (Measured & { readonly kind: 'length' })
+  /** typed in the plan's unit, with fractions, and kept in mm; it brings its own reader, as few calculators need one */
+  | (Measured & {
+      readonly kind: 'length';
+      readonly parse: (typed: string, unit: LengthUnit, field: string) => Result<number>;
+      readonly show: (kept: number, unit: LengthUnit) => string;
+    })
   | { readonly kind: 'one-of'; readonly key: string; readonly of: readonly string[]; readonly what: string }
   | { readonly kind: 'text'; readonly key: string; readonly pattern: RegExp; readonly what: string }
   /** what is typed in one way and kept in another, which the pattern knows */
@@ -54,7 +59,7 @@ export function textsOf<S extends Specs>(plan: PlanOf<S>, specs: S): TextsOf<S> 
   const unit = unitIn(plan);
   const entries = Object.entries(specs).map(([field, spec]) => {
     const value: unknown = plan[field];
-    if (spec.kind === 'length') return [field, inUnit(value as number, unit)];
+    if (spec.kind === 'length') return [field, spec.show(value as number, unit)];
     if (spec.kind === 'list') return [field, spec.show(value as string, unit)];
     return [field, value === undefined ? '' : String(value)];
   });
@@ -82,7 +87,7 @@ export function read(field: string, spec: Spec, text: string): Result<unknown> {
 
 /** The same for what the reader types, where lengths bear units and lists are laid out in rows. */
 function readTyped(field: string, spec: Spec, text: string, unit: LengthUnit): Result<unknown> {
-  if (spec.kind === 'length') return parseLength(text, { ...spec, field, unit });
+  if (spec.kind === 'length') return spec.parse(text, unit, field);
   return spec.kind === 'list' ? spec.parse(text, unit) : read(field, spec, text);
 }
 

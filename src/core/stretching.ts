@@ -1,14 +1,10 @@
 /**
  * PVA made to go further: with methylcellulose, with paste, with water. What the mix is made of decides
- * its solids, its thickness and the film it leaves; how long it slides on a paper follows from the
- * chooser's own model, so a mix made here and one on the shelf answer alike.
+ * its solids, its thickness and the film it leaves. A mix made here and one on the shelf answer alike.
  */
-import type { Job } from './job';
-import { judge } from './judge-one';
 import { ingredientsOf, liquidOf, type Liquid } from './liquid';
 import { mix } from './mixture';
-import type { Percentiles } from './tally';
-import type { Adhesive, Catalogue, WetAdhesive } from './records';
+import type { Catalogue, WetAdhesive } from './records';
 import { mustBePositive, mustBeWithin } from './result';
 
 /** Id of the mix while it is being reckoned; never a record's. */
@@ -76,23 +72,6 @@ export function partsForSolids(base: string, extender: string, solidsPercent: nu
   return (from - solidsPercent) / (solidsPercent - to);
 }
 
-export interface SlipChange {
-  readonly base: Percentiles;
-  readonly mixed: Percentiles;
-  /** middle of the mix ÷ middle of the base */
-  readonly times: number;
-}
-
-/** How long the sheet of this job can be slid with the base and with the mix, s. */
-export function slipChange(parts: Blend, job: Job, catalogue: Catalogue): SlipChange {
-  const base: WetAdhesive = { ...alone(parts.base, catalogue), id: `${OWN_MIX}-base` };
-  const mixed = asAdhesive(parts, catalogue);
-  const adhesives = new Map<string, Adhesive>([...catalogue.adhesives, [base.id, base], [mixed.id, mixed]]);
-  const choices = judge([base.id, mixed.id], job, { ...catalogue, adhesives });
-  const [before, after] = [choices.get(base.id)!.slipSeconds, choices.get(mixed.id)!.slipSeconds];
-  return { base: before, mixed: after, times: after.p50 / before.p50 };
-}
-
 /** An adhesive of the shelf as it stands, or an ingredient poured straight from its jar. */
 export function alone(id: string, catalogue: Catalogue): WetAdhesive {
   const known = catalogue.adhesives.get(id);
@@ -101,7 +80,8 @@ export function alone(id: string, catalogue: Catalogue): WetAdhesive {
   return { ...traitsFrom(catalogue), id, by: 'mass', parts: [{ of: id, parts: 1 }] };
 }
 
-function asAdhesive({ base, extender, baseParts, extenderParts, by }: Blend, catalogue: Catalogue): WetAdhesive {
+/** The mix as a wet adhesive, which is all that the model asks for. */
+export function asAdhesive({ base, extender, baseParts, extenderParts, by }: Blend, catalogue: Catalogue): WetAdhesive {
   mustBePositive('baseParts', baseParts);
   mustBeWithin('extenderParts', extenderParts, 0, 1e6);
   const likeBase = alone(base, catalogue);

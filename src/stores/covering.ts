@@ -1,6 +1,7 @@
 /** The coverage calculator's state, and the link that carries its amount to the mixing calculator. */
 import { computed, type ReadableAtom } from 'nanostores';
 import { coverAnswer, type CoverAnswer } from '../core/cover-answer';
+import type { flatFacts } from '../core/cover-flat';
 import { askedOfCover, COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../core/cover-plan';
 import { mixPlanFor } from '../core/cover-to-mix';
 import type { LengthUnit } from '../core/length-text';
@@ -18,9 +19,18 @@ export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
   readonly changeUnit: (unit: LengthUnit) => void;
 };
 
-export function createCovering(catalogue: Catalogue, start: CoverPlan = DEFAULT_COVER): CoverStore {
+export function createCovering(
+  catalogue: Catalogue,
+  flat?: typeof flatFacts,
+  start: CoverPlan = DEFAULT_COVER,
+): CoverStore {
   const store = createPlan<typeof COVER_SPECS, CoverAnswer>(
-    { specs: COVER_SPECS, usual: DEFAULT_COVER, asked: askedOfCover, answer: (plan) => coverAnswer(plan, catalogue) },
+    {
+      specs: COVER_SPECS,
+      usual: DEFAULT_COVER,
+      asked: askedOfCover,
+      answer: (plan) => coverAnswer(plan, catalogue, flat),
+    },
     start,
   );
   return {

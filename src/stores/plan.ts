@@ -6,7 +6,7 @@ import { atom, computed } from 'nanostores';
 import { MODEL_VERSION } from '../core/model-version';
 import { fingerprint, sameFigures, figuresIn } from '../core/pairs';
 import { readTexts, textsOf, type PlanOf, type Specs, type TextsOf } from '../core/plan-fields';
-import { decodePlan, encodePlan } from '../core/plan-link';
+import { encodePlan } from '../core/plan-link';
 import type { InputError, Result } from '../core/result';
 
 interface Calculator<S extends Specs, A> {
@@ -56,34 +56,22 @@ export function createPlan<S extends Specs, A>(
     $solved,
     $problems,
     $link,
+    solve,
+    usual,
     $tail: computed($solved, (solved) => encodePlan(solved.plan, specs, asked(solved.plan), usual, seenNow(solved))),
     /** leading figures of the answer that a link's sender saw, when today's are others */
     $otherAnswer: computed([$link, $solved], ({ seen }, solved) =>
       seen !== undefined && figuresIn(seen) && !sameFigures(seen, seenNow(solved)) ? figuresIn(seen) : undefined,
     ),
+    /** Answers the same texts again. */
+    recheck(): void {
+      $texts.set({ ...$texts.get() });
+    },
     set(field: keyof S, text: string): void {
       // Once the plan is the reader's own, what a link said no longer bears on it.
       const { dropped, seen } = $link.get();
       if (seen !== undefined || dropped.length > 0) $link.set({ dropped: [] });
       $texts.set({ ...$texts.get(), [field]: text });
-    },
-    /** Takes a link's tail; empty text leaves everything as it is. What has no answer is put back to its usual value and named. */
-    load(text: string): void {
-      if (text.replace(/^[?#]/, '') === '') return;
-      const { plan: asSent, dropped, seen } = decodePlan(text, specs, usual);
-      let plan = asSent;
-      const put: string[] = [];
-      const found = solve(plan);
-      if ('problems' in found) {
-        for (const { field } of found.problems) {
-          if (!(field in specs)) continue;
-          put.push(specs[field]!.key);
-          plan = { ...plan, [field]: usual[field] };
-        }
-        if ('problems' in solve(plan)) plan = usual;
-      }
-      $texts.set(textsOf(plan, specs));
-      $link.set({ dropped: [...dropped, ...put], ...(seen !== undefined && { seen }) });
     },
   };
 }

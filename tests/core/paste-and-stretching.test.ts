@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { DEFAULT_JOB } from '../../src/core/job';
 import { BOILED_OFF, cookPaste, starchFor, thinPaste } from '../../src/core/paste';
 import { inTeaspoons, roundMix, roundToStep } from '../../src/core/rounding';
-import { alone, blend, partsForSolids, slipChange } from '../../src/core/stretching';
+import { slipChange } from '../../src/core/slip-change';
+import { alone, blend, partsForSolids } from '../../src/core/stretching';
 import { readCatalogue } from '../tools/read-content';
 
 const catalogue = readCatalogue();

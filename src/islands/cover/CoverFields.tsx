@@ -8,7 +8,7 @@ import { named, SelectField } from '../parts/Field';
 import { PickOf, TextOf } from '../parts/PlanField';
 import { PieceRows } from './PieceRows';
 
-interface Props {
+export interface CoverFieldsProps {
   readonly store: CoverStore;
   readonly prefix: string;
 }
@@ -19,7 +19,7 @@ const THING_OPTIONS = [
 ];
 const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
 
-export function ThingFields(props: Props) {
+export function ThingFields(props: CoverFieldsProps) {
   const { store, prefix } = props;
   const { thing, unit } = useStore(store.$texts);
   const deep = thing !== 'lining' && thing !== 'accordion';
@@ -53,7 +53,7 @@ export function ThingFields(props: Props) {
   );
 }
 
-export function CoatFields(props: Props) {
+export function CoatFields(props: CoverFieldsProps) {
   const { store } = props;
   const { coatFrom } = useStore(store.$texts);
   const wet = named(new Map([...store.catalogue.adhesives].filter(([, { form }]) => form === 'wet')));
@@ -98,26 +98,5 @@ export function CoatFields(props: Props) {
         options={named(store.catalogue.papers)}
       />
     </>
-  );
-}
-
-export function ClassFields(props: Props) {
-  const { makers, bottle } = useStore(props.store.$texts);
-  return (
-    <details open={makers.trim() !== '1' || bottle !== ''}>
-      <summary>For a class, and what it costs</summary>
-      <div class="field-row">
-        <TextOf<CoverField> {...props} field="makers" label="Makers" />
-        <TextOf<CoverField> {...props} field="spare" label="Spare" unit="%" hint="For practice and mishaps." />
-        <TextOf<CoverField> {...props} field="bottle" label="One bottle holds" unit="ml" placeholder="leave empty" />
-        <TextOf<CoverField>
-          {...props}
-          field="price"
-          label="and costs"
-          hint="In your own currency."
-          placeholder="leave empty"
-        />
-      </div>
-    </details>
   );
 }

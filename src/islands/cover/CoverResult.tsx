@@ -1,12 +1,11 @@
-/** How much to have in hand, as a range with the figure to buy; and the pieces it was reckoned from. */
+/** How much to have in hand, as a range with the figure to buy; and the pieces drawn. */
 import { useStore } from '@nanostores/preact';
 import { figure, plain, span, tied } from '../../core/format';
-import { inUnit } from '../../core/length-text';
 import type { CoverStore } from '../../stores/covering';
-import { Facts, Warnings } from '../parts/Facts';
 import { PiecesPlate } from '../parts/PiecesPlate';
 import { RangePlate } from '../parts/RangePlate';
 import { Spoken } from '../parts/Spoken';
+import { Warnings } from '../parts/Warnings';
 
 interface Props {
   readonly store: CoverStore;
@@ -62,49 +61,5 @@ export function CoverResult({ store, mixAddress }: Props) {
       </figure>
       <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
     </>
-  );
-}
-
-export function CoverDetails({ store }: Pick<Props, 'store'>) {
-  const { answer, plan } = useStore(store.$solved);
-  return (
-    <div class="compare">
-      <section>
-        <h2>The pieces</h2>
-        <table class="numbers">
-          <caption>Without turn-ins; the area with them, in {plan.unit} and m²</caption>
-          <thead>
-            <tr>
-              <th scope="col">Piece</th>
-              <th scope="col" class="n">
-                Size
-              </th>
-              <th scope="col" class="n">
-                Number
-              </th>
-              <th scope="col" class="n">
-                Area
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {answer.rows.map(({ name, piece, squareMetres }, i) => (
-              <tr key={i}>
-                <th scope="row">{name ?? `piece ${i + 1}`}</th>
-                <td class="n">
-                  {inUnit(piece.widthMm, plan.unit)} × {inUnit(piece.heightMm, plan.unit)}
-                </td>
-                <td class="n">{piece.count}</td>
-                <td class="n">{figure(squareMetres)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
-      <section>
-        <h2>Behind the figure</h2>
-        <Facts caption="Each with how it is known" facts={answer.facts} />
-      </section>
-    </div>
   );
 }

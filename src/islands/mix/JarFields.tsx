@@ -3,13 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { JARS, type MixField } from '../../core/mix-plan';
 import { lowerFirst } from '../../core/mix-words';
 import { PickOf, TextOf } from '../parts/PlanField';
-import { AmountFields, ScaleField, type MixFieldsProps } from './AmountFields';
-
-/** What a per cent counts. */
-export const BASIS_OPTIONS = [
-  { value: 'w/v', text: 'Grams in 100 ml of the finished liquid (w/v)' },
-  { value: 'w/w', text: 'Grams in 100 g of the finished liquid (w/w)' },
-];
+import { AmountFields, BASIS_OPTIONS, ScaleField, type MixFieldsProps } from './AmountFields';
 
 export function JarFields(props: MixFieldsProps) {
   const { catalogue, $texts } = props.store;

@@ -28,7 +28,7 @@ export function PiecesPlate({ rows }: { readonly rows: readonly NamedRow[] }) {
             />
           )}
           <rect class="ink fill-paper" x={turn.left} y={turn.top} width={width} height={high} />
-          <text class="axis-text" x={turn.left + width / 2} y={turn.top + high / 2 + 4} text-anchor="middle">
+          <text class="plate-text halo" x={turn.left + width / 2} y={turn.top + high / 2 + 4} text-anchor="middle">
             {times > 1 ? `${row + 1} (× ${times})` : row + 1}
           </text>
         </g>

@@ -13,7 +13,7 @@ export function RangePlate({ low, middle, high, buy, unit }: Props) {
   const most = Math.max(buy, high) * 1.08;
   const x = (value: number) => 8 + (340 * value) / most;
   return (
-    <svg viewBox="0 0 360 78" class="drawing" aria-hidden="true" focusable="false">
+    <svg viewBox="0 -8 360 88" class="drawing" aria-hidden="true" focusable="false">
       <line class="axis" x1="8" x2="352" y1="52" y2="52" />
       <rect class="fill-water" x={x(low)} y="34" width={Math.max(1, x(high) - x(low))} height="12" />
       <path class="ink" d={`M${x(low)} 30v20M${x(high)} 30v20`} />
@@ -27,6 +27,9 @@ export function RangePlate({ low, middle, high, buy, unit }: Props) {
       </text>
       <text class="axis-text" x={x(low)} y="72" text-anchor="middle">
         {low / most > 0.06 ? figure(low) : ''}
+      </text>
+      <text class="axis-text" x={x(high)} y="72" text-anchor="middle">
+        {high / most - low / most > 0.08 ? figure(high) : ''}
       </text>
     </svg>
   );
