@@ -6,6 +6,8 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Flip } from '../core/flips';
+import { jobInWords } from '../core/further-words';
+import { sheetOf } from '../core/sheet';
 import type { ChooserPageStore } from '../stores/chooser-page';
 import { openChooserPage } from '../stores/open-chooser-page';
 import { syncAddress } from '../stores/url-sync';
@@ -52,6 +54,7 @@ export default function Chooser({ flips, cautions, address }: Props) {
         <BenchFields store={store} prefix={prefix} />
       </form>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
+        <JobLine store={store} />
         <LinkNotice store={store} />
         <Answer store={store} />
         <AnswerSpoken store={store} />
@@ -61,6 +64,12 @@ export default function Chooser({ flips, cautions, address }: Props) {
       </div>
     </div>
   );
+}
+
+/** On paper the fields are left out; this says what was asked. */
+function JobLine({ store }: { readonly store: ChooserPageStore }) {
+  const job = useStore(store.$job);
+  return <p class="only-print">{jobInWords(job, sheetOf(job, store.catalogue), store.catalogue)}</p>;
 }
 
 /** The search for flips asks the model a hundred times, so it waits for a pause and works in small turns. */
