@@ -46,13 +46,13 @@ export default function Chooser({ flips, cautions, address }: Props) {
   return (
     <div class="bench">
       <AnswerStrip store={store} href={`#${prefix}answer`} />
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <PaperFields store={store} prefix={prefix} />
         <MoreAboutPaper store={store} prefix={prefix} />
         <NeedFields store={store} />
         <BenchFields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <JobLine store={store} />
         <LinkNotice store={store} />
