@@ -14,7 +14,11 @@ export function SendLink({ id, address, tail }: Props) {
   const [said, say] = useState('');
   const field = useRef<HTMLInputElement>(null);
   const [origin, setOrigin] = useState('');
-  useEffect(() => setOrigin(window.location.origin), []);
+  const [today, setToday] = useState('');
+  useEffect(() => {
+    setOrigin(window.location.origin);
+    setToday(new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }));
+  }, []);
   const link = `${origin}${address}?${tail}`;
 
   const copy = async () => {
@@ -45,6 +49,7 @@ export function SendLink({ id, address, tail }: Props) {
             onFocus={(event) => event.currentTarget.select()}
           />
           <p class="only-print link-text">{link}</p>
+          <p class="only-print">Printed on {today}.</p>
           <p class="field-hint" aria-live="polite">
             {said}
           </p>
