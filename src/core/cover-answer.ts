@@ -36,11 +36,11 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: typeof
   const coverage = cover({
     pieces: rows.map(({ piece }) => piece),
     coat,
-    passes: Math.round(plan.passes),
+    passes: plan.passes,
     faces: Number(plan.faces),
     lossPercent: plan.loss,
     liquid,
-    times: Math.round(plan.makers),
+    times: plan.makers,
     sparePercent: plan.spare,
     ...(plan.bottle !== undefined && {
       container: { millilitres: plan.bottle, ...(plan.price !== undefined && { price: plan.price }) },
@@ -78,16 +78,26 @@ function problemsOf(plan: CoverPlan, catalogue: Catalogue): InputError[] {
     ...(rowsOf(plan).length > 0
       ? []
       : [{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' } as const]),
-    ...(plan.coatFrom === 'weighed' && plan.after <= plan.before
-      ? [
-          {
-            field: 'after',
-            code: 'contradiction',
-            message: `After gluing the board must weigh more than before: give more than ${plain(plan.before, 6)} g.`,
-          } as const,
-        ]
-      : []),
+    ...(plan.coatFrom === 'weighed' ? coatProblems(plan) : []),
   ];
+}
+
+/** Coats past these, g/m², are a slip of area or of unit. Our own line: hand coats run from about 20 to 110. */
+const COATS = { low: 1, high: 1000 };
+
+function coatProblems({ before, after, trialArea }: CoverPlan): InputError[] {
+  const problem = (field: string, message: string): InputError[] => [{ field, code: 'contradiction', message }];
+  if (after <= before)
+    return problem(
+      'after',
+      `After gluing the board must weigh more than before: give more than ${plain(before, 6)} g.`,
+    );
+  const coat = coatFromWeighing(before, after, trialArea / 10000);
+  if (coat >= COATS.low && coat <= COATS.high) return [];
+  return problem(
+    'trialArea',
+    `These weights on this area would be a coat of ${figure(coat)} g/m², and hand coats run from about 20 to 110. Check the area: it is in square centimetres.`,
+  );
 }
 
 /** A scale's step and an uneven hand: how far one weighed coat may be from the next. Common practice, no source. */

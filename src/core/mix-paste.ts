@@ -34,7 +34,8 @@ export function mixPaste(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer>
     boiledOff,
     starchGrams: starchFor(cookedGrams, { waterParts, by, boiledOff }),
   });
-  const thinner = thinPaste(paste.grams, paste.percent, target);
+  // The same strength reckoned twice may differ in its last digit.
+  const thinner = thinPaste(paste.grams, paste.percent, Math.min(target, paste.percent));
   const step = Number(plan.scale);
   const starch = onScale(paste.starchGrams, step);
   const water = inJug(paste.waterMillilitres);

@@ -9,6 +9,9 @@ import { fail, ok, type Result } from './result';
 import { powderToAdd, stockToAdd, waterToLose } from './strengthen';
 
 /** Too thin: powder where it dissolves, the same thing at full strength, or less water. */
+/** Per cent starch by mass past which a spoon stands still. From memory: 1 : 3 comes to 25–29 %. */
+const STIFFEST_PASTE = 29;
+
 export function mixThicker(plan: MixPlan, ingredient: Ingredient): Result<MixAnswer> {
   const { stock, target, have } = plan;
   const asked = { haveMillilitres: have, fromPercent: stock, toPercent: target };
@@ -22,6 +25,12 @@ export function mixThicker(plan: MixPlan, ingredient: Ingredient): Result<MixAns
   if (dispersed && full <= target) {
     const message = `As supplied it has about ${figure(full, 2)} % solids, and nothing makes it stronger than that. Give a lower strength.`;
     return fail([{ field: 'target', code: 'too-large', message, limits: { low: 0.05, high: full, unit: '%' } }]);
+  }
+  if (starch && target > STIFFEST_PASTE) {
+    const message = `Paste of more than ${STIFFEST_PASTE} % starch is too stiff to stir. Give a lower strength.`;
+    return fail([
+      { field: 'target', code: 'too-large', message, limits: { low: 0.05, high: STIFFEST_PASTE, unit: '%' } },
+    ]);
   }
   const twice = Math.min(target * 2, 60);
   const add =

@@ -2,7 +2,7 @@
  * A calculator's fields, said once: what each may be, how it is read from what was typed, and how it
  * travels in a link. A plan is the values; texts are what the reader typed, kept as typed.
  */
-import { figure } from './format';
+import { plain } from './format';
 import type { LengthUnit } from './length-text';
 import { parseNumber } from './number-text';
 import { fail, ok, type InputError, type Result } from './result';
@@ -14,6 +14,8 @@ interface Measured {
   readonly unit: string;
   /** as a sentence begins */
   readonly what: string;
+  /** no halves: makers, coats */
+  readonly whole?: true;
 }
 
 export type Spec =
@@ -78,10 +80,18 @@ export function read(field: string, spec: Spec, text: string): Result<unknown> {
   if (spec.kind === 'maybe' && tidy === '') return ok(undefined);
   const { low, high, unit } = spec;
   const value = parseNumber(tidy);
-  const allowed = `from ${figure(low, 6)} to ${figure(high, 6)}${unit ? `\u00a0${unit}` : ''}`;
+  const allowed = `from ${plain(low, 6)} to ${plain(high, 6)}${unit ? `\u00a0${unit}` : ''}`;
   const problem = (code: InputError['code']) =>
-    fail([{ field, code, message: `${what} must be a number ${allowed}.`, limits: { low, high, unit } }]);
-  if (value === undefined) return problem(tidy === '' ? 'empty' : 'not-a-number');
+    fail([
+      {
+        field,
+        code,
+        message: `${what} must be a ${spec.whole ? 'whole ' : ''}number ${allowed}.`,
+        limits: { low, high, unit },
+      },
+    ]);
+  if (value === undefined || (spec.whole && !Number.isInteger(value)))
+    return problem(tidy === '' ? 'empty' : 'not-a-number');
   return value < low ? problem('too-small') : value > high ? problem('too-large') : ok(value);
 }
 

@@ -102,7 +102,7 @@ describe('holds for any pieces', () => {
       fc.property(fc.double({ min: 0.1, max: 1e6, noNaN: true }), (millilitres) => {
         const buy = roundUpForJug(millilitres);
         expect(buy).toBeGreaterThanOrEqual(millilitres * (1 - 1e-8));
-        expect(buy).toBeLessThanOrEqual(Math.max(5, millilitres * 1.5));
+        expect(buy).toBeLessThanOrEqual(Math.max(millilitres + 5, millilitres * 1.5));
         expect(buy % 5).toBe(0);
       }),
     );

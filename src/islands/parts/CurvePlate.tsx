@@ -10,7 +10,7 @@ interface Props {
   readonly percent: number;
 }
 
-const BOX = { left: 46, right: 346, top: 30, bottom: 224 };
+const BOX = { left: 50, right: 346, top: 30, bottom: 224 };
 const MOST = 5;
 const DECADES = [1, 10, 100, 1000, 10000, 100000, 1000000];
 
