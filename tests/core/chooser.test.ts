@@ -65,7 +65,6 @@ describe('by weight of paper', () => {
   test.for([
     ['embossed-mulberry', 110],
     ['embossed-mulberry', 130],
-    ['lokta-heavy', 110],
     ['handmade-cotton', 160],
   ] as const)('%s at %i g/m² is very porous: thick PVA before PVA', ([family, grammage]) => {
     const choices = choose(jobWith(family, grammage, TWENTY), catalogue);

@@ -7,6 +7,7 @@ import { flipSentence } from '../../src/core/further-words';
 import { jobProblems, type Job } from '../../src/core/job';
 import { LIMITS } from '../../src/core/job-limits';
 import { parseNumber } from '../../src/core/number-text';
+import { SAMPLES } from '../../src/core/ranking';
 import { catalogue } from '../../src/data/catalogue';
 import { jobWith } from './support/jobs';
 
@@ -74,27 +75,39 @@ test('where the needs decide alone nothing flips', () => {
 // Known faults: the search draws fewer versions of the job than the page does, so it may name what is
 // already first or what does not come first there; and the figure shown is rounded after the search.
 describe('known faults', () => {
+  const MANY = [
+    'bristol',
+    'chiyogami',
+    'construction',
+    'endleaf',
+    'gampi',
+    'kraft',
+    'soft-mulberry-tissue',
+    'watercolour',
+  ];
+  const everywhere = MANY.flatMap((family) =>
+    [{ family }, { family, cobb: 60 }].flatMap((paper) =>
+      FLIP_FIELDS.flatMap((field) => {
+        const job = { ...jobWith(family), paper };
+        const flip = nearestFlip(field, job, catalogue);
+        return flip ? [[`${JSON.stringify(paper)} ${field}`, job, flip] as const] : [];
+      }),
+    ),
+  );
   const shown = (flip: Flip) => parseNumber(figure(flip.to))!;
+  const named = (wrong: readonly (typeof everywhere)[number][]) => wrong.map(([name]) => name);
   test.fails('typed as it is shown, the value puts on the page what the sentence says', () => {
-    const wrong = found.filter(([, job, flip]) => first(changed(job, flip.field, shown(flip)), 96) !== flip.adhesiveId);
-    expect(wrong.map(([name]) => name)).toEqual([]);
+    const gives = (job: Job, flip: Flip) => first(changed(job, flip.field, shown(flip)), SAMPLES);
+    expect(named(everywhere.filter(([, job, flip]) => gives(job, flip) !== flip.adhesiveId))).toEqual([]);
   });
   test.fails('what it names is not what the page already shows first', () => {
-    const wrong = found.filter(([, job, flip]) => first(job, 96) === flip.adhesiveId);
-    expect(wrong.map(([name]) => name)).toEqual([]);
-  });
-  test.fails('what it names can be typed: a drop is timed to 120 s at most', () => {
-    const paper = { family: 'blotting', cobb: 12 };
-    const flip = nearestFlip(
-      'absorbency',
-      { ...jobWith('blotting', undefined, { substrate: 'text-block' }), paper },
-      catalogue,
-    )!;
-    expect(flip.to).toBeLessThanOrEqual(LIMITS.dropSeconds.high);
+    expect(named(everywhere.filter(([, job, flip]) => first(job, SAMPLES) === flip.adhesiveId))).toEqual([]);
   });
   test.fails('the two values it names read differently', () => {
-    const job = jobWith('cartridge');
-    const flip = nearestFlip('grammage', job, catalogue)!;
-    expect(figure(flip.to)).not.toBe(figure(flip.from));
+    expect(named(everywhere.filter(([, , flip]) => figure(flip.to) === figure(flip.from)))).toEqual([]);
+  });
+  test.fails('what it names can be typed: a drop is timed to 120 s at most', () => {
+    const job = { ...jobWith('chiyogami'), paper: { family: 'chiyogami', cobb: 12 } };
+    expect(nearestFlip('absorbency', job, catalogue)?.to ?? 0).toBeLessThanOrEqual(LIMITS.dropSeconds.high);
   });
 });

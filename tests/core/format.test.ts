@@ -69,12 +69,17 @@ describe('time as people say it', () => {
     [9.6, `10${HARD}s`],
     [12, `10${HARD}s`],
     [58, `60${HARD}s`],
-    [119, `120${HARD}s`],
+    [119, `2${HARD}min`],
     [120, `2${HARD}min`],
-    [170, `2.8${HARD}min`],
+    [170, `3${HARD}min`],
     [1500, `25${HARD}min`],
     [3600, 'an hour or more'],
     [86_400, 'an hour or more'],
+  ] as const)('%f s: %s', ([seconds, words]) => expect(duration(seconds)).toBe(words));
+  // Known fault: rounded to fives, and then again to two digits, so that 115 s is shown as 120 s and 105 s as 110 s.
+  test.fails.for([
+    [105, `105${HARD}s`],
+    [114, `115${HARD}s`],
   ] as const)('%f s: %s', ([seconds, words]) => expect(duration(seconds)).toBe(words));
   test.for([
     [50, 110, `50 to 110${HARD}s`],
@@ -84,7 +89,7 @@ describe('time as people say it', () => {
     [51, 52, `50${HARD}s`],
     [0.2, 3, `under 1${HARD}s to 3${HARD}s`],
     [0.1, 0.2, `under 1${HARD}s`],
-    [1800, 5000, `30${HARD}min to an hour or more`],
+    [1800, 5000, `30${HARD}min or more`],
     [3600, 3600, 'an hour or more'],
   ] as const)('%f to %f s: %s', ([low, high, words]) => expect(durationSpan(low, high)).toBe(words));
   test('any span has words and no nonsense', () => {

@@ -1,7 +1,7 @@
 /** Needs against traits: what is ruled out, what is taken off, and that the words agree with the figures. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { coolingSeconds } from '../../src/core/margins';
+import { coolingSeconds } from '../../src/core/cooling';
 import { DEFAULT_JOB, NEEDS, type Job, type Need } from '../../src/core/job';
 import { sheetOf } from '../../src/core/sheet';
 import { carrierOf, suitability } from '../../src/core/suitability';
