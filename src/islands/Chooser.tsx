@@ -24,11 +24,13 @@ interface Props {
   readonly cautions: Readonly<Record<string, CautionText>>;
   /** path of this page, for the link */
   readonly address: string;
+  /** path of the page that shows the checks */
+  readonly checks: string;
 }
 
 const prefix = 'ch-';
 
-export default function Chooser({ flips, cautions, address }: Props) {
+export default function Chooser({ flips, cautions, address, checks }: Props) {
   const store = useMemo(openChooserPage, []);
   const problems = useStore(store.$problems);
   const stale = problems.length > 0 ? ' stale' : '';
@@ -60,7 +62,14 @@ export default function Chooser({ flips, cautions, address }: Props) {
         <AnswerSpoken store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
-        <Rest store={store} flipsAtStart={flips} cautions={cautions} prefix={prefix} address={address} />
+        <Rest
+          store={store}
+          flipsAtStart={flips}
+          cautions={cautions}
+          prefix={prefix}
+          address={address}
+          checks={checks}
+        />
       </div>
     </div>
   );
