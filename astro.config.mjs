@@ -15,15 +15,25 @@ const base = process.env['BASE_PATH'] ?? '/';
  * @param {string} id
  */
 function chunkOf(id) {
-  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\//.test(id)) return 'base';
+  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact|@astrojs\/preact)\//.test(id)) return 'base';
+  if (id.includes('vite/preload-helper')) return 'base';
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'base';
-  if (/\/src\/core\/(?:format|number-text|quantity|result|viscosity|mixture|liquid|plot)\.ts/.test(id)) return 'base';
-  if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
-  if (MODEL.test(id)) return 'model';
+  if (
+    /\/src\/core\/(?:format|plain|model-version|number-text|quantity|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
+  )
+    return 'base';
+  if (/\/src\/islands\/parts\/(?:Field|ProblemList|SlipPlate|Spoken)\.tsx/.test(id)) return 'base';
+  if (
+    MODEL.test(id) ||
+    /\/src\/(?:stores\/(?:open-)?chooser|islands\/chooser\/(?:Answer|PaperFields)|islands\/parts\/ChanceRule)\.tsx?/.test(
+      id,
+    )
+  )
+    return 'model';
   return undefined;
 }
 const MODEL =
-  /\/src\/core\/(?:sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|random|sheet|spread|model-constants|job)\.ts/;
+  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|random|sheet|spread|model-constants|job)\.ts/;
 
 export default defineConfig({
   site,

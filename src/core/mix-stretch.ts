@@ -1,5 +1,6 @@
 /** PVA made to go further: portions, solids, thickness, slip, the film it leaves, and how far it can go. */
-import { durationSpan, figure, plain, withUnit } from './format';
+import { durationSpan, figure, withUnit } from './format';
+import { plain } from './plain';
 import type { MixAnswer } from './mix-answer';
 import { filmFacts, reach, stretchSteps } from './mix-reach';
 import type { MixPlan } from './mix-plan';

@@ -1,7 +1,7 @@
 /** The coverage calculator: how much adhesive the pieces take, as a range with a figure to have in hand. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo } from 'preact/hooks';
-import { flatFacts } from '../core/cover-flat';
+import type { FlatFacts } from '../core/cover-answer';
 import { openCovering } from '../stores/open-covering';
 import { loadPlan } from '../stores/plan-link';
 import { syncAddress } from '../stores/url-sync';
@@ -17,12 +17,14 @@ interface Props {
   /** paths of this calculator's own page and of the mixing calculator's */
   readonly address: string;
   readonly mixAddress: string;
+  /** worked out at build for the first answer; the model that reckons the others follows after */
+  readonly flat: FlatFacts;
 }
 
 const prefix = 'cover-';
 
-export default function Cover({ address, mixAddress }: Props) {
-  const store = useMemo(() => openCovering(flatFacts), []);
+export default function Cover({ address, mixAddress, flat }: Props) {
+  const store = useMemo(() => openCovering(() => flat), []);
   const problems = useStore(store.$problems);
   const { answer } = useStore(store.$solved);
   const { dropped } = useStore(store.$link);
@@ -30,6 +32,9 @@ export default function Cover({ address, mixAddress }: Props) {
   const tail = useStore(store.$tail);
   const stale = problems.length > 0 ? ' stale' : '';
   useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
+  useEffect(() => {
+    void import('../core/cover-flat').then(({ flatFacts }) => store.learn(flatFacts));
+  }, []);
 
   return (
     <div class="bench">

@@ -1,6 +1,5 @@
 /** The coverage calculator's state. */
-import { coverAnswer, type CoverAnswer } from '../core/cover-answer';
-import type { flatFacts } from '../core/cover-flat';
+import { coverAnswer, type CoverAnswer, type FlatReckoner } from '../core/cover-answer';
 import { askedOfCover, COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../core/cover-plan';
 import type { LengthUnit } from '../core/length-text';
 import { readTexts, textsOf } from '../core/plan-fields';
@@ -9,27 +8,34 @@ import { createPlan, type PlanStore } from './plan';
 
 export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
   readonly catalogue: Catalogue;
+  /** What reckons the water has arrived: the answer is made anew. */
+  readonly learn: (flat: FlatReckoner) => void;
   /** Another unit: lengths that could be read are written anew in it, the others stay as typed. */
   readonly changeUnit: (unit: LengthUnit) => void;
 };
 
 export function createCovering(
   catalogue: Catalogue,
-  flat?: typeof flatFacts,
+  flat?: FlatReckoner,
   start: CoverPlan = DEFAULT_COVER,
 ): CoverStore {
+  let reckoner = flat;
   const store = createPlan<typeof COVER_SPECS, CoverAnswer>(
     {
       specs: COVER_SPECS,
       usual: DEFAULT_COVER,
       asked: askedOfCover,
-      answer: (plan) => coverAnswer(plan, catalogue, flat),
+      answer: (plan) => coverAnswer(plan, catalogue, reckoner),
     },
     start,
   );
   return {
     ...store,
     catalogue,
+    learn(better) {
+      reckoner = better;
+      store.recheck();
+    },
     changeUnit(unit) {
       const texts = store.$texts.get();
       const fields = Object.keys(COVER_SPECS) as (keyof typeof COVER_SPECS)[];

@@ -1,7 +1,8 @@
 /** How much to have in hand, as a range with the figure to buy. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import { figure, plain, span, tied } from '../../core/format';
+import { figure, span } from '../../core/format';
+import { plain, tied } from '../../core/plain';
 import type { CoverStore } from '../../stores/covering';
 import { RangePlate } from '../parts/RangePlate';
 import { Spoken } from '../parts/Spoken';
