@@ -291,13 +291,14 @@ function expectSound(choices: readonly Choice[], job: Job): void {
 }
 
 describe('no job breaks it', () => {
-  test('sound jobs', () => {
+  const LONG = { timeout: 60_000 };
+  test('sound jobs', LONG, () => {
     fc.assert(
       fc.property(soundJob, (job) => expectSound(choose(job, catalogue, 24), job)),
-      { numRuns: 80 },
+      { numRuns: 50 },
     );
   });
-  test('jobs whose numbers and names are nonsense are answered as if those parts had been left out', () => {
+  test('jobs whose numbers and names are nonsense are answered as if those parts had been left out', LONG, () => {
     fc.assert(
       fc.property(oddJob, (job) => {
         const settled = settleJob(job, catalogue).job;
@@ -305,7 +306,7 @@ describe('no job breaks it', () => {
         expectSound(choices, settled);
         expect(choices).toEqual(choose(settled, catalogue, 24));
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
   // Known fault: `surface` and `sizing` are taken on trust, so a caller without types can make it throw.
