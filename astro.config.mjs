@@ -9,6 +9,22 @@ import { keepUnits } from './src/build/keep-units.mjs';
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
 const base = process.env['BASE_PATH'] ?? '/';
 
+/**
+ * What every calculator needs travels as one file, the chooser's model as another: a file of its own for
+ * each small module costs more than it saves, as each is squeezed by itself.
+ * @param {string} id
+ */
+function chunkOf(id) {
+  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\//.test(id)) return 'base';
+  if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'base';
+  if (/\/src\/core\/(?:format|number-text|quantity|result|viscosity|mixture|liquid|plot)\.ts/.test(id)) return 'base';
+  if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
+  if (MODEL.test(id)) return 'model';
+  return undefined;
+}
+const MODEL =
+  /\/src\/core\/(?:sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|random|sheet|spread|model-constants|job)\.ts/;
+
 export default defineConfig({
   site,
   base,
@@ -18,7 +34,11 @@ export default defineConfig({
   markdown: { remarkPlugins: [keepUnits] },
   vite: {
     plugins: [compactRecords()],
-    build: { minify: 'terser', terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } } },
+    build: {
+      rollupOptions: { output: { manualChunks: chunkOf } },
+      minify: 'terser',
+      terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } },
+    },
   },
   // Scripts and styles are held to the site's own by their hashes; this holds everything else to it too.
   experimental: {

@@ -6,7 +6,7 @@ import { openCovering } from '../stores/open-covering';
 import { loadPlan } from '../stores/plan-link';
 import { syncAddress } from '../stores/url-sync';
 import { ClassFields } from './cover/ClassFields';
-import { CoverDetails } from './cover/CoverDetails';
+import { CoverDetails, CoverPieces, MixLink } from './cover/CoverDetails';
 import { CoatFields, ThingFields } from './cover/CoverFields';
 import { CoverResult } from './cover/CoverResult';
 import { LinkSaid } from './parts/LinkSaid';
@@ -37,15 +37,18 @@ export default function Cover({ address, mixAddress }: Props) {
         <span>{answer.brief[0]}</span>
         <span class="number">{answer.brief[1]}</span>
       </a>
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <ThingFields store={store} prefix={prefix} />
         <CoatFields store={store} prefix={prefix} />
         <ClassFields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <LinkSaid dropped={dropped} other={other} />
-        <CoverResult store={store} mixAddress={mixAddress} />
+        <CoverResult store={store}>
+          <MixLink store={store} address={mixAddress} />
+        </CoverResult>
+        <CoverPieces store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
         <CoverDetails store={store} />
