@@ -36,6 +36,7 @@ export function duration(seconds: number): string {
 export function durationSpan(low: number, high: number): string {
   const [from, to] = [duration(low), duration(high)];
   if (from === to) return from;
+  if (high >= 3600) return `${from} or more`;
   const unit = /\u00a0(s|min)$/.exec(to)?.[0];
   const shared = unit !== undefined && from.endsWith(unit) && !from.startsWith('under');
   return `${shared ? from.slice(0, -unit.length) : from} to ${to}`;

@@ -15,7 +15,11 @@ export function SendIt({ store, address }: Props) {
   const [said, say] = useState('');
   const field = useRef<HTMLInputElement>(null);
   const [origin, setOrigin] = useState('');
-  useEffect(() => setOrigin(window.location.origin), []);
+  const [today, setToday] = useState('');
+  useEffect(() => {
+    setOrigin(window.location.origin);
+    setToday(new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }));
+  }, []);
   const link = `${origin}${address}?${tail}`;
 
   const copy = async () => {
@@ -46,6 +50,7 @@ export function SendIt({ store, address }: Props) {
             onFocus={(event) => event.currentTarget.select()}
           />
           <p class="only-print link-text">{link}</p>
+          <p class="only-print">Printed on {today}.</p>
           <p class="field-hint" aria-live="polite">
             {said}
           </p>
