@@ -110,15 +110,17 @@ function readBefore(id: string, seen: Set<string> = new Set()): Set<string> {
  */
 function readable(body: string): string {
   const blank = (text: string) => ' '.repeat(text.length);
-  return body
-    .replace(/^import .*$/gm, blank)
-    // a heading announces what its text goes on to explain; a link leads to where it is explained
-    .replace(/^#.*$/gm, blank)
-    .replace(/<a\b[\s\S]*?<\/a>/g, blank)
-    .replace(/\{\/\*[\s\S]*?\*\/\}/g, blank)
-    .replace(/<(Term|Gloss)\b[\s\S]*?(?:\/>|<\/\1>)/g, blank)
-    .replace(/<(?!Question)[^>]*>/g, blank)
-    .replace(/<Question\s+asks=/g, blank);
+  return (
+    body
+      .replace(/^import .*$/gm, blank)
+      // a heading announces what its text goes on to explain; a link leads to where it is explained
+      .replace(/^#.*$/gm, blank)
+      .replace(/<a\b[\s\S]*?<\/a>/g, blank)
+      .replace(/\{\/\*[\s\S]*?\*\/\}/g, blank)
+      .replace(/<(Term|Gloss)\b[\s\S]*?(?:\/>|<\/\1>)/g, blank)
+      .replace(/<(?!Question)[^>]*>/g, blank)
+      .replace(/<Question\s+asks=/g, blank)
+  );
 }
 
 /** Words that people use every day in another sense as well: nobody can tell the two apart by letters alone. */
