@@ -16,4 +16,6 @@ export const presets: Readonly<Record<string, Job>> = {
   'come-apart': { ...DEFAULT_JOB, paper: { family: 'kozo-medium' }, needs: ['undo', 'long-lived'] },
   /** a class of children, without a hot plate */
   'a-class': { ...DEFAULT_JOB, paper: { family: 'marbled' }, needs: ['children', 'no-heat'] },
+  /** an everyday cover on board: the case where the families stand side by side */
+  'a-cover-on-board': DEFAULT_JOB,
 };
