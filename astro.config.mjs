@@ -2,6 +2,8 @@
 import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
+import { searchIndex } from './src/build/search-index.mjs';
+import { sitemap } from './src/build/sitemap.mjs';
 import { compactRecords } from './src/data/compact-records.mjs';
 import { keepUnits } from './src/prose/keep-units.mjs';
 
@@ -14,7 +16,7 @@ export default defineConfig({
   base,
   trailingSlash: 'always',
   cacheDir: './.astro',
-  integrations: [mdx(), preact()],
+  integrations: [mdx(), preact(), sitemap(), searchIndex()],
   markdown: { remarkPlugins: [keepUnits] },
   vite: {
     plugins: [compactRecords()],

@@ -219,15 +219,18 @@ describe('what is shown', () => {
   test('every symbol of every relation is in one of the tables', () => {
     const explained = [...SYMBOLS, ...FIXED].map(({ tex }) => tex).concat(Object.values(CONSTANT_SYMBOLS));
     const known = new Set(explained.flatMap((tex) => signs(tex)));
-    const missing = shown.flatMap(({ number, tex }) => signs(tex).filter((sign) => !known.has(sign)).map((s) => `(${number}) ${s}`));
+    const missing = shown.flatMap(({ number, tex }) =>
+      signs(tex)
+        .filter((sign) => !known.has(sign))
+        .map((s) => `(${number}) ${s}`),
+    );
     expect(missing).toEqual([]);
   });
 });
 
 /** The signs in a piece of TeX: a letter or Greek name with its subscript, commands of layout left out. */
 function signs(tex: string): string[] {
-  const layout =
-    /\\(?:frac|left|right|min|max|sqrt|sum|cdot|qquad|begin|end|cases|ge|le|mathrm|dot|[,;! ])|\{cases\}/g;
+  const layout = /\\(?:frac|left|right|min|max|sqrt|sum|cdot|qquad|begin|end|cases|ge|le|mathrm|dot|[,;! ])|\{cases\}/g;
   const bare = tex
     .replaceAll('\\dot\\gamma', 'γ')
     .replaceAll(/_\{\\mathrm\{[^}]*\}\}/g, '')

@@ -24,11 +24,18 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'd3-scale',
     'temml',
     'uqr',
+    // draw the share pictures
+    'fontkitten',
+    'sharp',
+    'node:fs',
+    'node:path',
   ],
   layouts: ['layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   pages: ['pages', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   // run by the build on the text of lessons
   prose: ['prose'],
+  // run by the build when the pages are made
+  build: ['build', 'pagefind', 'node:fs', 'node:path', 'node:url'],
   'content.config.ts': ['schemas', 'astro', 'astro:content'],
   content: ['components'],
 };

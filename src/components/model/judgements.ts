@@ -36,7 +36,10 @@ const PERFECT: DryAdhesive = {
 const { slip: _s, pull: _p, waterLoad: _w, drag: _d, strength: _t, appliedWith: _a, form: _f, ...TRAITS } = PERFECT;
 const wet = (of: string): WetAdhesive => ({ ...TRAITS, form: 'wet', by: 'mass', parts: [{ of, parts: 1 }] });
 
-const PLAIN: Sheet = { ...sheetOf({ ...DEFAULT_JOB, paper: { family: 'wove-text' } }, catalogue), coloursRun: 'unlikely' };
+const PLAIN: Sheet = {
+  ...sheetOf({ ...DEFAULT_JOB, paper: { family: 'wove-text' } }, catalogue),
+  coloursRun: 'unlikely',
+};
 
 export interface Judgement {
   readonly when: string;
@@ -76,9 +79,15 @@ export function judgements(): readonly Judgement[] {
     ['one that brings a little water', { ...PERFECT, waterLoad: at(10) }],
   ];
   const colours = carriers.flatMap(([words, adhesive]) => [
-    { when: `Colours may run, under ${words}, and it matters`, takes: taken(adhesive, ['colours'], running('possible')) },
+    {
+      when: `Colours may run, under ${words}, and it matters`,
+      takes: taken(adhesive, ['colours'], running('possible')),
+    },
     { when: `Colours are likely to run, under ${words}`, takes: taken(adhesive, [], running('likely')) },
-    { when: `Colours are likely to run, under ${words}, and it matters`, takes: taken(adhesive, ['colours'], running('likely')) },
+    {
+      when: `Colours are likely to run, under ${words}, and it matters`,
+      takes: taken(adhesive, ['colours'], running('likely')),
+    },
   ]);
   const harmed: Sheet = { ...PLAIN, harmedByWater: true };
   return [
@@ -88,8 +97,14 @@ export function judgements(): readonly Judgement[] {
     { when: 'Nothing asked: it flexes only in part', takes: taken({ ...PERFECT, flexes: 'partly' }) },
     { when: 'Nothing asked: it does not flex', takes: taken({ ...PERFECT, flexes: 'no' }) },
     { when: 'It needs heat at the bench', takes: taken({ ...PERFECT, needsHeat: true }) },
-    { when: '“No heat” is asked, and it needs heat at the bench', takes: taken({ ...PERFECT, needsHeat: true }, ['no-heat']) },
-    { when: '“No heat” is asked, and it is cooked first but used cold', takes: taken({ ...wet('pva'), needsHeat: true }, ['no-heat']) },
+    {
+      when: '“No heat” is asked, and it needs heat at the bench',
+      takes: taken({ ...PERFECT, needsHeat: true }, ['no-heat']),
+    },
+    {
+      when: '“No heat” is asked, and it is cooked first but used cold',
+      takes: taken({ ...wet('pva'), needsHeat: true }, ['no-heat']),
+    },
     { when: 'It gives off fumes', takes: taken({ ...PERFECT, cautions: ['spray-fumes'] }) },
     ...colours,
     { when: 'Water marks the paper, and the glue is water-borne', takes: taken(wet('pva'), [], harmed) },
