@@ -2,10 +2,10 @@
 import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
+import { compactRecords } from './src/build/compact-records.mjs';
+import { keepUnits } from './src/build/keep-units.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
-import { compactRecords } from './src/data/compact-records.mjs';
-import { keepUnits } from './src/prose/keep-units.mjs';
 
 // A fork names its own address and sub-path without touching code.
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';

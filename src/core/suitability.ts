@@ -4,7 +4,7 @@
  */
 import { figure, withUnit } from './format';
 import type { Job } from './job';
-import { coolingSeconds } from './margins';
+import { coolingSeconds } from './cooling';
 import type { Adhesive, Catalogue } from './records';
 import type { Reason } from './reasons';
 import { askedFor, heatAtBench } from './needs';
@@ -94,7 +94,7 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
       off(
         left,
         'colours',
-        likely ? 'Its wet may make the colours run.' : 'Its wet may make some colours run: test a corner.',
+        `Its ${carrier === 'alcohol' ? 'alcohol' : 'water'} may make ${likely ? 'the colours run.' : 'some colours run: test a corner.'}`,
       );
     else if (carrier === 'none') pro('colours', 'It brings no water, so colours stay where they are.');
   }

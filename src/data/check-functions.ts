@@ -1,4 +1,6 @@
 /** The functions of core that check files may call, by the names they are exported under. */
+import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/coverage';
+import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
 import { twoPlyCurvature, bowHeight } from '../core/laminate';
 import { mix } from '../core/mixture';
 import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
@@ -10,6 +12,7 @@ import {
   poreVolume,
   porosity,
 } from '../core/paper';
+import { cookPaste } from '../core/paste';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
 import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity';
 
@@ -26,8 +29,12 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   basisWeightFromGrammage,
   bowHeight,
   celluloseEtherViscosity,
+  cookPaste,
+  cover,
   curvatureTimesThickness,
+  diluteTo,
   dispersionViscosity,
+  dryFilmMicrometres,
   evaporationRate,
   grammageFromBasisWeight,
   grammageFromWeighing,
@@ -36,9 +43,13 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   poreVolume,
   porosity,
   saturationPressure,
+  solutionFromPowder,
   sorptivityFromCobb,
   sorptivityFromDrop,
+  squareMetresPerLitre,
+  stretch,
   twoPlyCurvature,
   uptake,
   uptakeGrowth,
+  wetFilmMicrometres,
 };

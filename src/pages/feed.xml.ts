@@ -2,7 +2,7 @@
 import type { APIRoute } from 'astro';
 import { getCollection } from 'astro:content';
 import { href } from '../components/href';
-import { lastChanged } from '../data/last-changed';
+import { lastChanged } from '../build/last-changed';
 
 const text = (plain: string): string =>
   plain.replace(/[<>&"]/g, (sign) => ({ '<': '&lt;', '>': '&gt;', '&': '&amp;', '"': '&quot;' })[sign]!);

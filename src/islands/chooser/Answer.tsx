@@ -48,7 +48,7 @@ export function Answer({ store }: { readonly store: ChooserStore }) {
       </div>
       {best.verdict !== 'refused' && (
         <>
-          <ul class="chance-list" aria-label={`Chances for ${adhesiveName(best.adhesiveId, store.catalogue)}`}>
+          <ul class="chance-list">
             {THINGS.map(([key, label]) => (
               <ChanceRule
                 key={key}
