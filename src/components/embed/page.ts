@@ -1,6 +1,6 @@
 /** The page about embedding: makes the lines for a pasted link, copies them, fits the sample. */
 import { listenForHeights } from './height';
-import { readLink, snippetFor } from './snippet';
+import { EMBEDDABLE, readLink, snippetFor } from './snippet';
 
 export function bindEmbed(): void {
   listenForHeights([...document.querySelectorAll<HTMLIFrameElement>('.embed-sample')]);
@@ -13,6 +13,7 @@ export function bindEmbed(): void {
   if (!form || !input || !lines || !error || !button || !status) return;
   // Where the page was found counts, not where the build thought it would be.
   const site = new URL(form.dataset['base'] ?? '/', window.location.href).href;
+  const names = EMBEDDABLE.map(({ page }) => page.slice(1)).join(' or ');
   const atStart = lines.value.replaceAll(new URL(form.dataset['site'] ?? site).origin, new URL(site).origin);
   lines.value = atStart;
 
@@ -20,7 +21,7 @@ export function bindEmbed(): void {
     status.textContent = '';
     const read = readLink(input.value, site);
     const wrong = input.value.trim() !== '' && !read;
-    error.textContent = wrong ? `Paste a link that begins with ${site}choose/, as the calculator gives it.` : '';
+    error.textContent = wrong ? `Paste a link as a calculator gives it: it begins with ${site} and ${names}.` : '';
     input.setAttribute('aria-invalid', String(wrong));
     if (read) {
       const { calculator, tail } = read;

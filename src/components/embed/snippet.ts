@@ -3,13 +3,16 @@ import { HEIGHT_MESSAGE, HEIGHTS } from './height';
 
 /** A calculator that can be framed: its page here, and the page to frame. */
 export interface Embeddable {
+  readonly id: 'choose' | 'mix' | 'cover';
   readonly title: string;
   readonly page: `/${string}`;
   readonly frame: `/${string}`;
 }
 
 export const EMBEDDABLE: readonly Embeddable[] = [
-  { title: 'Which adhesive for this paper?', page: '/choose/', frame: '/embed/choose/' },
+  { id: 'choose', title: 'Which adhesive for this paper?', page: '/choose/', frame: '/embed/choose/' },
+  { id: 'mix', title: 'What goes in the pot, and how much?', page: '/mix/', frame: '/embed/mix/' },
+  { id: 'cover', title: 'How much adhesive will it take?', page: '/cover/', frame: '/embed/cover/' },
 ];
 
 /** The frame and the script that fits its height; the frame alone works too, at a fixed height. */
