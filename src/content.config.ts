@@ -14,23 +14,22 @@ import {
   substrateSchema,
   techniqueSchema,
 } from './schemas/records';
+import { strictObject } from './schemas/strict';
 
 const records = (folder: string) => glob({ pattern: '*.yaml', base: `./content/${folder}` });
 
-const lessonSchema = z
-  .object({
-    title: z.string().min(3),
-    /** place in the course; also decides previous and next */
-    order: z.number().int().positive(),
-    /** one or two sentences for the list of lessons */
-    summary: z.string().min(20),
-    /** each completes "You will be able to …" */
-    youWillBeAbleTo: z.array(z.string()).min(1),
-    needs: z.array(id).default([]),
-    sources: z.array(id).default([]),
-    cautions: z.array(id).default([]),
-  })
-  .strict();
+const lessonSchema = strictObject({
+  title: z.string().min(3),
+  /** place in the course; also decides previous and next */
+  order: z.number().int().positive(),
+  /** one or two sentences for the list of lessons */
+  summary: z.string().min(20),
+  /** each completes "You will be able to …" */
+  youWillBeAbleTo: z.array(z.string()).min(1),
+  needs: z.array(id).default([]),
+  sources: z.array(id).default([]),
+  cautions: z.array(id).default([]),
+});
 
 export const collections = {
   lessons: defineCollection({ loader: glob({ pattern: '*.mdx', base: './content/lessons' }), schema: lessonSchema }),

@@ -5,13 +5,13 @@ import { BOND_CONSTANTS } from './model-constants';
 import { clamp } from './quantity';
 
 /** Stiffness of paper in MPa per (N·m/g · g/cm³) of its strength: a sheet that breaks at about 2 % strain. From memory. */
-const STIFFNESS_PER_STRENGTH = 105;
+export const STIFFNESS_PER_STRENGTH = 105;
 /** Share of the wet expansion still pulling after the cover has dried under weight. Estimate. */
 export const LEFT_AFTER_PRESSING = 0.3;
 /** Bow that is let pass, as a share of the span: anyone's eye, and when it must lie flat. Common practice, no source. */
 export const BOW_ALLOWED = { usual: 0.02, flat: 0.008 };
 /** Growth that a limp face may show as cockling. Estimate. */
-const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
+export const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
 
 /** The sheet as a ply: mm, and MPa along the direction in which it moves most. */
 export function sheetPly(paper: { grammage: number; density: number; tensileIndex: number }): Ply {
