@@ -4,6 +4,8 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { compactRecords } from './src/build/compact-records.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
+import { searchIndex } from './src/build/search-index.mjs';
+import { sitemap } from './src/build/sitemap.mjs';
 
 // A fork names its own address and sub-path without touching code.
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
@@ -40,7 +42,7 @@ export default defineConfig({
   base,
   trailingSlash: 'always',
   cacheDir: './.astro',
-  integrations: [mdx(), preact()],
+  integrations: [mdx(), preact(), sitemap(), searchIndex()],
   markdown: { remarkPlugins: [keepUnits] },
   vite: {
     plugins: [compactRecords()],

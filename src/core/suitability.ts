@@ -21,7 +21,7 @@ export interface Suitability {
 }
 
 /** Below this sorptivity, g/m² per √s, a paper face counts as closed. From memory: foils and plastic coatings. */
-const CLOSED_FACE = 0.6;
+export const CLOSED_FACE = 0.6;
 
 type Carrier = 'water' | 'alcohol' | 'a little water' | 'none';
 
