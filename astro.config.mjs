@@ -11,6 +11,32 @@ import { sitemap } from './src/build/sitemap.mjs';
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
 const base = process.env['BASE_PATH'] ?? '/';
 
+/**
+ * What every calculator needs travels as one file, the chooser's model as another: a file of its own for
+ * each small module costs more than it saves, as each is squeezed by itself.
+ * @param {string} id
+ */
+function chunkOf(id) {
+  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact|@astrojs\/preact)\//.test(id)) return 'base';
+  if (id.includes('vite/preload-helper')) return 'base';
+  if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'base';
+  if (
+    /\/src\/core\/(?:format|plain|model-version|number-text|quantity|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
+  )
+    return 'base';
+  if (/\/src\/islands\/parts\/(?:Field|ProblemList|SlipPlate|Spoken)\.tsx/.test(id)) return 'base';
+  if (
+    MODEL.test(id) ||
+    /\/src\/(?:stores\/(?:open-)?chooser|islands\/chooser\/(?:Answer|PaperFields)|islands\/parts\/ChanceRule)\.tsx?/.test(
+      id,
+    )
+  )
+    return 'model';
+  return undefined;
+}
+const MODEL =
+  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|random|sheet|spread|model-constants|job)\.ts/;
+
 export default defineConfig({
   site,
   base,
@@ -20,7 +46,11 @@ export default defineConfig({
   markdown: { remarkPlugins: [keepUnits] },
   vite: {
     plugins: [compactRecords()],
-    build: { minify: 'terser', terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } } },
+    build: {
+      rollupOptions: { output: { manualChunks: chunkOf } },
+      minify: 'terser',
+      terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } },
+    },
   },
   // Scripts and styles are held to the site's own by their hashes; this holds everything else to it too.
   experimental: {

@@ -3,6 +3,7 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { checkSchema } from './schemas/checks';
+import { glossarySchema } from './schemas/glossary';
 import { id } from './schemas/number';
 import {
   adhesiveSchema,
@@ -39,5 +40,6 @@ export const collections = {
   techniques: defineCollection({ loader: records('techniques'), schema: techniqueSchema }),
   cautions: defineCollection({ loader: records('cautions'), schema: cautionSchema }),
   checks: defineCollection({ loader: records('checks'), schema: checkSchema }),
+  glossary: defineCollection({ loader: records('glossary'), schema: glossarySchema }),
   sources: defineCollection({ loader: records('sources'), schema: sourceSchema }),
 };

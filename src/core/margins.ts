@@ -29,8 +29,8 @@ export interface Bench {
   /** g/m² per second from an open wet face in this room */
   readonly evaporation: number;
   readonly wants: { readonly flexes: boolean; readonly damp: boolean; readonly flat: boolean };
-  /** drag and coat (g/m²) of the tool */
-  readonly tool: { readonly drag: number; readonly coat: number };
+  /** drag, coat (g/m²) and the thickest liquid (mPa·s at rest) of the tool */
+  readonly tool: { readonly drag: number; readonly coat: number; readonly thickest: number };
 }
 
 export interface Margins {
@@ -77,7 +77,10 @@ export function wetMargins(
   const cold = liquid.filmFormsAbove !== undefined && bench.celsius < liquid.filmFormsAbove;
   const dryCoat = tool.coat * liquid.solids;
   return {
-    spread: bounded(spreadMarginUnderBrush(paper.grammage, liquid.underBrush, tool.drag, constants)),
+    spread: bounded(
+      spreadMarginUnderBrush(paper.grammage, liquid.underBrush, tool.drag, constants) *
+        Math.min(1, tool.thickest / liquid.viscosity),
+    ),
     lift: bounded(joint.liftMargin),
     bond: bounded(
       ((dryCoat / liquid.leastDryCoat) * holdOn(adhesive, bench) * (cold ? NO_FILM : 1)) / demand(adhesive, bench),

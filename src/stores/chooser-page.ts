@@ -1,7 +1,7 @@
 /** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
 import { atom, computed, map } from 'nanostores';
 import { choose, type Choice } from '../core/chooser';
-import { FLIP_FIELDS, nearestFlip, type Flip } from '../core/flips';
+import { FLIP_FIELDS, searchFlip, type Flip } from '../core/flips';
 import { DEFAULT_JOB, settleJob, type Job } from '../core/job';
 import type { Catalogue } from '../core/records';
 import { sameAnswer, seenIn, type Seen } from '../core/seen';
@@ -49,18 +49,22 @@ export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB
     loading = false;
   };
 
-  /** Looks for what would change the answer, one field per turn of `later`, and stops when the job moves on. */
+  /** Looks for what would change the answer, one question a turn of `later`, and stops when the job moves on. */
   const lookForFlips = (later: (work: () => void) => void): void => {
     const job = $job.get();
+    const now = $choices.get()[0]!.adhesiveId;
     const found: Flip[] = [];
-    const look = ([field, ...others]: typeof FLIP_FIELDS) => {
+    const searches = FLIP_FIELDS.map((field) => searchFlip(field, now, job, catalogue));
+    const turn = () => {
       if ($job.get() !== job) return;
-      if (field === undefined) return $flips.set(found);
-      const flip = nearestFlip(field, job, catalogue);
-      if (flip) found.push(flip);
-      later(() => look(others));
+      const [search] = searches;
+      if (!search) return $flips.set(found);
+      const { done, value } = search.next();
+      if (done) searches.shift();
+      if (value) found.push(value);
+      later(turn);
     };
-    later(() => look(FLIP_FIELDS));
+    later(turn);
   };
 
   return { ...chooser, $compared, $link, $flips, $otherAnswer, load, lookForFlips };
