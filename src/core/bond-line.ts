@@ -13,6 +13,7 @@ import {
 import { poreVolume } from './paper';
 import { clamp } from './quantity';
 import { mustBePositive, mustBeWithin } from './result';
+import { takenUp, timeToLose, type Flow } from './water-loss';
 
 export interface JointPaper {
   /** g/m² */
@@ -138,7 +139,7 @@ export function bondLine(joint: Joint): BondLine {
   return {
     uptake: taken,
     settingProgress,
-    slipSeconds: Math.min(gelsIn, timeToLose(flow, toLose * GRAB_LEVEL)),
+    slipSeconds: Math.min(gelsIn, LONGEST_SLIP_SECONDS, timeToLose(flow, toLose * GRAB_LEVEL)),
     wetness,
     wetStrength,
     faceStrength,
@@ -146,51 +147,4 @@ export function bondLine(joint: Joint): BondLine {
     liftMargin,
     gives: liftMargin >= 1 ? 'neither' : wetStrength < faceStrength ? 'paper' : 'substrate',
   };
-}
-
-interface Flow {
-  /** g/m² per √s into each side */
-  readonly paper: number;
-  readonly substrate: number;
-  /** g/m² per s through the sheet into the room */
-  readonly air: number;
-  /** g/m² that the sheet can hold */
-  readonly capacity: number;
-  /** g/m² that suction can draw from the coat */
-  readonly drainable: number;
-}
-
-/** Water taken by each side after √t, scaled down together to what the coat can give. */
-function takenUp(flow: Flow, rootSeconds: number): { paper: number; substrate: number } {
-  const paper = Math.min(flow.capacity, flow.paper * rootSeconds);
-  const substrate = flow.substrate * rootSeconds;
-  const share = paper + substrate > flow.drainable ? flow.drainable / (paper + substrate) : 1;
-  return { paper: paper * share, substrate: substrate * share };
-}
-
-/**
- * Seconds until the coat has lost `grams` g/m²: while both sides drink, after the sheet is full, and
- * after suction has had all it can, the loss is b·√t + e·t + c; the first stretch that reaches it counts.
- */
-function timeToLose(flow: Flow, grams: number): number {
-  if (grams <= 0) return 0;
-  const both = flow.paper + flow.substrate;
-  const full = flow.paper > 0 ? flow.capacity / flow.paper : Infinity;
-  const together = Math.min(full, both > 0 ? flow.drainable / both : Infinity);
-  let root = rootFor(flow.air, both, grams);
-  if (root > together && full <= together) {
-    root = rootFor(flow.air, flow.substrate, grams - flow.capacity);
-    const drained = flow.substrate > 0 ? (flow.drainable - flow.capacity) / flow.substrate : Infinity;
-    if (root > drained) root = rootFor(flow.air, 0, grams - flow.drainable);
-  } else if (root > together) {
-    root = rootFor(flow.air, 0, grams - flow.drainable);
-  }
-  return Math.min(LONGEST_SLIP_SECONDS, root * root);
-}
-
-/** Positive x with e·x² + b·x = c; Infinity when nothing is lost. */
-function rootFor(e: number, b: number, c: number): number {
-  if (c <= 0) return 0;
-  if (e <= 0) return b > 0 ? c / b : Infinity;
-  return (2 * c) / (b + Math.sqrt(b * b + 4 * e * c));
 }

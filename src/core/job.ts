@@ -1,8 +1,7 @@
 /** The job a person can state, its limits and its defaults; and what is wrong with one, if anything is. */
-import { apparentDensity, FIBRE_DENSITY } from './paper';
+import { caliperProblem, numberProblem, type NumberField } from './job-limits';
 import type { Catalogue, Sizing, Surface } from './records';
-import type { ErrorCode, InputError } from './result';
-import { LONGEST_DROP_SECONDS } from './sorption';
+import type { InputError } from './result';
 
 export const NEEDS = [
   'undo',
@@ -54,20 +53,6 @@ export interface Job {
   readonly atHand: readonly string[];
 }
 
-/** What each number may be, in the unit its field is labelled with. */
-export const LIMITS = {
-  grammage: { low: 5, high: 600, unit: 'g/m²', what: 'The weight of the paper' },
-  caliper: { low: 10, high: 3000, unit: 'µm', what: 'The thickness' },
-  dropSeconds: { low: 0.2, high: LONGEST_DROP_SECONDS, unit: 's', what: 'The drop test' },
-  cobb: { low: 1, high: 400, unit: 'g/m²', what: 'The Cobb 60 figure' },
-  widthMm: { low: 5, high: 3000, unit: 'mm', what: 'The width of the piece' },
-  heightMm: { low: 5, high: 3000, unit: 'mm', what: 'The height of the piece' },
-  placeSeconds: { low: 1, high: 1800, unit: 's', what: 'The time to place it' },
-  celsius: { low: 1, high: 40, unit: '°C', what: 'The room' },
-  humidity: { low: 5, high: 95, unit: '%', what: 'The humidity' },
-} as const;
-export type NumberField = keyof typeof LIMITS;
-
 export const DEFAULT_JOB: Job = {
   paper: { family: 'chiyogami', grammage: 70 },
   substrate: 'binders-board',
@@ -80,47 +65,10 @@ export const DEFAULT_JOB: Job = {
   atHand: [],
 };
 
-/** Least and greatest apparent density, g/cm³, that a sheet of paper can have. Low end from memory. */
-const DENSITIES = { low: 0.08, high: FIBRE_DENSITY };
-
 /** Seconds most people need to lay a piece of this size: an A4 sheet about 20 s. Common practice, no source. */
 export function placingSeconds(widthMm: number, heightMm: number): number {
   const squareMetres = (widthMm * heightMm) / 1e6;
   return Math.min(300, Math.round(10 + 160 * squareMetres));
-}
-
-/** What is wrong with one number, or undefined. The message says what is allowed. */
-export function numberProblem(field: NumberField, value: number): InputError | undefined {
-  const { low, high, unit, what } = LIMITS[field];
-  const because =
-    field === 'dropSeconds' && value > high
-      ? ' A slower drop dries as much as it sinks in: leave this empty and choose hard-sized.'
-      : '';
-  const problem = (code: ErrorCode): InputError => ({
-    field,
-    code,
-    message: `${what} must be a number from ${low} to ${high} ${unit}.${because}`,
-    limits: { low, high, unit },
-  });
-  if (!Number.isFinite(value)) return problem('not-a-number');
-  if (value < low) return problem('too-small');
-  if (value > high) return problem('too-large');
-  return undefined;
-}
-
-/** A caliper that makes the sheet denser than cellulose, or lighter than any felt, is a slip of unit or of a digit. */
-export function caliperProblem(grammage: number, caliper: number): InputError | undefined {
-  const density = apparentDensity(grammage, caliper);
-  if (density <= DENSITIES.high && density >= DENSITIES.low) return undefined;
-  const thinnest = Math.ceil(grammage / DENSITIES.high);
-  const thickest = Math.floor(grammage / DENSITIES.low);
-  const why = density > DENSITIES.high ? 'denser than cellulose itself (1.5 g/cm³)' : 'lighter than any paper';
-  return {
-    field: 'caliper',
-    code: 'contradiction',
-    message: `At ${grammage} g/m² this thickness would make the sheet ${why}. Give ${thinnest} to ${thickest} µm (0.1 mm is 100 µm), or leave it empty.`,
-    limits: { low: thinnest, high: thickest, unit: 'µm' },
-  };
 }
 
 /** Everything wrong with a job, field by field; empty when `choose` can answer it as it stands. */

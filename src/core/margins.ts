@@ -4,7 +4,7 @@
  * model; bond and flat are plainer estimates of ours, and say so on the page.
  */
 import { bondLine, sheetStrength, type JointPaper } from './bond-line';
-import { bowHeight, twoPlyCurvature } from './laminate';
+import { flatMargin } from './flatness';
 import type { Liquid } from './liquid';
 import { BOND_CONSTANTS, type BondConstants } from './model-constants';
 import { clamp } from './quantity';
@@ -143,32 +143,6 @@ function demand(adhesive: WetAdhesive | DryAdhesive, { paper, wants }: Bench): n
   const bends = wants.flexes ? FLEX_DEMAND[adhesive.flexes] : 1;
   const damp = wants.damp ? DAMP_DEMAND[adhesive.bearsDamp] : 1;
   return springs * bends * damp;
-}
-
-/** Stiffness of paper in MPa per (N·m/g · g/cm³) of its strength: a sheet that breaks at about 2 % strain. From memory. */
-const STIFFNESS_PER_STRENGTH = 105;
-/** Share of the wet expansion still pulling after the cover has dried under weight. Estimate. */
-const LEFT_AFTER_PRESSING = 0.3;
-/** Bow that is let pass, as a share of the span: anyone's eye, and when it must lie flat. Common practice, no source. */
-const BOW_ALLOWED = { usual: 0.02, flat: 0.008 };
-/** Growth that a limp face may show as cockling. Estimate. */
-const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
-
-/** What bow or cockling is allowed ÷ what this water load brings, after pressing. */
-function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants }: Bench): number {
-  if (waterLoad <= 0) return HIGHEST;
-  const drinks = paper.sorptivity + substrate.sorptivity;
-  const share = drinks > 0 ? paper.sorptivity / drinks : 1;
-  const wetted = clamp((waterLoad * share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
-  const growth = paper.wetExpansion * wetted;
-  const asked = wants.flat ? 'flat' : 'usual';
-  if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth, 1e-6);
-  const sheet = {
-    thickness: paper.grammage / paper.density / 1000,
-    modulus: STIFFNESS_PER_STRENGTH * paper.tensileIndex * paper.density,
-  };
-  const bow = bowHeight(twoPlyCurvature(sheet, substrate, growth * LEFT_AFTER_PRESSING), spanMm);
-  return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
 }
 
 const LOWEST = 0.01;

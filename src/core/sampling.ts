@@ -33,9 +33,20 @@ export function secondsNeeded(job: Job): number {
 }
 
 export function benchesOf(job: Job, sheet: Sheet, catalogue: Catalogue, samples: number): readonly Bench[] {
+  const points = pointsFor(samples);
+  const make = benchMaker(job, sheet, catalogue);
+  return Array.from({ length: samples }, (_, sample) => make(drawOf(points, sample)));
+}
+
+/** The bench with everything at the middle of its range. */
+export function middleBench(job: Job, sheet: Sheet, catalogue: Catalogue): Bench {
+  return benchMaker(job, sheet, catalogue)((range) => range.middle);
+}
+
+/** What is the same on every version of the bench is worked out once. */
+function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue): (draw: Draw) => Bench {
   const substrate = catalogue.substrates.get(job.substrate)!;
   const tool = catalogue.techniques.get(job.tool)!;
-  const points = pointsFor(samples);
   const wants = {
     flexes: job.needs.includes('flexes'),
     damp: job.needs.includes('damp'),
@@ -43,33 +54,30 @@ export function benchesOf(job: Job, sheet: Sheet, catalogue: Catalogue, samples:
   };
   const evaporation = sheet.closed ? 0 : evaporationRate(job.celsius, job.humidity);
   const seconds = secondsNeeded(job);
-  return Array.from({ length: samples }, (_, sample) => {
-    const draw = drawOf(points, sample);
-    return {
-      face: substrate.face,
-      limp: substrate.limp,
-      spanMm: Math.max(job.widthMm, job.heightMm),
-      seconds,
-      celsius: job.celsius,
-      evaporation,
-      wants,
-      paper: {
-        grammage: draw(sheet.grammage, 0),
-        density: draw(sheet.density, 1),
-        sorptivity: draw(sheet.sorptivity, 2),
-        tensileIndex: draw(sheet.tensileIndex, 3),
-        wetRetention: draw(sheet.wetRetention, 4),
-        contact: draw(sheet.contact, 5),
-        wetExpansion: draw(sheet.wetExpansion, 6),
-      },
-      substrate: {
-        sorptivity: draw(substrate.sorptivity, 7),
-        faceStrength: draw(substrate.faceStrength, 8),
-        thickness: draw(substrate.thickness, 9),
-        modulus: draw(substrate.modulus, 9),
-      },
-      tool: { drag: draw(tool.drag, 10), coat: draw(tool.coat, 10) },
-    };
+  return (draw) => ({
+    face: substrate.face,
+    limp: substrate.limp,
+    spanMm: Math.max(job.widthMm, job.heightMm),
+    seconds,
+    celsius: job.celsius,
+    evaporation,
+    wants,
+    paper: {
+      grammage: draw(sheet.grammage, 0),
+      density: draw(sheet.density, 1),
+      sorptivity: draw(sheet.sorptivity, 2),
+      tensileIndex: draw(sheet.tensileIndex, 3),
+      wetRetention: draw(sheet.wetRetention, 4),
+      contact: draw(sheet.contact, 5),
+      wetExpansion: draw(sheet.wetExpansion, 6),
+    },
+    substrate: {
+      sorptivity: draw(substrate.sorptivity, 7),
+      faceStrength: draw(substrate.faceStrength, 8),
+      thickness: draw(substrate.thickness, 9),
+      modulus: draw(substrate.modulus, 9),
+    },
+    tool: { drag: draw(tool.drag, 10), coat: draw(tool.coat, 10) },
   });
 }
 
@@ -103,14 +111,18 @@ function cached(catalogue: Catalogue, key: string, make: () => readonly Liquid[]
 
 export function dryPointsOf(adhesive: DryAdhesive, samples: number): readonly DryPoint[] {
   const points = pointsFor(samples);
-  return Array.from({ length: samples }, (_, sample) => {
-    const draw = drawOf(points, sample);
-    return {
-      slip: draw(adhesive.slip, 11),
-      pull: draw(adhesive.pull, 12),
-      waterLoad: draw(adhesive.waterLoad, 11),
-      drag: draw(adhesive.drag, 10),
-      strength: draw(adhesive.strength, 13),
-    };
-  });
+  return Array.from({ length: samples }, (_, sample) => dryPoint(adhesive, drawOf(points, sample)));
+}
+
+/** A dry adhesive with everything at the middle of its range. */
+export const middleDryPoint = (adhesive: DryAdhesive): DryPoint => dryPoint(adhesive, (range) => range.middle);
+
+function dryPoint(adhesive: DryAdhesive, draw: Draw): DryPoint {
+  return {
+    slip: draw(adhesive.slip, 11),
+    pull: draw(adhesive.pull, 12),
+    waterLoad: draw(adhesive.waterLoad, 11),
+    drag: draw(adhesive.drag, 10),
+    strength: draw(adhesive.strength, 13),
+  };
 }

@@ -7,6 +7,7 @@ import type { Job } from './job';
 import { coolingSeconds } from './margins';
 import type { Adhesive, Catalogue } from './records';
 import type { Reason } from './reasons';
+import { askedFor, heatAtBench } from './needs';
 import { middleLiquid } from './sampling';
 import type { Sheet } from './sheet';
 
@@ -29,11 +30,6 @@ export function carrierOf(adhesive: Adhesive, catalogue: Catalogue): Carrier {
   return bringsAlcohol(adhesive.parts, catalogue) ? 'alcohol' : 'water';
 }
 
-/** Heat while gluing, as against heat to cook a paste that is then used cold. */
-function heatAtBench(adhesive: Adhesive): boolean {
-  return adhesive.needsHeat && (adhesive.form === 'dry' || adhesive.usedAt !== undefined);
-}
-
 function bringsAlcohol(parts: readonly { of: string }[], catalogue: Catalogue): boolean {
   return parts.some(({ of }) => catalogue.ingredients.get(of)?.liquid === 'alcohol');
 }
@@ -53,42 +49,7 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
   };
   const pro = (code: string, text: string) => notes.push({ code, weight: 1.5, against: false, text });
 
-  if (needs.has('undo')) {
-    if (adhesive.undoneWithWater === 'no') out('undo', 'It cannot be undone with water, and you need that.');
-    else if (adhesive.undoneWithWater === 'partly') off(0.5, 'undo', 'It comes undone with water only in part.');
-    else pro('undo', 'Water undoes it.');
-  }
-  if (needs.has('long-lived')) {
-    if (adhesive.longLived === 'no') out('long-lived', 'It does not last: it yellows, stains or lets go with age.');
-    else if (adhesive.longLived === 'partly')
-      off(0.85, 'long-lived', 'How well it ages depends on the make: look for one that is acid-free.');
-    else pro('long-lived', 'It is acid-free and ages well.');
-  }
-  if (needs.has('flexes') && adhesive.flexes !== 'yes') {
-    off(
-      adhesive.flexes === 'partly' ? 0.9 : 0.6,
-      'flexes',
-      adhesive.flexes === 'partly'
-        ? 'It flexes less well than a vinyl film.'
-        : 'It dries stiff and may crack where it bends.',
-    );
-  }
-  if (needs.has('damp') && adhesive.bearsDamp !== 'yes') {
-    off(
-      adhesive.bearsDamp === 'partly' ? 0.85 : 0.5,
-      'damp',
-      adhesive.bearsDamp === 'partly' ? 'Damp softens it.' : 'Damp lets it go, or grows mould on it.',
-    );
-  }
-  if (needs.has('children')) {
-    if (adhesive.childSafe === 'no') out('children', 'Not with children in the room: heat, fumes or solvent.');
-    else if (adhesive.childSafe === 'partly') off(0.8, 'children', 'An adult prepares it; children can use it.');
-  }
-  if (needs.has('no-heat') && adhesive.needsHeat) {
-    if (heatAtBench(adhesive)) out('no-heat', 'It needs heat at the bench.');
-    else off(0.6, 'no-heat', 'It has to be cooked first, though it is used cold.');
-  }
-
+  askedFor(adhesive, needs, { off, out, pro });
   // Nobody has to say that a joint should last and bend a little.
   if (!needs.has('long-lived') && adhesive.longLived !== 'yes') {
     off(

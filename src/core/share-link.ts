@@ -1,0 +1,150 @@
+/**
+ * A job as the readable tail of an address, and back. A link is a promise: keys in words, record ids
+ * rather than positions, a fixed order, the version, and the answer that its sender saw. Nothing that
+ * is pasted here can throw.
+ */
+import { DEFAULT_JOB, NEEDS, SIZINGS, SURFACES, type Job, type JobPaper } from './job';
+import { caliperProblem, numberProblem, type NumberField } from './job-limits';
+import { parseNumber } from './number-text';
+import { decodeSeen, encodeSeen, type Seen } from './seen';
+
+const FORMAT = '1';
+
+export interface Decoded {
+  readonly job: Job;
+  /** what was left out, each named as its reader would: "gsm (abc)" */
+  readonly dropped: readonly string[];
+  readonly seen?: Seen;
+}
+
+/** Number fields and the keys that carry them. */
+const NUMBERS = {
+  gsm: ['paper', 'grammage'],
+  thick: ['paper', 'caliper'],
+  drop: ['paper', 'dropSeconds'],
+  cobb: ['paper', 'cobb'],
+  wide: ['job', 'widthMm'],
+  high: ['job', 'heightMm'],
+  place: ['job', 'placeSeconds'],
+  room: ['job', 'celsius'],
+  rh: ['job', 'humidity'],
+} as const satisfies Record<string, readonly ['paper' | 'job', NumberField]>;
+
+const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+const MOST_IDS = 60;
+
+/** The tail of a link, without "?". `decodeJob` gives the same job back. */
+export function encodeJob(job: Job, seen?: Seen): string {
+  const { paper } = job;
+  const pairs: [string, string | number | undefined][] = [
+    ['v', FORMAT],
+    ['paper', paper.family],
+    ['gsm', paper.grammage],
+    ['thick', paper.caliper],
+    ['drop', paper.dropSeconds],
+    ['cobb', paper.cobb],
+    ['face', paper.surface],
+    ['size', paper.sizing],
+    ['runs', paper.coloursRun === undefined ? undefined : paper.coloursRun ? 'yes' : 'no'],
+    ['on', job.substrate],
+    ['wide', job.widthMm],
+    ['high', job.heightMm],
+    ['place', job.placeSeconds],
+    ['need', NEEDS.filter((need) => job.needs.includes(need)).join('.') || undefined],
+    ['room', job.celsius],
+    ['rh', job.humidity],
+    ['tool', job.tool],
+    ['have', [...job.atHand].sort().join('.') || undefined],
+    ['seen', seen && encodeSeen(seen)],
+  ];
+  return pairs
+    .flatMap(([key, value]) => (value === undefined ? [] : [`${key}=${encodeURIComponent(String(value))}`]))
+    .join('&');
+}
+
+/** Any text to a job: what cannot be read is left at its default and named in `dropped`. Never throws. */
+export function decodeJob(text: unknown): Decoded {
+  const query = new Map<string, string>();
+  const dropped: string[] = [];
+  const source = typeof text === 'string' ? text.slice(0, 4000).replace(/^[?#]/, '') : '';
+  for (const pair of source.split('&')) {
+    const cut = pair.indexOf('=');
+    if (cut <= 0) continue;
+    const value = unescaped(pair.slice(cut + 1));
+    if (value === undefined) dropped.push(pair.slice(0, cut));
+    else query.set(pair.slice(0, cut), value);
+  }
+  const drop = (key: string) => dropped.push(`${key} (${query.get(key)!.slice(0, 40)})`);
+  const oneOf = <T extends string>(key: string, allowed: readonly T[]): T | undefined => {
+    const value = query.get(key);
+    if (value === undefined) return undefined;
+    const known = allowed.find((one) => one === value);
+    if (known === undefined) drop(key);
+    return known;
+  };
+  const anId = (key: string): string | undefined => {
+    const value = query.get(key);
+    if (value === undefined) return undefined;
+    if (ID.test(value) && value.length <= 60) return value;
+    drop(key);
+    return undefined;
+  };
+  const list = (key: string): readonly string[] =>
+    [...new Set((query.get(key) ?? '').split('.').filter(Boolean))].slice(0, MOST_IDS);
+  const numbers: { paper: Record<string, number>; job: Record<string, number> } = { paper: {}, job: {} };
+  for (const [key, [part, field]] of Object.entries(NUMBERS)) {
+    const value = query.get(key);
+    if (value === undefined || value === '') continue;
+    const number = parseNumber(value);
+    if (number === undefined || numberProblem(field, number)) drop(key);
+    else numbers[part][field] = number;
+  }
+  const version = query.get('v');
+  if (version !== undefined && version !== FORMAT) drop('v');
+  const needs = list('need');
+  const known = NEEDS.filter((need) => needs.includes(need));
+  const atHand = list('have')
+    .filter((id) => ID.test(id))
+    .sort();
+  if (needs.some((need) => !(NEEDS as readonly string[]).includes(need))) drop('need');
+  if (list('have').some((id) => !ID.test(id))) drop('have');
+  const surface = oneOf('face', SURFACES);
+  const sizing = oneOf('size', SIZINGS);
+  const runs = oneOf('runs', ['yes', 'no']);
+  // A link that names a paper without a weight means the whole family; one that names neither, the default.
+  const family = anId('paper');
+  const start: JobPaper = family === undefined ? DEFAULT_JOB.paper : { family };
+  const paper = {
+    ...start,
+    ...numbers.paper,
+    ...(surface && { surface }),
+    ...(sizing && { sizing }),
+    ...(runs && { coloursRun: runs === 'yes' }),
+  };
+  if (paper.grammage !== undefined && paper.caliper !== undefined && caliperProblem(paper.grammage, paper.caliper)) {
+    drop('thick');
+    delete (paper as { caliper?: number }).caliper;
+  }
+  const substrate = anId('on');
+  const tool = anId('tool');
+  const job: Job = {
+    ...DEFAULT_JOB,
+    ...numbers.job,
+    paper,
+    needs: known,
+    atHand,
+    ...(substrate && { substrate }),
+    ...(tool && { tool }),
+  };
+  const seen = decodeSeen(query.get('seen'));
+  if (query.has('seen') && !seen) drop('seen');
+  return { job, dropped, ...(seen && { seen }) };
+}
+
+function unescaped(text: string): string | undefined {
+  try {
+    return decodeURIComponent(text.replace(/\+/g, ' '));
+  } catch {
+    return undefined;
+  }
+}
