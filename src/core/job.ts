@@ -54,7 +54,7 @@ export interface Job {
 }
 
 export const DEFAULT_JOB: Job = {
-  paper: { family: 'chiyogami', grammage: 70 },
+  paper: { family: 'chiyogami' },
   substrate: 'binders-board',
   widthMm: 210,
   heightMm: 150,

@@ -1,0 +1,14 @@
+/** Places on a drawing. */
+
+/** Maps `domain` to `range` evenly in log; values outside are held at the ends. Domain ends must be above 0. */
+export function logScale(
+  domain: readonly [number, number],
+  range: readonly [number, number],
+): (value: number) => number {
+  const [low, high] = domain;
+  const span = Math.log(high / low);
+  return (value) => {
+    const held = Math.min(high, Math.max(low, value));
+    return range[0] + ((range[1] - range[0]) * Math.log(held / low)) / span;
+  };
+}

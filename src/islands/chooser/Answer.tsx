@@ -1,0 +1,63 @@
+/** The answer: the word, the sentence, the chance of each thing holding, and the time there is to move the sheet. */
+import { useStore } from '@nanostores/preact';
+import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../core/answer-words';
+import { figure } from '../../core/format';
+import { placingSeconds } from '../../core/job';
+import type { Chances } from '../../core/tally';
+import type { ChooserStore } from '../../stores/chooser';
+import { ChanceRule } from '../parts/ChanceRule';
+import { SlipPlate } from '../parts/SlipPlate';
+
+export const THINGS: readonly (readonly [keyof Chances, string])[] = [
+  ['spread', 'It spreads'],
+  ['lift', 'It lifts clean'],
+  ['bond', 'It holds'],
+  ['flat', 'It stays flat'],
+];
+
+export function Answer({ store }: { readonly store: ChooserStore }) {
+  const choices = useStore(store.$choices);
+  const job = useStore(store.$job);
+  const best = choices[0]!;
+  const needed = job.placeSeconds ?? placingSeconds(job.widthMm, job.heightMm);
+  const shown = choices.filter((choice) => choice.verdict !== 'ruled-out' && choice.atHand).slice(0, 4);
+  return (
+    <>
+      <div class="verdict" data-verdict={best.verdict}>
+        <h2 class="verdict-word">{VERDICT_WORDS[best.verdict]}</h2>
+        <p class="verdict-why">{answerSentence(best, store.catalogue)}</p>
+      </div>
+      {best.verdict !== 'refused' && (
+        <>
+          <ul class="chance-list" aria-label={`Chances for ${adhesiveName(best.adhesiveId, store.catalogue)}`}>
+            {THINGS.map(([key, label]) => (
+              <ChanceRule
+                key={key}
+                label={label}
+                chance={best.chances[key]}
+                note={`margin ${figure(best.margins[key])}`}
+              />
+            ))}
+          </ul>
+          <figure class="plate">
+            <div class="plate-body">
+              <SlipPlate
+                neededSeconds={needed}
+                rows={shown.map(({ adhesiveId, slipSeconds: { p10, p50, p90 } }) => ({
+                  name: adhesiveName(adhesiveId, store.catalogue),
+                  low: p10,
+                  middle: p50,
+                  high: p90,
+                }))}
+              />
+            </div>
+            <figcaption class="plate-caption">
+              How long the sheet can be moved after laying, first four places. Eight times in ten it lies within the
+              bar; the dot is the middle.
+            </figcaption>
+          </figure>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,34 @@
+/** What a reader of a link must know: what could not be read, and when today's answer is not the one that was sent. */
+import { useStore } from '@nanostores/preact';
+import { adhesiveName, VERDICT_WORDS } from '../../core/answer-words';
+import { durationSpan } from '../../core/format';
+import { MODEL_VERSION } from '../../core/model-version';
+import type { ChooserStore } from '../../stores/chooser';
+
+export function LinkNotice({ store }: { readonly store: ChooserStore }) {
+  const { dropped } = useStore(store.$link);
+  const other = useStore(store.$otherAnswer);
+  if (dropped.length === 0 && !other) return null;
+  return (
+    <div class="problem-list" role="status">
+      {dropped.length > 0 && (
+        <p>
+          Part of this link could not be read and was left at its usual value: <strong>{dropped.join(', ')}</strong>.
+        </p>
+      )}
+      {other && (
+        <p>
+          Whoever sent this link saw another answer:{' '}
+          <strong>
+            {VERDICT_WORDS[other.verdict]}, {adhesiveName(other.adhesiveId, store.catalogue)},{' '}
+            {durationSpan(other.slipLow, other.slipHigh)} to move it
+          </strong>
+          .{' '}
+          {other.modelVersion === MODEL_VERSION
+            ? 'Their link does not agree with this page.'
+            : 'The model has been improved since; today’s answer stands below.'}
+        </p>
+      )}
+    </div>
+  );
+}

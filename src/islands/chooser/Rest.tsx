@@ -1,0 +1,116 @@
+/** Below the answer: why, how, what would change it, how sure, the map, the whole ranking, two side by side. */
+import { useStore } from '@nanostores/preact';
+import { useMemo } from 'preact/hooks';
+import { assumptions, flipSentence } from '../../core/answer-words';
+import type { Flip } from '../../core/flips';
+import { sheetOf } from '../../core/sheet';
+import { weightMap } from '../../core/weight-map';
+import type { ChooserStore } from '../../stores/chooser';
+import { WeightMapPlate } from '../parts/WeightMapPlate';
+import { Compare } from './Compare';
+import { Ranking } from './Ranking';
+
+export interface CautionText {
+  readonly title: string;
+  readonly text: string;
+}
+
+interface Props {
+  readonly store: ChooserStore;
+  readonly flipsAtStart: readonly Flip[];
+  readonly cautions: Readonly<Record<string, CautionText>>;
+  readonly prefix: string;
+}
+
+export function Rest({ store, flipsAtStart, cautions, prefix }: Props) {
+  const choices = useStore(store.$choices);
+  const job = useStore(store.$job);
+  const best = choices[0]!;
+  const refused = best.verdict === 'refused';
+  const sheet = useMemo(() => sheetOf(job, store.catalogue), [job]);
+  const shown = best.cautions.flatMap((id) => cautions[id] ?? []);
+  return (
+    <>
+      {shown.map((caution) => (
+        <div class="caution" role="note" aria-label={`Caution: ${caution.title}`} key={caution.title}>
+          <p class="caution-title">Take care: {caution.title}</p>
+          <p>{caution.text}</p>
+        </div>
+      ))}
+      {!refused && (
+        <div class="compare">
+          <section>
+            <h2>How to do it</h2>
+            <ol class="steps">
+              {best.technique.steps.map((step) => (
+                <li key={step}>{step}</li>
+              ))}
+            </ol>
+          </section>
+          <section>
+            <h2>Why</h2>
+            <ul class="reasons">
+              {best.reasons.map((reason) => (
+                <li key={reason.code}>
+                  {reason.against && <strong>Against: </strong>}
+                  {reason.text}
+                </li>
+              ))}
+            </ul>
+          </section>
+        </div>
+      )}
+      {!refused && <MapSection store={store} />}
+      <div class="compare">
+        {!refused && <FlipSection store={store} flipsAtStart={flipsAtStart} />}
+        <section>
+          <h2>How sure</h2>
+          <p>
+            A chance here is the share of many possible versions of your job that hold, softened by the doubt in the
+            model itself. What nobody measured was taken from what such papers are like:
+          </p>
+          <ul>
+            {assumptions(sheet, job).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </section>
+      </div>
+      <Ranking store={store} />
+      {!refused && <Compare store={store} prefix={prefix} />}
+    </>
+  );
+}
+
+function MapSection({ store }: Pick<Props, 'store'>) {
+  const choices = useStore(store.$choices);
+  const job = useStore(store.$job);
+  const best = choices[0]!.adhesiveId;
+  const sheet = useMemo(() => sheetOf(job, store.catalogue), [job]);
+  const map = useMemo(() => weightMap(best, job, store.catalogue), [best, job]);
+  const adhesive = store.catalogue.adhesives.get(best)!;
+  return <WeightMapPlate map={map} grammage={sheet.grammage} sorptivity={sheet.sorptivity} adhesive={adhesive.short} />;
+}
+
+function FlipSection({ store, flipsAtStart }: Pick<Props, 'store' | 'flipsAtStart'>) {
+  const found = useStore(store.$flips);
+  const job = useStore(store.$job);
+  const start = useMemo(() => job, []);
+  const flips = found ?? (job === start ? flipsAtStart : undefined);
+  return (
+    <section>
+      <h2>What would change the answer</h2>
+      {flips === undefined ? (
+        <p>Looking for the nearest change that would put another adhesive first.</p>
+      ) : flips.length === 0 ? (
+        <p>Nothing within reach: weight, absorbency and time up to threefold, and the room up to 18 °C either way.</p>
+      ) : (
+        <ul>
+          {flips.map((flip) => (
+            <li key={flip.field}>{flipSentence(flip, store.catalogue)}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,40 @@
+/**
+ * A chance as a measuring stick: ten divisions, a mark where the chance lies, and the words beside it.
+ * The table of the same numbers stands in the ranking, so the drawing is hidden from those who listen.
+ */
+import { chanceInTen } from '../../core/format';
+
+interface Props {
+  readonly label: string;
+  readonly chance: number;
+  readonly note: string;
+}
+
+const WIDTH = 200;
+
+export function ChanceRule({ label, chance, note }: Props) {
+  const x = 2 + chance * (WIDTH - 4);
+  return (
+    <li class="chance-row">
+      <span class="chance-label">{label}</span>
+      <svg viewBox={`0 0 ${WIDTH} 22`} class="chance-stick" aria-hidden="true" focusable="false">
+        <line class="axis" x1="2" x2={WIDTH - 2} y1="16" y2="16" />
+        {Array.from({ length: 11 }, (_, i) => (
+          <line
+            key={i}
+            class="ink-soft"
+            x1={2 + (i * (WIDTH - 4)) / 10}
+            x2={2 + (i * (WIDTH - 4)) / 10}
+            y1={i % 5 === 0 ? 8 : 12}
+            y2="16"
+          />
+        ))}
+        <path class="mark-you" d={`M${x} 16l-5 -12h10z`} />
+      </svg>
+      <span class="chance-words">
+        {chanceInTen(chance)}
+        <span class="cell-note">{note}</span>
+      </span>
+    </li>
+  );
+}

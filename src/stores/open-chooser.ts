@@ -1,0 +1,6 @@
+/** A chooser over this site's own records. */
+import { DEFAULT_JOB, type Job } from '../core/job';
+import { catalogue } from '../data/catalogue';
+import { createChooser, type ChooserStore } from './chooser';
+
+export const openChooser = (start: Job = DEFAULT_JOB): ChooserStore => createChooser(catalogue, start);
