@@ -59,7 +59,17 @@ function fisherOutcomes(m: number, n: number, alternative: Alternative): readonl
   let table = fisherCache.get(key);
   if (!table) {
     const counts = (most: number) => Array.from({ length: most + 1 }, (_, k) => k);
-    table = counts(m).map((x) => counts(n).map((y) => fisherExact([[x, m - x], [y, n - y]], alternative)));
+    table = counts(m).map((x) =>
+      counts(n).map((y) =>
+        fisherExact(
+          [
+            [x, m - x],
+            [y, n - y],
+          ],
+          alternative,
+        ),
+      ),
+    );
     fisherCache.set(key, table);
   }
   return table;

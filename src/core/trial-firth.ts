@@ -97,7 +97,12 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * The best penalised likelihood among the lines through (`x`, `logit`): the profile. The best slope is
  * looked for around `slope`, outwards until it falls on both sides, then by golden section.
  */
-export function profileThrough(points: readonly Point[], x: number, logit: number, slope: number): { height: number; slope: number } {
+export function profileThrough(
+  points: readonly Point[],
+  x: number,
+  logit: number,
+  slope: number,
+): { height: number; slope: number } {
   const at = (trial: number) => penalised(points, { intercept: logit - trial * x, slope: trial });
   let width = Math.max(0.5, Math.abs(slope) / 2);
   let best = slope;

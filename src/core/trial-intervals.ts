@@ -13,7 +13,8 @@ export interface Interval {
 function mustBeCounts(passes: number, n: number, whole: boolean): void {
   mustBeWithin('n', n, 1, 100_000);
   mustBeWithin('passes', passes, 0, n);
-  if (!Number.isInteger(n) || (whole && !Number.isInteger(passes))) throw new RangeError('passes and n must be whole numbers');
+  if (!Number.isInteger(n) || (whole && !Number.isInteger(passes)))
+    throw new RangeError('passes and n must be whole numbers');
 }
 
 /**

@@ -64,7 +64,10 @@ function sumsOf(values: readonly number[], size: number, most: number): Map<numb
 }
 
 /** The sums of all blocks together: every arrangement of one with every arrangement of the others. */
-function sumsOfAll(blocks: readonly { centred: readonly number[]; size: number }[], most: number): Map<number, number> | undefined {
+function sumsOfAll(
+  blocks: readonly { centred: readonly number[]; size: number }[],
+  most: number,
+): Map<number, number> | undefined {
   let all = new Map<number, number>([[0, 1]]);
   for (const { centred, size } of blocks) {
     const own = sumsOf(centred, size, most);
@@ -97,7 +100,11 @@ export function permutationTest(
     if (!all.every(Number.isFinite)) throw new RangeError('scores must be finite numbers');
     const mean = sum(all) / all.length;
     // Within a block the weighed difference of means is the first group's sum, centred.
-    return { centred: all.map((score) => score - mean), size: first.length, weight: (first.length * second.length) / all.length };
+    return {
+      centred: all.map((score) => score - mean),
+      size: first.length,
+      weight: (first.length * second.length) / all.length,
+    };
   });
   const seen = sum(laid.map(({ centred, size }) => sum(centred.slice(0, size))));
   const difference = seen / sum(laid.map(({ weight }) => weight));

@@ -23,7 +23,10 @@ export interface PowerOptions {
 /** noticed[x][y]: would x of n against y of n be called different, with at most 1 − confidence false calls. */
 function noticedOutcomes(n: number, confidence: number): readonly (readonly boolean[])[] {
   return Array.from({ length: n + 1 }, (_, x) =>
-    Array.from({ length: n + 1 }, (_, y) => x !== y && boschlooExact({ passes: x, n }, { passes: y, n }) <= 1 - confidence + 1e-9),
+    Array.from(
+      { length: n + 1 },
+      (_, y) => x !== y && boschlooExact({ passes: x, n }, { passes: y, n }) <= 1 - confidence + 1e-9,
+    ),
   );
 }
 

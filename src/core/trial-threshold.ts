@@ -56,7 +56,12 @@ export function passThreshold(observations: readonly Observation[], confidence =
   const middle = -fit.intercept / fit.slope;
 
   /** Walks from `from` by growing steps until the profile falls below the floor, then closes in. */
-  const edge = (heightAt: (value: number) => number, from: number, step: number, farthest: number): number | undefined => {
+  const edge = (
+    heightAt: (value: number) => number,
+    from: number,
+    step: number,
+    farthest: number,
+  ): number | undefined => {
     let inside = from;
     let outside = from;
     for (let stride = step; ; stride *= 1.5) {

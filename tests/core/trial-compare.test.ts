@@ -7,18 +7,49 @@ import { detectableDifference, trialPower } from '../../src/core/trial-power';
 
 describe('Fisher: the lady tasting tea (R help of fisher.test)', () => {
   test('four of four is 1 in 70', () => {
-    expect(fisherExact([[4, 0], [0, 4]], 'greater')).toBeCloseTo(1 / 70, 12);
-    expect(fisherExact([[4, 0], [0, 4]])).toBeCloseTo(2 / 70, 12);
+    expect(
+      fisherExact(
+        [
+          [4, 0],
+          [0, 4],
+        ],
+        'greater',
+      ),
+    ).toBeCloseTo(1 / 70, 12);
+    expect(
+      fisherExact([
+        [4, 0],
+        [0, 4],
+      ]),
+    ).toBeCloseTo(2 / 70, 12);
   });
   test('three of four is 0.2429', () => {
-    expect(fisherExact([[3, 1], [1, 3]], 'greater')).toBeCloseTo(0.2429, 4);
+    expect(
+      fisherExact(
+        [
+          [3, 1],
+          [1, 3],
+        ],
+        'greater',
+      ),
+    ).toBeCloseTo(0.2429, 4);
   });
 });
 
 test('Fisher: twins of convicts, Fisher 1962 (R help of fisher.test)', () => {
   // the help prints 0.0005367; R 4.2.2 gives more digits
-  expect(fisherExact([[2, 15], [10, 3]])).toBeCloseTo(0.000536724119143, 12);
-  expect(fisherExact([[7, 12], [8, 3]])).toBeCloseTo(0.128135932034, 11);
+  expect(
+    fisherExact([
+      [2, 15],
+      [10, 3],
+    ]),
+  ).toBeCloseTo(0.000536724119143, 12);
+  expect(
+    fisherExact([
+      [7, 12],
+      [8, 3],
+    ]),
+  ).toBeCloseTo(0.128135932034, 11);
 });
 
 test('McNemar: Fay, vignette of the R package exact2x2, 9 against 2', () => {
@@ -63,9 +94,18 @@ function byHand(first: readonly number[], second: readonly number[]): number {
 
 describe('permutation', () => {
   test.for([
-    [[1, 1, 1], [0, 0, 0]],
-    [[1, 1, 0.5, 1], [0, 0.5, 0]],
-    [[3.2, 4.1, 5, 2.2, 6], [1.1, 2.3, 4.4, 0.2]],
+    [
+      [1, 1, 1],
+      [0, 0, 0],
+    ],
+    [
+      [1, 1, 0.5, 1],
+      [0, 0.5, 0],
+    ],
+    [
+      [3.2, 4.1, 5, 2.2, 6],
+      [1.1, 2.3, 4.4, 0.2],
+    ],
   ] as const)('%j against %j, by full enumeration', ([first, second]) => {
     const found = permutationTest([first, second]);
     expect(found.exact).toBe(true);
@@ -75,13 +115,24 @@ describe('permutation', () => {
   test('on passes and fails alone it is Fisher’s test', () => {
     const scores = (passes: number, n: number) => Array.from({ length: n }, (_, i) => (i < passes ? 1 : 0));
     expect(permutationTest([scores(2, 17), scores(10, 13)]).p).toBeCloseTo(0.000536724119143, 10);
-    expect(permutationTest([scores(5, 6), scores(1, 6)]).p).toBeCloseTo(fisherExact([[5, 1], [1, 5]]), 10);
+    expect(permutationTest([scores(5, 6), scores(1, 6)]).p).toBeCloseTo(
+      fisherExact([
+        [5, 1],
+        [1, 5],
+      ]),
+      10,
+    );
   });
 
   test('labels move within blocks only', () => {
     // block one: 20 arrangements, 2 of them as far out; block two the same: 2 of 400 are as far out as both
     const block = { first: [1, 1, 1], second: [0, 0, 0] };
-    expect(permutationTest([block, block])).toMatchObject({ p: 2 / 400, exact: true, arrangements: 400, difference: 1 });
+    expect(permutationTest([block, block])).toMatchObject({
+      p: 2 / 400,
+      exact: true,
+      arrangements: 400,
+      difference: 1,
+    });
   });
 
   test('sampling comes near the full count, and the same seed gives the same answer', () => {

@@ -77,7 +77,12 @@ test('what lies below: R 4.2.2, qnorm, pbeta, qbeta, lgamma', () => {
   expect(betaBelow(0.3, 0.2, 7)).toBeCloseTo(0.991822458017, 10);
   expect(betaQuantile(0.05, 3.2, 1.8)).toBeCloseTo(0.286607742685, 9);
   expect(betaQuantile(0.95, 3.2, 1.8)).toBeCloseTo(0.92504345207, 9);
-  for (const [x, value] of [[0.3, 1.09579799482], [1, 0], [4.5, 2.45373657084], [200.5, 860.58220351]] as const) {
+  for (const [x, value] of [
+    [0.3, 1.09579799482],
+    [1, 0],
+    [4.5, 2.45373657084],
+    [200.5, 860.58220351],
+  ] as const) {
     expect(logGamma(x)).toBeCloseTo(value, 8);
   }
 });
