@@ -4,11 +4,12 @@
  * is pasted here can throw.
  */
 import { DEFAULT_JOB, NEEDS, SIZINGS, SURFACES, type Job, type JobPaper } from './job';
-import { caliperProblem, numberProblem, type NumberField } from './job-limits';
+import { caliperProblem, numberProblem } from './job-limits';
 import { parseNumber } from './number-text';
-import { decodeSeen, encodeSeen, type Seen } from './seen';
+import { encodeJob, FORMAT, NUMBER_KEYS } from './encode-job';
+import { decodeSeen, type Seen } from './seen';
 
-const FORMAT = '1';
+export { encodeJob };
 
 export interface Decoded {
   readonly job: Job;
@@ -17,50 +18,8 @@ export interface Decoded {
   readonly seen?: Seen;
 }
 
-/** Number fields and the keys that carry them. */
-const NUMBERS = {
-  gsm: ['paper', 'grammage'],
-  thick: ['paper', 'caliper'],
-  drop: ['paper', 'dropSeconds'],
-  cobb: ['paper', 'cobb'],
-  wide: ['job', 'widthMm'],
-  high: ['job', 'heightMm'],
-  place: ['job', 'placeSeconds'],
-  room: ['job', 'celsius'],
-  rh: ['job', 'humidity'],
-} as const satisfies Record<string, readonly ['paper' | 'job', NumberField]>;
-
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const MOST_IDS = 60;
-
-/** The tail of a link, without "?". `decodeJob` gives the same job back. */
-export function encodeJob(job: Job, seen?: Seen): string {
-  const { paper } = job;
-  const pairs: [string, string | number | undefined][] = [
-    ['v', FORMAT],
-    ['paper', paper.family],
-    ['gsm', paper.grammage],
-    ['thick', paper.caliper],
-    ['drop', paper.dropSeconds],
-    ['cobb', paper.cobb],
-    ['face', paper.surface],
-    ['size', paper.sizing],
-    ['runs', paper.coloursRun === undefined ? undefined : paper.coloursRun ? 'yes' : 'no'],
-    ['on', job.substrate],
-    ['wide', job.widthMm],
-    ['high', job.heightMm],
-    ['place', job.placeSeconds],
-    ['need', NEEDS.filter((need) => job.needs.includes(need)).join('.') || undefined],
-    ['room', job.celsius],
-    ['rh', job.humidity],
-    ['tool', job.tool],
-    ['have', [...job.atHand].sort().join('.') || undefined],
-    ['seen', seen && encodeSeen(seen)],
-  ];
-  return pairs
-    .flatMap(([key, value]) => (value === undefined ? [] : [`${key}=${encodeURIComponent(String(value))}`]))
-    .join('&');
-}
 
 /** Any text to a job: what cannot be read is left at its default and named in `dropped`. Never throws. */
 export function decodeJob(text: unknown): Decoded {
@@ -92,7 +51,7 @@ export function decodeJob(text: unknown): Decoded {
   const list = (key: string): readonly string[] =>
     [...new Set((query.get(key) ?? '').split('.').filter(Boolean))].slice(0, MOST_IDS);
   const numbers: { paper: Record<string, number>; job: Record<string, number> } = { paper: {}, job: {} };
-  for (const [key, [part, field]] of Object.entries(NUMBERS)) {
+  for (const [key, [part, field]] of Object.entries(NUMBER_KEYS)) {
     const value = query.get(key);
     if (value === undefined || value === '') continue;
     const number = parseNumber(value);

@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 /**
  * Vite plugin: a record imported from content/ reaches the browser as numbers only. Prose, notes and
  * sources stay in the built pages, where they are read; islands carry what they compute with.
- * A quantity becomes [low, middle, high, basis].
+ * A quantity becomes [low, middle, high, letter of its basis].
  */
 export function compactRecords() {
   return {
@@ -16,6 +16,16 @@ export function compactRecords() {
     },
   };
 }
+
+/** One letter stands for each basis, since there are hundreds of them to carry. `expand.ts` reads them back.
+ * @type {Record<string, string>} */
+export const BASIS_LETTERS = {
+  published: 'p',
+  'common-practice': 'c',
+  'from-memory': 'm',
+  calibrated: 'k',
+  estimate: 'e',
+};
 
 const PROSE = new Set([
   'about',
@@ -34,7 +44,7 @@ export function compact(value) {
   if (Array.isArray(value)) return value.map(compact);
   if (value === null || typeof value !== 'object') return value;
   if ('low' in value && 'high' in value && 'basis' in value) {
-    return [value.low, middleOf(value), value.high, value.basis];
+    return [value.low, middleOf(value), value.high, BASIS_LETTERS[value.basis]];
   }
   return Object.fromEntries(
     Object.entries(value)

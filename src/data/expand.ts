@@ -2,13 +2,23 @@
 import type { Basis, Range } from '../core/quantity';
 import type { Catalogue } from '../core/records';
 
-type Compact = readonly [low: number, middle: number, high: number, basis: Basis];
+type Compact = readonly [low: number, middle: number, high: number, basis: keyof typeof BASES];
+
+/** The letters of compact-records.mjs, read back. */
+const BASES = {
+  p: 'published',
+  c: 'common-practice',
+  m: 'from-memory',
+  k: 'calibrated',
+  e: 'estimate',
+} as const satisfies Record<string, Basis>;
 
 const isCompact = (value: unknown): value is Compact =>
   Array.isArray(value) && value.length === 4 && typeof value[0] === 'number' && typeof value[3] === 'string';
 
 function expand(value: unknown): unknown {
-  if (isCompact(value)) return { low: value[0], middle: value[1], high: value[2], basis: value[3] } satisfies Range;
+  if (isCompact(value))
+    return { low: value[0], middle: value[1], high: value[2], basis: BASES[value[3]] } satisfies Range;
   if (Array.isArray(value)) return value.map(expand);
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, expand(inner)]));

@@ -2,16 +2,15 @@
  * The chooser's state: what was typed, as typed; the job it makes when it makes one; the answer to the
  * last job that did. Nothing here computes an answer: core does.
  */
-import { atom, computed, map } from 'nanostores';
+import { atom, computed } from 'nanostores';
 import { choose } from '../core/chooser';
-import { FLIP_FIELDS, nearestFlip, type Flip } from '../core/flips';
-import { DEFAULT_JOB, jobProblems, placingSeconds, settleJob, type Job, type JobPaper, type Need } from '../core/job';
+import { DEFAULT_JOB, jobProblems, placingSeconds, type Job, type JobPaper, type Need } from '../core/job';
 import { LIMITS, type NumberField } from '../core/job-limits';
 import { parseNumber } from '../core/number-text';
 import type { Catalogue, Sizing, Surface } from '../core/records';
 import type { InputError } from '../core/result';
-import { seenIn, sameAnswer, type Seen } from '../core/seen';
-import { decodeJob, encodeJob } from '../core/share-link';
+import { seenIn } from '../core/seen';
+import { encodeJob } from '../core/encode-job';
 
 /** Everything as the reader typed or picked it. Numbers are text, so that nothing typed is ever lost. */
 export interface Inputs {
@@ -98,6 +97,7 @@ export function jobOf(inputs: Inputs, catalogue: Catalogue): { job?: Job; proble
 
 export type ChooserStore = ReturnType<typeof createChooser>;
 
+/** Inputs, the job they make, its answer and its link: what every chooser has, in a lesson or on its own page. */
 export function createChooser(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
   const $inputs = atom<Inputs>(inputsOf(start));
   const $parsed = computed($inputs, (inputs) => jobOf(inputs, catalogue));
@@ -106,59 +106,15 @@ export function createChooser(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
   const $job = atom<Job>(start);
   $parsed.listen(({ job }) => job && $job.set(job));
   const $choices = computed($job, (job) => choose(job, catalogue));
-  const $compared = map<{ a: string; b: string }>({ a: '', b: '' });
-  /** what a link could not be read for, and what its sender saw */
-  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen }>({ dropped: [] });
-  const $flips = atom<readonly Flip[] | undefined>(undefined);
   const $tail = computed([$job, $choices], (job, choices) => encodeJob(job, seenIn(choices[0]!)));
-  /** set when a link's sender saw another answer than today's, until the job is changed */
-  const $otherAnswer = computed([$link, $choices], ({ seen }, choices) =>
-    seen && !sameAnswer(seen, seenIn(choices[0]!)) ? seen : undefined,
-  );
+  const $suggestedSeconds = computed($job, (job) => placingSeconds(job.widthMm, job.heightMm));
 
-  return {
-    catalogue,
-    $inputs,
-    $problems,
-    $job,
-    $choices,
-    $compared,
-    $link,
-    $flips,
-    $tail,
-    $otherAnswer,
-    set<K extends keyof Inputs>(field: K, value: Inputs[K]): void {
-      // Once the job is the reader's own, what a sender saw no longer bears on it.
-      if ($link.get().seen) $link.set({ dropped: $link.get().dropped });
-      $inputs.set({ ...$inputs.get(), [field]: value });
-    },
-    toggle(field: 'needs' | 'atHand', value: string): void {
-      const now = $inputs.get()[field] as readonly string[];
-      const next = now.includes(value) ? now.filter((one) => one !== value) : [...now, value].sort();
-      this.set(field, next as never);
-    },
-    /** Takes a link's tail; empty text leaves everything as it is. */
-    load(text: string): void {
-      if (text.replace(/^[?#]/, '') === '') return;
-      const { job, dropped, seen } = decodeJob(text);
-      const settled = settleJob(job, catalogue);
-      $link.set({ dropped: [...dropped, ...settled.dropped], ...(seen && { seen }) });
-      $inputs.set(inputsOf(settled.job));
-    },
-    /** Looks for what would change the answer, one field per turn of `later`, and stops when the job moves on. */
-    lookForFlips(later: (work: () => void) => void): void {
-      const job = $job.get();
-      const found: Flip[] = [];
-      const look = (fields: typeof FLIP_FIELDS) => {
-        const [field, ...others] = fields;
-        if ($job.get() !== job) return;
-        if (field === undefined) return $flips.set(found);
-        const flip = nearestFlip(field, job, catalogue);
-        if (flip) found.push(flip);
-        later(() => look(others));
-      };
-      later(() => look(FLIP_FIELDS));
-    },
-    suggestedSeconds: computed($job, (job) => placingSeconds(job.widthMm, job.heightMm)),
+  const set = <K extends keyof Inputs>(field: K, value: Inputs[K]): void =>
+    $inputs.set({ ...$inputs.get(), [field]: value });
+  const toggle = (field: 'needs' | 'atHand', value: string): void => {
+    const now = $inputs.get()[field] as readonly string[];
+    const next = now.includes(value) ? now.filter((one) => one !== value) : [...now, value];
+    set(field, next as never);
   };
+  return { catalogue, $inputs, $problems, $job, $choices, $tail, $suggestedSeconds, set, toggle };
 }

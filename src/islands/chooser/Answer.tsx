@@ -1,12 +1,13 @@
 /** The answer: the word, the sentence, the chance of each thing holding, and the time there is to move the sheet. */
 import { useStore } from '@nanostores/preact';
 import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../core/answer-words';
-import { figure } from '../../core/format';
-import { placingSeconds } from '../../core/job';
+import { durationSpan, figure } from '../../core/format';
+import { secondsNeeded } from '../../core/sampling';
 import type { Chances } from '../../core/tally';
 import type { ChooserStore } from '../../stores/chooser';
 import { ChanceRule } from '../parts/ChanceRule';
 import { SlipPlate } from '../parts/SlipPlate';
+import { Spoken } from '../parts/Spoken';
 
 export const THINGS: readonly (readonly [keyof Chances, string])[] = [
   ['spread', 'It spreads'],
@@ -15,11 +16,29 @@ export const THINGS: readonly (readonly [keyof Chances, string])[] = [
   ['flat', 'It stays flat'],
 ];
 
+/** On a phone the answer stays in view while the fields are filled in. */
+export function AnswerStrip({ store, href }: { readonly store: ChooserStore; readonly href: string }) {
+  const best = useStore(store.$choices)[0]!;
+  return (
+    <a class="bench-strip no-print" href={href}>
+      <span>
+        {VERDICT_WORDS[best.verdict]}: {store.catalogue.adhesives.get(best.adhesiveId)!.short}
+      </span>
+      <span class="number">{durationSpan(best.slipSeconds.p10, best.slipSeconds.p90)}</span>
+    </a>
+  );
+}
+
+export function AnswerSpoken({ store }: { readonly store: ChooserStore }) {
+  const best = useStore(store.$choices)[0]!;
+  return <Spoken text={`${VERDICT_WORDS[best.verdict]}. ${answerSentence(best, store.catalogue)}`} />;
+}
+
 export function Answer({ store }: { readonly store: ChooserStore }) {
   const choices = useStore(store.$choices);
   const job = useStore(store.$job);
   const best = choices[0]!;
-  const needed = job.placeSeconds ?? placingSeconds(job.widthMm, job.heightMm);
+  const needed = secondsNeeded(job);
   const shown = choices.filter((choice) => choice.verdict !== 'ruled-out' && choice.atHand).slice(0, 4);
   return (
     <>

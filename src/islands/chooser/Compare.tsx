@@ -3,13 +3,13 @@ import { useStore } from '@nanostores/preact';
 import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../core/answer-words';
 import type { Choice } from '../../core/chooser';
 import { durationSpan, figure } from '../../core/format';
-import type { ChooserStore } from '../../stores/chooser';
+import type { ChooserPageStore } from '../../stores/chooser-page';
 import { ChanceRule } from '../parts/ChanceRule';
 import { SelectField } from '../parts/Field';
 import { THINGS } from './Answer';
 
 interface Props {
-  readonly store: ChooserStore;
+  readonly store: ChooserPageStore;
   readonly prefix: string;
 }
 

@@ -3,9 +3,9 @@ import { useStore } from '@nanostores/preact';
 import { adhesiveName, VERDICT_WORDS } from '../../core/answer-words';
 import { durationSpan } from '../../core/format';
 import { MODEL_VERSION } from '../../core/model-version';
-import type { ChooserStore } from '../../stores/chooser';
+import type { ChooserPageStore } from '../../stores/chooser-page';
 
-export function LinkNotice({ store }: { readonly store: ChooserStore }) {
+export function LinkNotice({ store }: { readonly store: ChooserPageStore }) {
   const { dropped } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
   if (dropped.length === 0 && !other) return null;

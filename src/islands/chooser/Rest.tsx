@@ -1,11 +1,11 @@
 /** Below the answer: why, how, what would change it, how sure, the map, the whole ranking, two side by side. */
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
-import { assumptions, flipSentence } from '../../core/answer-words';
+import { assumptions, flipSentence } from '../../core/further-words';
 import type { Flip } from '../../core/flips';
 import { sheetOf } from '../../core/sheet';
 import { weightMap } from '../../core/weight-map';
-import type { ChooserStore } from '../../stores/chooser';
+import type { ChooserPageStore } from '../../stores/chooser-page';
 import { WeightMapPlate } from '../parts/WeightMapPlate';
 import { Compare } from './Compare';
 import { Ranking } from './Ranking';
@@ -16,7 +16,7 @@ export interface CautionText {
 }
 
 interface Props {
-  readonly store: ChooserStore;
+  readonly store: ChooserPageStore;
   readonly flipsAtStart: readonly Flip[];
   readonly cautions: Readonly<Record<string, CautionText>>;
   readonly prefix: string;

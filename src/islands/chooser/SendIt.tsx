@@ -8,10 +8,9 @@ interface Props {
   readonly store: ChooserStore;
   /** path of the chooser's page */
   readonly address: string;
-  readonly inLesson: boolean;
 }
 
-export function SendIt({ store, address, inLesson }: Props) {
+export function SendIt({ store, address }: Props) {
   const tail = useStore(store.$tail);
   const [said, say] = useState('');
   const field = useRef<HTMLInputElement>(null);
@@ -19,13 +18,6 @@ export function SendIt({ store, address, inLesson }: Props) {
   useEffect(() => setOrigin(window.location.origin), []);
   const link = `${origin}${address}?${tail}`;
 
-  if (inLesson) {
-    return (
-      <p class="no-print">
-        <a href={`${address}?${tail}`}>Open this in the chooser</a>, with every field and the reasons.
-      </p>
-    );
-  }
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(link);

@@ -1,20 +1,11 @@
-/** What the reader puts in: the paper, the job, the needs, the bench. */
+/** The fields that only the chooser's own page has: more of the paper, the needs, the bench. */
 import { useStore } from '@nanostores/preact';
-import { NEED_WORDS } from '../../core/answer-words';
-import { figure } from '../../core/format';
+import { NEED_WORDS } from '../../core/further-words';
 import { NEEDS, SIZINGS, SURFACES } from '../../core/job';
 import type { Sizing, Surface } from '../../core/records';
-import type { ChooserStore } from '../../stores/chooser';
-import { Choices, NumberField, SelectField, type Option } from '../parts/Field';
-
-interface Props {
-  readonly store: ChooserStore;
-  readonly prefix: string;
-  readonly brief?: boolean;
-}
-
-const named = (records: ReadonlyMap<string, { id: string; name: string }>): Option[] =>
-  [...records.values()].map(({ id, name }) => ({ value: id, text: name })).sort((a, b) => (a.text < b.text ? -1 : 1));
+import { Choices } from '../parts/Choices';
+import { named, NumberField, SelectField } from '../parts/Field';
+import { useErrors, type FieldsProps } from './PaperFields';
 
 const SURFACE_WORDS: Record<Surface, string> = {
   smooth: 'Smooth',
@@ -29,51 +20,8 @@ const SIZING_WORDS: Record<Sizing, string> = {
   coated: 'Coated',
 };
 
-/** A field's message, when something is wrong with it. */
-function useErrors(store: ChooserStore): (field: string) => string | undefined {
-  const problems = useStore(store.$problems);
-  return (field) => problems.find((problem) => problem.field === field)?.message;
-}
-
-export function PaperFields({ store, prefix, brief = false }: Props) {
-  const inputs = useStore(store.$inputs);
-  const error = useErrors(store);
-  const family = store.catalogue.papers.get(inputs.family);
-  const weight = family?.grammage;
-  return (
-    <>
-      <SelectField
-        id={`${prefix}family`}
-        label="Your paper is most like"
-        value={inputs.family}
-        options={named(store.catalogue.papers)}
-        error={error('family')}
-        onPick={(id) => store.set('family', id)}
-      />
-      <NumberField
-        id={`${prefix}grammage`}
-        label="Its weight"
-        unit="g/m²"
-        value={inputs.grammage}
-        placeholder={weight && `${figure(weight.low)} to ${figure(weight.high)}`}
-        hint="Empty: what this kind of paper usually weighs."
-        error={error('grammage')}
-        onText={(text) => store.set('grammage', text)}
-      />
-      <SelectField
-        id={`${prefix}substrate`}
-        label="It goes on"
-        value={inputs.substrate}
-        options={named(store.catalogue.substrates)}
-        error={error('substrate')}
-        onPick={(id) => store.set('substrate', id)}
-      />
-      {!brief && <MoreAboutPaper store={store} prefix={prefix} />}
-    </>
-  );
-}
-
-function MoreAboutPaper({ store, prefix }: Props) {
+/** What a test or a data sheet says of this sheet; empty fields are taken from its kind. */
+export function MoreAboutPaper({ store, prefix }: FieldsProps) {
   const inputs = useStore(store.$inputs);
   const error = useErrors(store);
   const told = [inputs.caliper, inputs.dropSeconds, inputs.cobb, inputs.surface, inputs.sizing, inputs.coloursRun].some(
@@ -147,7 +95,7 @@ function MoreAboutPaper({ store, prefix }: Props) {
   );
 }
 
-export function NeedFields({ store }: Pick<Props, 'store'>) {
+export function NeedFields({ store }: Pick<FieldsProps, 'store'>) {
   const { needs } = useStore(store.$inputs);
   return (
     <details open={needs.length > 0}>
@@ -163,9 +111,9 @@ export function NeedFields({ store }: Pick<Props, 'store'>) {
   );
 }
 
-export function BenchFields({ store, prefix }: Props) {
+export function BenchFields({ store, prefix }: FieldsProps) {
   const inputs = useStore(store.$inputs);
-  const suggested = useStore(store.suggestedSeconds);
+  const suggested = useStore(store.$suggestedSeconds);
   const error = useErrors(store);
   const text = (
     field: 'widthMm' | 'heightMm' | 'placeSeconds' | 'celsius' | 'humidity',

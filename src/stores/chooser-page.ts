@@ -1,0 +1,55 @@
+/** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
+import { atom, computed, map } from 'nanostores';
+import { FLIP_FIELDS, nearestFlip, type Flip } from '../core/flips';
+import { DEFAULT_JOB, settleJob, type Job } from '../core/job';
+import type { Catalogue } from '../core/records';
+import { sameAnswer, seenIn, type Seen } from '../core/seen';
+import { decodeJob } from '../core/share-link';
+import { createChooser, inputsOf } from './chooser';
+
+export type ChooserPageStore = ReturnType<typeof createChooserPage>;
+
+export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
+  const chooser = createChooser(catalogue, start);
+  const { $inputs, $job, $choices } = chooser;
+  const $compared = map<{ a: string; b: string }>({ a: '', b: '' });
+  /** what a link could not be read for, and what its sender saw */
+  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen }>({ dropped: [] });
+  const $flips = atom<readonly Flip[] | undefined>(undefined);
+  /** set when a link's sender saw another answer than today's, until the job is changed */
+  const $otherAnswer = computed([$link, $choices], ({ seen }, choices) =>
+    seen && !sameAnswer(seen, seenIn(choices[0]!)) ? seen : undefined,
+  );
+  let loading = false;
+  $inputs.listen(() => {
+    // Once the job is the reader's own, what a link said no longer bears on it.
+    if (!loading && ($link.get().seen || $link.get().dropped.length > 0)) $link.set({ dropped: [] });
+  });
+
+  /** Takes a link's tail; empty text leaves everything as it is. */
+  const load = (text: string): void => {
+    if (text.replace(/^[?#]/, '') === '') return;
+    const { job, dropped, seen } = decodeJob(text);
+    const settled = settleJob(job, catalogue);
+    loading = true;
+    $inputs.set(inputsOf(settled.job));
+    $link.set({ dropped: [...dropped, ...settled.dropped], ...(seen && { seen }) });
+    loading = false;
+  };
+
+  /** Looks for what would change the answer, one field per turn of `later`, and stops when the job moves on. */
+  const lookForFlips = (later: (work: () => void) => void): void => {
+    const job = $job.get();
+    const found: Flip[] = [];
+    const look = ([field, ...others]: typeof FLIP_FIELDS) => {
+      if ($job.get() !== job) return;
+      if (field === undefined) return $flips.set(found);
+      const flip = nearestFlip(field, job, catalogue);
+      if (flip) found.push(flip);
+      later(() => look(others));
+    };
+    later(() => look(FLIP_FIELDS));
+  };
+
+  return { ...chooser, $compared, $link, $flips, $otherAnswer, load, lookForFlips };
+}
