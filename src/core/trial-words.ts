@@ -49,7 +49,7 @@ export function comparisonWords(comparison: Comparison, firstName: string, secon
   const better = difference > 0 ? firstName : secondName;
   const paired =
     pairs.all > 0 && (pairs.onlyFirst > 0 || pairs.onlySecond > 0)
-      ? ` Side by side, only ${firstName} passed ${times(pairs.onlyFirst)}, only ${secondName} ${times(pairs.onlySecond)}.`
+      ? ` Side by side in ${pairs.all} pairs, ${firstName} alone passed ${times(pairs.onlyFirst)}, ${secondName} alone ${times(pairs.onlySecond)}.`
       : '';
   if (isNoticed(p))
     return `${counts}. ${better} did better, and luck alone would give a gap like this ${oddsOf(p)}.${paired}`;
