@@ -16,7 +16,10 @@ export default defineConfig({
   cacheDir: './.astro',
   integrations: [mdx(), preact()],
   markdown: { remarkPlugins: [keepUnits] },
-  vite: { plugins: [compactRecords()] },
+  vite: {
+    plugins: [compactRecords()],
+    build: { minify: 'terser', terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } } },
+  },
   // Scripts and styles are held to the site's own by their hashes; this holds everything else to it too.
   experimental: {
     csp: {

@@ -2,6 +2,7 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { checkSchema } from './schemas/checks';
 import { id } from './schemas/number';
 import {
   adhesiveSchema,
@@ -38,5 +39,6 @@ export const collections = {
   adhesives: defineCollection({ loader: records('adhesives'), schema: adhesiveSchema }),
   techniques: defineCollection({ loader: records('techniques'), schema: techniqueSchema }),
   cautions: defineCollection({ loader: records('cautions'), schema: cautionSchema }),
+  checks: defineCollection({ loader: records('checks'), schema: checkSchema }),
   sources: defineCollection({ loader: records('sources'), schema: sourceSchema }),
 };

@@ -23,6 +23,10 @@ export async function citedBy(): Promise<ReadonlyMap<string, readonly Citing[]>>
       for (const source of sourcesIn(data)) note(source, { name, kind, address: href(`/shelf/#${kind}-${id}`) });
     }
   }
+  for (const { id, data } of await getCollection('checks')) {
+    for (const source of sourcesIn(data))
+      note(source, { name: data.title, kind: 'checks', address: href(`/how-we-check/#${id}`) });
+  }
   for (const { id, data, body = '' } of await getCollection('lessons')) {
     const inText = [...body.matchAll(/<Cite\s[^>]*?id="([^"]+)"/g)].map((match) => match[1]!);
     for (const source of new Set([...data.sources, ...inText])) {

@@ -1,5 +1,5 @@
 /** The answer in a word and a sentence. */
-import type { Choice, Verdict } from './chooser';
+import type { Ranked, Verdict } from './ranking';
 import { durationSpan } from './format';
 import type { Catalogue } from './records';
 
@@ -14,19 +14,13 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
 };
 
 /** What a student can act on, in one or two sentences. */
-export function answerSentence(choice: Choice, catalogue: Catalogue): string {
+export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
   const adhesive = catalogue.adhesives.get(choice.adhesiveId)!;
-  const { glueGoesOn, placeBeforeContact, coat } = choice.technique;
+  const { glueGoesOn, placeBeforeContact, coat } = choice.placement;
   const { p10, p90 } = choice.slipSeconds;
   if (choice.verdict === 'refused') return 'No answer: none of these is known to be safe where food touches it.';
-  const where =
-    glueGoesOn === 'the board'
-      ? 'on the board, not the paper'
-      : glueGoesOn === 'both'
-        ? 'on both faces'
-        : 'on the back of the paper';
-  const verb = coat === undefined ? 'Use' : choice.technique.tool === 'fingertip' ? 'With a fingertip, put' : 'Put';
-  const first = `${verb} ${adhesive.short} ${where}`;
+  const verb = coat === undefined ? 'Use' : choice.placement.tool === 'fingertip' ? 'With a fingertip, put' : 'Put';
+  const first = `${verb} ${adhesive.short} on ${glueGoesOn}`;
   const time = p10 >= 3600 ? 'an hour or more' : `about ${durationSpan(p10, p90)}`;
   const then = placeBeforeContact
     ? `place it before it touches, for it grabs in ${time}`

@@ -1,7 +1,7 @@
 /** What would change the answer: for each thing the person can change, the nearest value that flips first place. */
-import { choose } from './chooser';
 import type { Job } from './job';
 import { LIMITS, type NumberField } from './job-limits';
+import { rank } from './ranking';
 import type { Catalogue } from './records';
 import { secondsNeeded } from './sampling';
 import { sheetOf } from './sheet';
@@ -26,7 +26,7 @@ const DEGREES = [3, 6, 9, 12, 15, 18];
 
 /** The nearest flip for one field, or undefined when nothing within reach flips it. Never throws. */
 export function nearestFlip(field: FlipField, job: Job, catalogue: Catalogue): Flip | undefined {
-  const first = (changed: Job) => choose(changed, catalogue, DRAWS)[0]!.adhesiveId;
+  const first = (changed: Job) => rank(changed, catalogue, DRAWS)[0]!.adhesiveId;
   const now = first(job);
   const from = valueNow(field, job, catalogue);
   const steps: number[] =

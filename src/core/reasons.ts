@@ -1,10 +1,7 @@
 /** Why an adhesive stands where it stands: sentences with their numbers, the weightiest first. */
 import { chanceInTen, duration, durationSpan, figure, withUnit } from './format';
-import type { Job } from './job';
-import type { Adhesive } from './records';
+import type { Facts } from './ranking';
 import type { Sheet } from './sheet';
-import type { Suitability } from './suitability';
-import type { Chances, Percentiles } from './tally';
 
 export interface Reason {
   readonly code: string;
@@ -12,20 +9,6 @@ export interface Reason {
   readonly weight: number;
   readonly against: boolean;
   readonly text: string;
-}
-
-/** What a judgement has found, for those who put it in words. */
-export interface Facts {
-  readonly adhesive: Adhesive;
-  readonly job: Job;
-  readonly sheet: Sheet;
-  readonly chances: Chances;
-  readonly margins: Chances;
-  readonly slipSeconds: Percentiles;
-  /** seconds the person needs */
-  readonly needed: number;
-  readonly gives: 'paper' | 'substrate' | 'neither';
-  readonly fit: Suitability;
 }
 
 export function reasonsFor(facts: Facts): readonly Reason[] {

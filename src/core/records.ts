@@ -129,6 +129,8 @@ export interface DryAdhesive extends AdhesiveBase {
   /** strength of the joint once made, as a multiple of what is needed between porous faces */
   readonly strength: Range;
   readonly appliedWith: string;
+  /** put on both faces and let go dry before they meet */
+  readonly bothFaces?: boolean;
 }
 
 export type Adhesive = WetAdhesive | DryAdhesive;

@@ -1,5 +1,5 @@
 /** The answer that the sender of a link saw, carried in the link, so that a page can say when today's differs. */
-import type { Choice, Verdict } from './chooser';
+import type { Ranked, Verdict } from './ranking';
 import { MODEL_VERSION } from './model-version';
 
 export interface Seen {
@@ -11,7 +11,7 @@ export interface Seen {
   readonly slipHigh: number;
 }
 
-export function seenIn(best: Choice): Seen {
+export function seenIn(best: Ranked): Seen {
   const { p10, p90 } = best.slipSeconds;
   return {
     modelVersion: MODEL_VERSION,

@@ -118,6 +118,7 @@ export const adhesiveSchema = z.discriminatedUnion('form', [
       drag: quantity('×', { min: 0, max: 5 }),
       strength: quantity('×', { min: 0.1, max: 10 }),
       appliedWith: z.string().min(3),
+      bothFaces: z.boolean().default(false),
     })
     .strict(),
 ]);

@@ -1,5 +1,6 @@
 /** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
 import { atom, computed, map } from 'nanostores';
+import { choose, type Choice } from '../core/chooser';
 import { FLIP_FIELDS, nearestFlip, type Flip } from '../core/flips';
 import { DEFAULT_JOB, settleJob, type Job } from '../core/job';
 import type { Catalogue } from '../core/records';
@@ -10,7 +11,7 @@ import { createChooser, inputsOf } from './chooser';
 export type ChooserPageStore = ReturnType<typeof createChooserPage>;
 
 export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
-  const chooser = createChooser(catalogue, start);
+  const chooser = createChooser<Choice>(catalogue, (job) => choose(job, catalogue), start);
   const { $inputs, $job, $choices } = chooser;
   const $compared = map<{ a: string; b: string }>({ a: '', b: '' });
   /** what a link could not be read for, and what its sender saw */

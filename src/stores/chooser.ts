@@ -3,10 +3,10 @@
  * last job that did. Nothing here computes an answer: core does.
  */
 import { atom, computed } from 'nanostores';
-import { choose } from '../core/chooser';
 import { DEFAULT_JOB, jobProblems, placingSeconds, type Job, type JobPaper, type Need } from '../core/job';
 import { LIMITS, type NumberField } from '../core/job-limits';
 import { parseNumber } from '../core/number-text';
+import type { Ranked } from '../core/ranking';
 import type { Catalogue, Sizing, Surface } from '../core/records';
 import type { InputError } from '../core/result';
 import { seenIn } from '../core/seen';
@@ -95,17 +95,20 @@ export function jobOf(inputs: Inputs, catalogue: Catalogue): { job?: Job; proble
   return problems.length > 0 ? { problems } : { job, problems };
 }
 
-export type ChooserStore = ReturnType<typeof createChooser>;
+export type ChooserStore<R extends Ranked = Ranked> = ReturnType<typeof createChooser<R>>;
+
+/** Answers a job: `rank` for the order alone, `choose` with reasons and technique. */
+export type Answerer<R extends Ranked> = (job: Job, catalogue: Catalogue) => readonly R[];
 
 /** Inputs, the job they make, its answer and its link: what every chooser has, in a lesson or on its own page. */
-export function createChooser(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
+export function createChooser<R extends Ranked>(catalogue: Catalogue, answer: Answerer<R>, start: Job = DEFAULT_JOB) {
   const $inputs = atom<Inputs>(inputsOf(start));
   const $parsed = computed($inputs, (inputs) => jobOf(inputs, catalogue));
   const $problems = computed($parsed, ({ problems }) => problems);
   /** the last job that made sense: its answer stays, dimmed, while the inputs do not */
   const $job = atom<Job>(start);
   $parsed.listen(({ job }) => job && $job.set(job));
-  const $choices = computed($job, (job) => choose(job, catalogue));
+  const $choices = computed($job, (job) => answer(job, catalogue));
   const $tail = computed([$job, $choices], (job, choices) => encodeJob(job, seenIn(choices[0]!)));
   const $suggestedSeconds = computed($job, (job) => placingSeconds(job.widthMm, job.heightMm));
 

@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
-import { compact } from '../../src/data/compact-records.mjs';
-import { catalogueFrom } from '../../src/data/expand';
+import { readCompact } from '../../src/data/compact-records.mjs';
+import { catalogueFrom, type Tables } from '../../src/data/expand';
 import type { Catalogue } from '../../src/core/records';
 
 const CONTENT = new URL('../../content/', import.meta.url).pathname;
@@ -16,12 +16,5 @@ export function readRecords(kind: string): Record<string, any> {
 }
 
 export function readCatalogue(): Catalogue {
-  const files = (kind: string) => compact(readRecords(kind)) as Record<string, unknown>;
-  return catalogueFrom({
-    papers: files('papers'),
-    substrates: files('substrates'),
-    ingredients: files('ingredients'),
-    adhesives: files('adhesives'),
-    techniques: files('techniques'),
-  });
+  return catalogueFrom(readCompact() as unknown as Tables);
 }

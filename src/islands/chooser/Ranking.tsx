@@ -2,12 +2,12 @@
 import { useStore } from '@nanostores/preact';
 import { adhesiveName, VERDICT_WORDS } from '../../core/answer-words';
 import { durationSpan } from '../../core/format';
-import type { ChooserStore } from '../../stores/chooser';
+import type { ChooserPageStore } from '../../stores/chooser-page';
 import { THINGS } from './Answer';
 
 const inTen = (chance: number): string => String(Math.min(10, Math.max(0, Math.round(chance * 10))));
 
-export function Ranking({ store }: { readonly store: ChooserStore }) {
+export function Ranking({ store }: { readonly store: ChooserPageStore }) {
   const choices = useStore(store.$choices);
   return (
     <section>

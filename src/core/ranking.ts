@@ -1,0 +1,123 @@
+/**
+ * From a job to an order. Every adhesive is tried on many possible versions of the job, drawn evenly
+ * from the stated ranges and the same for every visitor; a chance is the share that holds, softened by
+ * how far the model itself may be off. Nothing here is random, so a link gives the same answer anywhere.
+ */
+import { settleJob, type Job } from './job';
+import { dryMargins, wetMargins, type Bench, type Margins } from './margins';
+import { placementOf, type Placement } from './placement';
+import type { Adhesive, Catalogue } from './records';
+import { benchesOf, dryPointsOf, liquidsOf, secondsNeeded } from './sampling';
+import { sheetOf, type Sheet } from './sheet';
+import { suitability, type Suitability } from './suitability';
+import { tally, type Chances, type Percentiles } from './tally';
+
+export type Verdict = 'sound' | 'likely' | 'touch-and-go' | 'unlikely' | 'ruled-out' | 'refused' | 'defer';
+
+/** What a judgement has found, for those who put it in words. */
+export interface Facts {
+  readonly adhesive: Adhesive;
+  readonly job: Job;
+  readonly sheet: Sheet;
+  readonly chances: Chances;
+  readonly margins: Chances;
+  readonly slipSeconds: Percentiles;
+  /** seconds the person needs */
+  readonly needed: number;
+  readonly gives: 'paper' | 'substrate' | 'neither';
+  readonly fit: Suitability;
+}
+
+export interface Ranked {
+  readonly adhesiveId: string;
+  readonly verdict: Verdict;
+  /** all of it together, with what the person needs: what the order goes by, 0–1 */
+  readonly chance: number;
+  /** chance of each margin holding, 0–1 */
+  readonly chances: Chances;
+  readonly slipSeconds: Percentiles;
+  /** middle margin of each: 1 is the edge */
+  readonly margins: Chances;
+  /** which side gives where the lift fails; 'neither' when it mostly holds */
+  readonly gives: 'paper' | 'substrate' | 'neither';
+  readonly placement: Placement;
+  /** false when the person said what is at hand and this is not among it */
+  readonly atHand: boolean;
+  readonly facts: Facts;
+}
+
+/** Draws per adhesive: enough that twice as many change no chance by more than about 0.02. */
+export const SAMPLES = 96;
+/** What the ranking takes off where a thing goes wrong but the bench has a way round it. Judgements of ours. */
+const COST = {
+  /** the sheet cannot be brushed, but the board can be brushed instead */
+  brushTheBoard: 0.3,
+  /** a wet sheet has to be lifted and does not come clean */
+  noSecondGo: { wet: 0.85, dry: 0.4 },
+  /** it grabs before it is placed; dry films are laid from one edge, which gets round most of it */
+  grabsEarly: { wet: 0.35, dry: 0.15 },
+} as const;
+
+/**
+ * Every adhesive of the catalogue, best first. Never throws: a job with unusable parts is answered with
+ * those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
+ */
+export function rank(job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Ranked[] {
+  const settled = settleJob(job, catalogue).job;
+  const sheet = sheetOf(settled, catalogue);
+  const benches = benchesOf(settled, sheet, catalogue, samples);
+  const ranked = [...catalogue.adhesives.values()].map((adhesive) =>
+    judge(adhesive, settled, sheet, benches, catalogue),
+  );
+  const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);
+  return ranked.sort(
+    (a, b) =>
+      Number(b.atHand) - Number(a.atHand) ||
+      last(a) - last(b) ||
+      b.chance - a.chance ||
+      (a.adhesiveId < b.adhesiveId ? -1 : 1),
+  );
+}
+
+function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: readonly Bench[], catalogue: Catalogue): Ranked {
+  const needed = secondsNeeded(job);
+  const canBrushBoard = adhesive.form === 'wet' && catalogue.substrates.get(job.substrate)!.takesGlue;
+  const found = tally(marginsOn(adhesive, benches, catalogue), benches.length, (margins, held) => {
+    const spread = 1 - (canBrushBoard ? COST.brushTheBoard : 1) * (1 - held.spread);
+    const lift = 1 - COST.noSecondGo[adhesive.form] * (1 - held.lift);
+    const inTime = margins.slipSeconds < needed ? 1 - COST.grabsEarly[adhesive.form] : 1;
+    return spread * lift * inTime * held.bond * held.flat;
+  });
+  const fit = suitability(adhesive, job, sheet, catalogue);
+  const chance = found.together * fit.share;
+  const facts = { adhesive, job, sheet, needed, fit, ...found } as const;
+  return {
+    adhesiveId: adhesive.id,
+    verdict: fit.verdict ?? verdictOf(chance),
+    chance,
+    chances: found.chances,
+    slipSeconds: found.slipSeconds,
+    margins: found.margins,
+    gives: found.gives,
+    placement: placementOf(facts, catalogue),
+    atHand: job.atHand.length === 0 || job.atHand.includes(adhesive.id),
+    facts,
+  };
+}
+
+function marginsOn(adhesive: Adhesive, benches: readonly Bench[], catalogue: Catalogue): (sample: number) => Margins {
+  if (adhesive.form === 'dry') {
+    const points = dryPointsOf(adhesive, benches.length);
+    return (sample) => dryMargins(adhesive, points[sample]!, benches[sample]!);
+  }
+  const liquids = liquidsOf(adhesive, catalogue, benches.length);
+  return (sample) => wetMargins(adhesive, liquids[sample]!, benches[sample]!);
+}
+
+/** Words for a chance; the steps are ours. */
+export function verdictOf(chance: number): Verdict {
+  if (chance >= 0.75) return 'sound';
+  if (chance >= 0.55) return 'likely';
+  if (chance >= 0.35) return 'touch-and-go';
+  return 'unlikely';
+}
