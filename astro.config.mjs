@@ -25,7 +25,7 @@ export default defineConfig({
     csp: {
       directives: [
         "default-src 'self'",
-        "img-src 'self' data:",
+        "img-src 'self' data: blob:",
         "object-src 'none'",
         "base-uri 'self'",
         "form-action 'self'",

@@ -2,7 +2,8 @@
 import { cellsOf } from './trial-analysis';
 import { COLUMNS, type ColumnKey } from './trial-columns';
 import { nameIn, outcomeOf, type Trial } from './trial-record';
-import { paperName, summaryOf } from './trial-summary';
+import { paperName } from './trial-counts';
+import { summaryOf } from './trial-summary';
 import { csvCell, escapeHtml, escapeMarkdown } from './trial-text';
 import { cellWords, percent, standingOf } from './trial-words';
 

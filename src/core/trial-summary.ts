@@ -1,12 +1,9 @@
 /** A whole trial in words and tables, the same for the screen, the page-in-a-file and the post. */
 import { cellsOf, compareGlues, observationsOf, type Cell } from './trial-analysis';
-import { isDone, nameIn, type Question, type Trial, type TrialPaper } from './trial-record';
+import { doneCount } from './trial-counts';
+import { nameIn, type Question, type Trial } from './trial-record';
 import { passThreshold } from './trial-threshold';
 import { cellWords, comparisonWords, isNoticed, standingOf, thresholdWords } from './trial-words';
-
-/** A paper with its weight: "lokta, 55 g/m²". */
-export const paperName = ({ name, grammage }: TrialPaper): string =>
-  grammage === undefined ? name : `${name}, ${Number(grammage.toPrecision(4))}\u00a0g/m²`;
 
 export interface QuestionSummary {
   readonly question: Question;
@@ -18,10 +15,6 @@ export interface TrialSummary {
   readonly facts: readonly string[];
   readonly questions: readonly QuestionSummary[];
 }
-
-/** Swatches judged to the end, set aside ones among them. */
-export const doneCount = ({ swatches, questions }: Trial): number =>
-  swatches.filter((swatch) => isDone(swatch, questions)).length;
 
 export function summaryOf(trial: Trial): TrialSummary {
   return { facts: factsOf(trial), questions: trial.questions.map((question) => summaryOfQuestion(trial, question)) };

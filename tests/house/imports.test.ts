@@ -9,7 +9,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   core: ['core'],
   schemas: ['schemas', 'core', 'astro'],
   data: ['data', 'core', 'content', 'yaml'],
-  stores: ['stores', 'data', 'core', 'nanostores'],
+  stores: ['stores', 'data', 'core', 'nanostores', 'papaparse', 'idb'],
   islands: ['islands', 'stores', 'core', 'preact', '@nanostores/preact', 'd3-scale', 'uqr'],
   // built once, on the maker's machine: they may ask any layer below for the numbers they show
   components: [
