@@ -8,3 +8,6 @@ export const paperName = ({ name, grammage }: TrialPaper): string =>
 /** Swatches judged to the end, set aside ones among them. */
 export const doneCount = ({ swatches, questions }: Trial): number =>
   swatches.filter((swatch) => isDone(swatch, questions)).length;
+
+/** "1 paper", "2 papers". */
+export const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;

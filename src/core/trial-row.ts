@@ -48,7 +48,9 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
   const [grammage, dropSeconds] = [figure('grammage', TRIAL_LIMITS.grammage), figure('drop', TRIAL_LIMITS.dropSeconds)];
   const hold = figure('hold', TRIAL_LIMITS.hold) ?? 0;
   const [family, record] = [idIn(cell('family')), idIn(cell('record'))];
-  const paper = entry(bench.papers, `${paperName} ${grammage ?? ''}`, 'paper', TRIAL_LIMITS.papers, {
+  // A row that leaves the weight out means the paper of that name, where there is one.
+  const same = grammage === undefined ? [...bench.papers.values()].find(({ name }) => name === paperName) : undefined;
+  const paper = same ?? entry(bench.papers, `${paperName} ${grammage ?? ''}`, 'paper', TRIAL_LIMITS.papers, {
     name: paperName,
     ...(family && { family }),
     ...(grammage !== undefined && { grammage }),

@@ -1,6 +1,6 @@
 /** A whole trial in words and tables, the same for the screen, the page-in-a-file and the post. */
 import { cellsOf, compareGlues, observationsOf, type Cell } from './trial-analysis';
-import { doneCount } from './trial-counts';
+import { count, doneCount } from './trial-counts';
 import { nameIn, type Question, type Trial } from './trial-record';
 import { passThreshold } from './trial-threshold';
 import { cellWords, comparisonWords, isNoticed, standingOf, thresholdWords } from './trial-words';
@@ -39,8 +39,6 @@ function factsOf(trial: Trial): readonly string[] {
     others.size > 0 ? `Holds swatches of ${count(others.size, 'other trial')}.` : '',
   ].filter((text) => text !== '');
 }
-
-const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
 
 function summaryOfQuestion(trial: Trial, question: Question): QuestionSummary {
   const cells = cellsOf(trial, question.id);

@@ -57,7 +57,7 @@ export function comparisonWords(comparison: Comparison, firstName: string, secon
 }
 
 const times = (count: number) =>
-  count === 0 ? 'never' : count === 1 ? 'once' : count === 2 ? 'twice' : `${count} times`;
+  count === 1 ? 'once' : `${count} times`;
 
 /** From which weight on. */
 export function thresholdWords({ slope, slopeP, half, low, high }: PassThreshold): string {

@@ -1,7 +1,7 @@
 /** One trial that was read in: what is in it, and where it should go. */
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
-import { doneCount, paperName } from '../../core/trial-counts';
+import { count, doneCount, paperName } from '../../core/trial-counts';
 import { conflictName, mergeTrials, type Merged } from '../../core/trial-merge';
 import { nameIn, outcomeOf, type Trial } from '../../core/trial-record';
 import type { TrialShelf } from '../../stores/trial-shelf';

@@ -12,7 +12,7 @@ interface Series {
   readonly points: readonly Required<Observation>[];
 }
 
-const [LEFT, RIGHT, TOP, BOTTOM] = [40, 350, 14, 190];
+const [LEFT, RIGHT, TOP, BOTTOM] = [48, 350, 14, 190];
 const STEPS = 24;
 
 export function ThresholdPlate({ id, series }: { readonly id: string; readonly series: readonly Series[] }) {
