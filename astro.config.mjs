@@ -2,8 +2,8 @@
 import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
-import { compactRecords } from './src/data/compact-records.mjs';
-import { keepUnits } from './src/prose/keep-units.mjs';
+import { compactRecords } from './src/build/compact-records.mjs';
+import { keepUnits } from './src/build/keep-units.mjs';
 
 // A fork names its own address and sub-path without touching code.
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';

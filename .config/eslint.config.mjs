@@ -7,7 +7,7 @@ import tseslint from 'typescript-eslint';
 const root = fileURLToPath(new URL('../', import.meta.url));
 
 export default defineConfig(
-  { ignores: ['dist/', '.astro/', '.cache/', 'coverage/'], basePath: root },
+  { ignores: ['src/env.d.ts', 'dist/', '.astro/', '.cache/', 'coverage/'], basePath: root },
   tseslint.configs.recommended,
   astro.configs.recommended,
   {

@@ -21,17 +21,21 @@ export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
   if (choice.verdict === 'refused') return 'No answer: none of these is known to be safe where food touches it.';
   const verb = coat === undefined ? 'Use' : choice.placement.tool === 'fingertip' ? 'With a fingertip, put' : 'Put';
   const first = `${verb} ${adhesive.short} on ${glueGoesOn}`;
-  const time = p10 >= 3600 ? 'an hour or more' : `about ${durationSpan(p10, p90)}`;
-  const then = placeBeforeContact
-    ? `place it before it touches, for it grabs in ${time}`
-    : `you have ${time} to move it`;
+  const span = durationSpan(p10, p90);
+  const time = p10 >= 3600 ? span : `about ${span}`;
+  const late = choice.slipSeconds.p50 < choice.facts.needed;
+  const then = !placeBeforeContact
+    ? `you have ${time} to move it`
+    : late
+      ? `get it in place before it touches, for it grabs in ${time}`
+      : 'get it in place before it touches, for so light a sheet tears when it is lifted wet';
   const sentence = `${first}; ${then}.`;
   if (choice.verdict === 'defer')
     return `Ask a conservator before you touch a valued original. For a copy, or for practice: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
   if (choice.verdict === 'unlikely')
     return `Nothing here is likely to work as it stands. The least bad: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
   if (choice.verdict === 'ruled-out')
-    return 'Everything here is ruled out by what you need. Take away a need, or read why below.';
+    return 'Everything here is ruled out for this job. The reasons stand below; take away a need, or add an adhesive.';
   return sentence;
 }
 

@@ -28,15 +28,15 @@ export function span(low: number, high: number, unit: string, digits = 2): strin
 export function duration(seconds: number): string {
   if (seconds >= 3600) return 'an hour or more';
   if (seconds < 1) return 'under 1\u00a0s';
-  return seconds < 120
-    ? withUnit(seconds < 10 ? Math.round(seconds) : round5(seconds), 's')
-    : withUnit(seconds / 60, 'min');
+  if (seconds < 115) return withUnit(seconds < 10 ? Math.round(seconds) : round5(seconds), 's');
+  return withUnit(Math.round(seconds / 60), 'min');
 }
 
 /** A span of time: "50 to 110 s", "2 to 5 min", "40 s to 3 min". */
 export function durationSpan(low: number, high: number): string {
   const [from, to] = [duration(low), duration(high)];
   if (from === to) return from;
+  if (high >= 3600) return `${from} or more`;
   const unit = /\u00a0(s|min)$/.exec(to)?.[0];
   const shared = unit !== undefined && from.endsWith(unit) && !from.startsWith('under');
   return `${shared ? from.slice(0, -unit.length) : from} to ${to}`;

@@ -64,3 +64,16 @@ export function assumptions(sheet: Sheet, job: Job): readonly string[] {
     lines.push('Time to place it: worked out from the size of the piece, as common practice has it.');
   return lines;
 }
+
+/** The job in a line, for the head of a printed answer. */
+export function jobInWords(job: Job, sheet: Sheet, catalogue: Catalogue): string {
+  const substrate = catalogue.substrates.get(job.substrate)!.name;
+  const tool = catalogue.techniques.get(job.tool)!.name.toLowerCase();
+  const weight =
+    job.paper.grammage === undefined
+      ? `${figure(sheet.grammage.low)} to ${figure(sheet.grammage.high)}\u00a0g/m²`
+      : withUnit(job.paper.grammage, 'g/m²', 3);
+  const needs = job.needs.map((need) => NEED_WORDS[need].toLowerCase()).join(', ');
+  const asked = needs && `; asked: ${needs}`;
+  return `${sheet.name}, ${weight}, on ${substrate.charAt(0).toLowerCase()}${substrate.slice(1)}; ${job.widthMm} × ${job.heightMm}\u00a0mm, ${tool}, ${job.celsius}\u00a0°C and ${job.humidity}\u00a0% RH${asked}.`;
+}

@@ -4,6 +4,7 @@
  * model; bond and flat are plainer estimates of ours, and say so on the page.
  */
 import { bondLine, sheetStrength, type JointPaper } from './bond-line';
+import { coolingSeconds } from './cooling';
 import { flatMargin } from './flatness';
 import type { Liquid } from './liquid';
 import { BOND_CONSTANTS, type BondConstants } from './model-constants';
@@ -45,8 +46,6 @@ export interface Margins {
 const ALCOHOL = { suction: 0.5, evaporation: 6, swelling: 0.2 };
 const WATER = { suction: 1, evaporation: 1, swelling: 1 };
 
-/** A glue-pot coat in a cool room cools by half in about this many seconds ÷ ln 2. Common practice, no source. */
-const COOLING_SECONDS = 20;
 /** A coat that is about to gel is this many times thicker, on the way, than it was in the pot. Estimate. */
 const COOLING_THICKENS = 8;
 
@@ -116,24 +115,14 @@ export function dryMargins(adhesive: DryAdhesive, point: DryPoint, bench: Bench)
   };
 }
 
-/** Seconds until a hot coat gels, by Newton's law of cooling; Infinity where it does not gel in this room. */
-export function coolingSeconds(usedAt: number | undefined, gelsAt: number | undefined, celsius: number): number {
-  if (usedAt === undefined || gelsAt === undefined || celsius >= gelsAt || usedAt <= gelsAt) return Infinity;
-  return COOLING_SECONDS * Math.log((usedAt - celsius) / (gelsAt - celsius));
-}
-
 /** What is left of a bond whose film could not form in the cold. Estimate. */
 const NO_FILM = 0.3;
 
 function holdOn(adhesive: WetAdhesive | DryAdhesive, { face }: Bench): number {
-  return face === 'porous'
-    ? adhesive.hold.porous
-    : face === 'leather'
-      ? adhesive.hold.leather
-      : adhesive.hold.nonPorous;
+  return adhesive.hold[face === 'non-porous' ? 'nonPorous' : face];
 }
 
-/** Estimate: how much more is asked of a joint that must bend, or get damp, by how well the adhesive does either. */
+/** Estimate: how much more is asked of a joint that must bend, or get damp. */
 const FLEX_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.3, no: 2 };
 const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.5, no: 2.5 };
 

@@ -30,17 +30,17 @@ export interface BondConstants {
 
 /** Calibrated to `bench-outcomes`, all ten at once; `drainableShare` was held fixed (from memory: 0.6–0.95). */
 export const BOND_CONSTANTS: BondConstants = {
-  mobilityAtOnePascalSecond: 0.433,
-  mobilityExponent: 0.331,
-  tearShare: 0.398,
-  freshPull: 14.9,
-  setPull: 352,
-  setExponent: 2.95,
-  boardFace: 146,
-  soakedWater: 0.765,
-  holdingLayer: 185,
+  mobilityAtOnePascalSecond: 0.452,
+  mobilityExponent: 0.21,
+  tearShare: 0.373,
+  freshPull: 15.2,
+  setPull: 247,
+  setExponent: 2.74,
+  boardFace: 116,
+  soakedWater: 0.891,
+  holdingLayer: 177,
   drainableShare: 0.85,
-  brushedGrammage: 14.2,
+  brushedGrammage: 14.1,
 };
 
 /** Setting progress at which the sheet can no longer be slid. Common practice, no source: a plain white glue grabs well before it is dry. */

@@ -4,7 +4,7 @@
  */
 import { figure, withUnit } from './format';
 import type { Job } from './job';
-import { coolingSeconds } from './margins';
+import { coolingSeconds } from './cooling';
 import type { Adhesive, Catalogue } from './records';
 import type { Reason } from './reasons';
 import { askedFor, heatAtBench } from './needs';

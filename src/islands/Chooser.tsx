@@ -6,6 +6,8 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Flip } from '../core/flips';
+import { jobInWords } from '../core/further-words';
+import { sheetOf } from '../core/sheet';
 import type { ChooserPageStore } from '../stores/chooser-page';
 import { openChooserPage } from '../stores/open-chooser-page';
 import { syncAddress } from '../stores/url-sync';
@@ -14,7 +16,6 @@ import { BenchFields, MoreAboutPaper, NeedFields } from './chooser/MoreFields';
 import { PaperFields } from './chooser/PaperFields';
 import { LinkNotice } from './chooser/LinkNotice';
 import { Rest, type CautionText } from './chooser/Rest';
-import { SendIt } from './chooser/SendIt';
 import { ProblemList } from './parts/ProblemList';
 
 interface Props {
@@ -45,24 +46,30 @@ export default function Chooser({ flips, cautions, address }: Props) {
   return (
     <div class="bench">
       <AnswerStrip store={store} href={`#${prefix}answer`} />
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <PaperFields store={store} prefix={prefix} />
         <MoreAboutPaper store={store} prefix={prefix} />
         <NeedFields store={store} />
         <BenchFields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
+        <JobLine store={store} />
         <LinkNotice store={store} />
         <Answer store={store} />
-        <SendIt store={store} address={address} />
         <AnswerSpoken store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
-        <Rest store={store} flipsAtStart={flips} cautions={cautions} prefix={prefix} />
+        <Rest store={store} flipsAtStart={flips} cautions={cautions} prefix={prefix} address={address} />
       </div>
     </div>
   );
+}
+
+/** On paper the fields are left out; this says what was asked. */
+function JobLine({ store }: { readonly store: ChooserPageStore }) {
+  const job = useStore(store.$job);
+  return <p class="only-print">{jobInWords(job, sheetOf(job, store.catalogue), store.catalogue)}</p>;
 }
 
 /** The search for flips asks the model a hundred times, so it waits for a pause and works in small turns. */

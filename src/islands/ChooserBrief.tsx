@@ -22,10 +22,10 @@ export default function ChooserBrief({ start, address, name }: Props) {
   const prefix = `${name}-`;
   return (
     <div class="bench">
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <PaperFields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={problems.length > 0 ? 'bench-answer stale' : 'bench-answer'} aria-label="The answer">
         <Answer store={store} />
         <AnswerSpoken store={store} />

@@ -8,6 +8,15 @@ import { sameAnswer, seenIn, type Seen } from '../core/seen';
 import { decodeJob } from '../core/share-link';
 import { createChooser, inputsOf } from './chooser';
 
+/** How a link spells the fields that only the records can judge. */
+const LINK_NAMES: Readonly<Record<string, (job: Job) => string>> = {
+  family: (job) => `paper (${job.paper.family})`,
+  substrate: (job) => `on (${job.substrate})`,
+  tool: (job) => `tool (${job.tool})`,
+  atHand: () => 'have',
+  caliper: (job) => `thick (${job.paper.caliper})`,
+};
+
 export type ChooserPageStore = ReturnType<typeof createChooserPage>;
 
 export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
@@ -34,7 +43,9 @@ export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB
     const settled = settleJob(job, catalogue);
     loading = true;
     $inputs.set(inputsOf(settled.job));
-    $link.set({ dropped: [...dropped, ...settled.dropped], ...(seen && { seen }) });
+    // What was not in the records is named as the link named it.
+    const unknown = settled.dropped.map((field) => LINK_NAMES[field]?.(job) ?? field);
+    $link.set({ dropped: [...dropped, ...unknown], ...(seen && { seen }) });
     loading = false;
   };
 

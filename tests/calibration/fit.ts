@@ -9,6 +9,7 @@ import { liquidOf } from '../../src/core/liquid';
 import { wetMargins } from '../../src/core/margins';
 import { BOND_CONSTANTS, type BondConstants } from '../../src/core/model-constants';
 import { seededUniform } from '../../src/core/random';
+import { SAMPLES } from '../../src/core/ranking';
 import type { Catalogue, WetAdhesive } from '../../src/core/records';
 import { benchesOf, liquidsOf } from '../../src/core/sampling';
 import { sheetOf } from '../../src/core/sheet';
@@ -61,15 +62,12 @@ export interface Answer {
   readonly liftChance: number;
 }
 
-/** As many draws as the search can afford; the tests check the answer at the chooser's own number. */
-const DRAWS = 32;
-
 /** A function of the constants alone, with everything the records give worked out once. */
 export function answerer(
   outcome: Outcome,
   { setting }: Outcomes,
   catalogue: Catalogue,
-  draws = DRAWS,
+  draws = SAMPLES,
 ): (constants: BondConstants) => Answer {
   const job: Job = {
     ...DEFAULT_JOB,
@@ -149,7 +147,7 @@ const CLEAR = 0.53;
 const INSIST = 40;
 const rangeOf = (key: Free) => RANGES[key] as readonly [low: number, high: number];
 
-export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 4): { constants: BondConstants; loss: number } {
+export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 3): { constants: BondConstants; loss: number } {
   const cases = outcomes.rows.map((row) => [row, answerer(row, outcomes, catalogue)] as const);
   const loss = (constants: BondConstants) => {
     let total = 0;
@@ -170,8 +168,8 @@ export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 4): { con
   return found.reduce((best, one) => (one.loss < best.loss ? one : best));
 }
 
-const SCATTER = 2_000;
-const STEPS = 10_000;
+const SCATTER = 1_500;
+const STEPS = 7_000;
 
 function descend(loss: (constants: BondConstants) => number, uniform: () => number) {
   const change = (from: BondConstants, keys: readonly Free[], value: (key: Free) => number): BondConstants => ({

@@ -11,6 +11,10 @@ const validator = new HtmlValidate(
       'void-style': 'off',
       // an island is an unknown element to the validator, and may stand where its content may
       'element-permitted-content': ['error', { exclude: ['astro-island', 'astro-slot'] }],
+      // tick boxes of one set share a name
+      'form-dup-name': ['error', { shared: ['radio', 'checkbox', 'button', 'reset', 'submit'] }],
+      // white space is the compiler's
+      'no-trailing-whitespace': 'off',
       // no title attribute or name is kept short for a result list here
       'long-title': 'off',
     },
@@ -19,7 +23,10 @@ const validator = new HtmlValidate(
 
 test.for(PAGES.map((page) => [page.address, page] as const))('%s', async ([, page]) => {
   const report = await validator.validateString(page.html, page.file);
-  const messages = report.results.flatMap((result) => result.messages);
+  // the first island of a page brings its one line of style with it, wherever it stands: Astro's doing
+  const messages = report.results
+    .flatMap((result) => result.messages)
+    .filter(({ ruleId, message }) => !(ruleId === 'element-permitted-content' && message.startsWith('<style>')));
   expect(messages.map(({ ruleId, message, selector }) => `${ruleId}: ${message} at ${selector ?? 'the page'}`)).toEqual(
     [],
   );

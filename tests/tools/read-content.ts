@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
-import { readCompact } from '../../src/data/compact-records.mjs';
+import { readCompact } from '../../src/build/compact-records.mjs';
 import { catalogueFrom, type Tables } from '../../src/data/expand';
 import type { Catalogue } from '../../src/core/records';
 

@@ -48,7 +48,7 @@ export function Answer({ store }: { readonly store: ChooserStore }) {
       </div>
       {best.verdict !== 'refused' && (
         <>
-          <ul class="chance-list" aria-label={`Chances for ${adhesiveName(best.adhesiveId, store.catalogue)}`}>
+          <ul class="chance-list">
             {THINGS.map(([key, label]) => (
               <ChanceRule
                 key={key}
@@ -58,6 +58,7 @@ export function Answer({ store }: { readonly store: ChooserStore }) {
               />
             ))}
           </ul>
+          <p class="field-hint">Margin: what there is over what is needed. At 1 it just holds.</p>
           <figure class="plate">
             <div class="plate-body">
               <SlipPlate

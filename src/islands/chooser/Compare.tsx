@@ -56,7 +56,7 @@ export function Compare({ store, prefix }: Props) {
     </section>
   );
   return (
-    <section>
+    <section class="no-print">
       <h2>Two side by side</h2>
       <div class="compare">
         {side('a', 'One adhesive', first)}

@@ -50,16 +50,16 @@ export function MoreAboutPaper({ store, prefix }: FieldsProps) {
           error={error('cobb')}
           onText={(text) => store.set('cobb', text)}
         />
-        <NumberField
-          id={`${prefix}caliper`}
-          label="Thickness"
-          unit="µm"
-          value={inputs.caliper}
-          hint="0.1 mm is 100 µm. Empty: from the family's density."
-          error={error('caliper')}
-          onText={(text) => store.set('caliper', text)}
-        />
       </div>
+      <NumberField
+        id={`${prefix}caliper`}
+        label="Thickness"
+        unit="µm"
+        value={inputs.caliper}
+        hint="0.1 mm is 100 µm. Empty: from the family's density."
+        error={error('caliper')}
+        onText={(text) => store.set('caliper', text)}
+      />
       <SelectField
         id={`${prefix}surface`}
         label="Its surface"

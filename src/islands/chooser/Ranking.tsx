@@ -26,7 +26,7 @@ export function Ranking({ store }: { readonly store: ChooserPageStore }) {
               <th scope="col" class="n">
                 Time to move
               </th>
-              <th scope="col">First reason</th>
+              <th scope="col">What counts most</th>
             </tr>
           </thead>
           <tbody>
@@ -45,7 +45,7 @@ export function Ranking({ store }: { readonly store: ChooserPageStore }) {
                   </td>
                 ))}
                 <td class="n">{durationSpan(choice.slipSeconds.p10, choice.slipSeconds.p90)}</td>
-                <td>{choice.reasons[0]?.text}</td>
+                <td>{(choice.reasons.find((reason) => reason.against) ?? choice.reasons[0])?.text}</td>
               </tr>
             ))}
           </tbody>

@@ -9,6 +9,7 @@ import type { ChooserPageStore } from '../../stores/chooser-page';
 import { WeightMapPlate } from '../parts/WeightMapPlate';
 import { Compare } from './Compare';
 import { Ranking } from './Ranking';
+import { SendIt } from './SendIt';
 
 export interface CautionText {
   readonly title: string;
@@ -20,9 +21,11 @@ interface Props {
   readonly flipsAtStart: readonly Flip[];
   readonly cautions: Readonly<Record<string, CautionText>>;
   readonly prefix: string;
+  /** path of the page, for the link */
+  readonly address: string;
 }
 
-export function Rest({ store, flipsAtStart, cautions, prefix }: Props) {
+export function Rest({ store, flipsAtStart, cautions, prefix, address }: Props) {
   const choices = useStore(store.$choices);
   const job = useStore(store.$job);
   const best = choices[0]!;
@@ -31,12 +34,7 @@ export function Rest({ store, flipsAtStart, cautions, prefix }: Props) {
   const shown = best.cautions.flatMap((id) => cautions[id] ?? []);
   return (
     <>
-      {shown.map((caution) => (
-        <div class="caution" role="note" aria-label={`Caution: ${caution.title}`} key={caution.title}>
-          <p class="caution-title">Take care: {caution.title}</p>
-          <p>{caution.text}</p>
-        </div>
-      ))}
+      <SendIt store={store} address={address} />
       {!refused && (
         <div class="compare">
           <section>
@@ -60,6 +58,12 @@ export function Rest({ store, flipsAtStart, cautions, prefix }: Props) {
           </section>
         </div>
       )}
+      {shown.map((caution) => (
+        <div class="caution" role="note" aria-label={`Caution: ${caution.title}`} key={caution.title}>
+          <p class="caution-title">Take care: {caution.title}</p>
+          <p>{caution.text}</p>
+        </div>
+      ))}
       {!refused && <MapSection store={store} />}
       <div class="compare">
         {!refused && <FlipSection store={store} flipsAtStart={flipsAtStart} />}

@@ -15,7 +15,11 @@ export function SendIt({ store, address }: Props) {
   const [said, say] = useState('');
   const field = useRef<HTMLInputElement>(null);
   const [origin, setOrigin] = useState('');
-  useEffect(() => setOrigin(window.location.origin), []);
+  const [today, setToday] = useState('');
+  useEffect(() => {
+    setOrigin(window.location.origin);
+    setToday(new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }));
+  }, []);
   const link = `${origin}${address}?${tail}`;
 
   const copy = async () => {
@@ -29,37 +33,38 @@ export function SendIt({ store, address }: Props) {
     }
   };
   return (
-    <div class="send-it">
-      <div class="button-row no-print">
-        <button type="button" class="button" onClick={() => void copy()}>
-          Copy the link
-        </button>
-        <button type="button" class="button-quiet" onClick={() => window.print()}>
-          Print
-        </button>
-      </div>
-      <div class="field no-print">
-        <label class="field-label" for="ch-link">
-          Link to exactly this answer
-        </label>
-        <input
-          id="ch-link"
-          ref={field}
-          type="text"
-          readOnly
-          value={link}
-          onFocus={(event) => event.currentTarget.select()}
-        />
-        <p class="field-hint" aria-live="polite">
-          {said}
-        </p>
-      </div>
-      {origin && (
-        <div class="send-code">
-          <QrCode text={link} />
+    <section class="send-it" aria-label="Send it">
+      <div>
+        <h2>Send it</h2>
+        <div class="field">
+          <label class="field-label" for="ch-link">
+            Link to exactly this answer
+          </label>
+          <input
+            id="ch-link"
+            class="no-print"
+            ref={field}
+            type="text"
+            readOnly
+            value={link}
+            onFocus={(event) => event.currentTarget.select()}
+          />
           <p class="only-print link-text">{link}</p>
+          <p class="only-print">Printed on {today}.</p>
+          <p class="field-hint" aria-live="polite">
+            {said}
+          </p>
         </div>
-      )}
-    </div>
+        <div class="button-row no-print">
+          <button type="button" class="button" onClick={() => void copy()}>
+            Copy the link
+          </button>
+          <button type="button" class="button-quiet" onClick={() => window.print()}>
+            Print
+          </button>
+        </div>
+      </div>
+      {origin && <QrCode text={link} />}
+    </section>
   );
 }

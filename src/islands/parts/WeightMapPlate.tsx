@@ -66,7 +66,7 @@ export function WeightMapPlate({ map, grammage, sorptivity, adhesive }: Props) {
           )}
           <rect class="axis" x={BOX.left} y={BOX.top} width={BOX.right - BOX.left} height={BOX.bottom - BOX.top} />
           {WEIGHTS.map((weight) => (
-            <text key={weight} class="axis-text" x={x(weight)} y="240" text-anchor="middle">
+            <text key={weight} class="axis-text" x={x(weight)} y="240" text-anchor={weight === 400 ? 'end' : 'middle'}>
               {weight}
             </text>
           ))}
