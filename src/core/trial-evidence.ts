@@ -44,26 +44,41 @@ export interface Updated {
   readonly weight: number;
 }
 
-/** The model's chance (0–1) brought up to date by `witnesses`. `strength` swatches' worth of prior, above 0. */
+/** What witnesses say together: all that a link has to carry. */
+export interface Testimony {
+  /** scores times weights */
+  readonly passes: number;
+  readonly weight: number;
+  readonly swatches: number;
+}
+
+export function testimonyOf(witnesses: readonly Witness[]): Testimony {
+  const counted = witnesses.filter(({ weight }) => weight >= LEAST_WEIGHT);
+  return {
+    passes: counted.reduce((sum, one) => sum + one.weight * one.score, 0),
+    weight: counted.reduce((sum, one) => sum + one.weight, 0),
+    swatches: counted.length,
+  };
+}
+
+/** The model's chance (0–1) brought up to date by swatches. `strength` swatches' worth of prior, above 0. */
 export function updateChance(
   modelAlone: number,
-  witnesses: readonly Witness[],
+  witnesses: readonly Witness[] | Testimony,
   strength: number = MODEL_COUNTS_AS,
 ): Updated {
   mustBeWithin('modelAlone', modelAlone, 0, 1);
   mustBeWithin('strength', strength, 0.1, 1000);
-  const counted = witnesses.filter(({ weight }) => weight >= LEAST_WEIGHT);
-  const weight = counted.reduce((sum, one) => sum + one.weight, 0);
-  const passes = counted.reduce((sum, one) => sum + one.weight * one.score, 0);
+  const { passes, weight, swatches } = 'passes' in witnesses ? witnesses : testimonyOf(witnesses);
   // A chance of exactly 0 or 1 would never move: the model is not that sure of anything.
   const prior = Math.min(0.99, Math.max(0.01, modelAlone));
   const [a, b] = [strength * prior + passes, strength * (1 - prior) + weight - passes];
   return {
     modelAlone,
-    withTrials: counted.length === 0 ? modelAlone : a / (a + b),
+    withTrials: swatches === 0 ? modelAlone : a / (a + b),
     low: betaQuantile(0.05, a, b),
     high: betaQuantile(0.95, a, b),
-    swatches: counted.length,
+    swatches,
     weight,
   };
 }

@@ -50,12 +50,14 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
   const [family, record] = [idIn(cell('family')), idIn(cell('record'))];
   // A row that leaves the weight out means the paper of that name, where there is one.
   const same = grammage === undefined ? [...bench.papers.values()].find(({ name }) => name === paperName) : undefined;
-  const paper = same ?? entry(bench.papers, `${paperName} ${grammage ?? ''}`, 'paper', TRIAL_LIMITS.papers, {
-    name: paperName,
-    ...(family && { family }),
-    ...(grammage !== undefined && { grammage }),
-    ...(dropSeconds !== undefined && { dropSeconds }),
-  });
+  const paper =
+    same ??
+    entry(bench.papers, `${paperName} ${grammage ?? ''}`, 'paper', TRIAL_LIMITS.papers, {
+      name: paperName,
+      ...(family && { family }),
+      ...(grammage !== undefined && { grammage }),
+      ...(dropSeconds !== undefined && { dropSeconds }),
+    });
   const glue = entry(bench.glues, glueName, 'glue', TRIAL_LIMITS.glues, { name: glueName, ...(record && { record }) });
   if (!paper || !glue) {
     complain(`A trial holds ${TRIAL_LIMITS.papers} papers and ${TRIAL_LIMITS.glues} adhesives: this row was left out.`);

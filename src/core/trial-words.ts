@@ -56,8 +56,7 @@ export function comparisonWords(comparison: Comparison, firstName: string, secon
   return `${counts}. Not enough to tell: luck alone would give a gap like this ${oddsOf(p)}.${paired}`;
 }
 
-const times = (count: number) =>
-  count === 1 ? 'once' : `${count} times`;
+const times = (count: number) => (count === 1 ? 'once' : `${count} times`);
 
 /** From which weight on. */
 export function thresholdWords({ slope, slopeP, half, low, high }: PassThreshold): string {

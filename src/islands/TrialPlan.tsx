@@ -51,14 +51,14 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
       <a class="bench-strip no-print" href="#plan-answer">
         <span>{planLine(plan)}</span>
       </a>
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="The plan">
         <ProblemList problems={problems} idOf={(field) => `plan-${field}`} />
         <PaperFields store={store} families={families} />
         <GlueFields store={store} adhesives={adhesives} />
         <BenchFields store={store} substrates={substrates} />
         <QuestionFields store={store} />
         <SizeFields store={store} />
-      </form>
+      </div>
       <section
         class={`bench-answer${problems.length > 0 ? ' stale' : ''}`}
         id="plan-answer"

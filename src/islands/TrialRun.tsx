@@ -24,7 +24,14 @@ export default function TrialRun(props: Props) {
   const id = useTrialId();
   const shelf = useMemo(openShelf, []);
   const trials = useStore(shelf.$trials);
-  if (id === undefined) return <p>The swatch that is next shows here once the page is awake.</p>;
+  if (id === undefined) {
+    return (
+      <p>
+        One swatch at a time shows here, in the order that was drawn: its paper, its adhesive, a clock that counts from
+        laying to lifting (20 s, say), and 3 large answers to each question. Every tap is kept at once.
+      </p>
+    );
+  }
   if (!trials.some((trial) => trial.id === id)) {
     return (
       <>

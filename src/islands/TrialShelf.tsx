@@ -22,7 +22,14 @@ export default function TrialShelf(props: Props) {
   useEffect(() => wake(true), []);
   const trials = useStore(shelf.$trials);
   const damaged = useStore(shelf.$damaged);
-  if (!awake) return <p>Your trials show here once the page is awake.</p>;
+  if (!awake) {
+    return (
+      <p>
+        Your trials show here once the page is awake. Until then, look at <a href={props.readAt}>an invented one</a>: 4
+        papers, 2 adhesives, 32 swatches.
+      </p>
+    );
+  }
   const saveAll = async () => {
     const { save, trialsJson } = await files();
     save('all-trials.json', 'application/json', trialsJson(trials));

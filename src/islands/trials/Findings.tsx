@@ -57,7 +57,7 @@ function QuestionPart({ trial, summary }: { readonly trial: Trial; readonly summ
           <li key={text}>{text}</li>
         ))}
       </ul>
-      <HeatTable trial={trial} cells={cells} />
+      <HeatTable trial={trial} cells={cells} question={question.text} />
       {trial.glues.length > 1 && <Compare trial={trial} question={question.id} />}
       {weighed.length > 0 && <ThresholdPlate id={question.id} series={weighed} />}
     </section>

@@ -4,9 +4,16 @@ import type { Cell } from '../../core/trial-analysis';
 import type { Trial } from '../../core/trial-record';
 import { percent, standingOf } from '../../core/trial-words';
 
-export function HeatTable({ trial, cells }: { readonly trial: Trial; readonly cells: readonly Cell[] }) {
+interface Props {
+  readonly trial: Trial;
+  readonly cells: readonly Cell[];
+  /** what was asked, to tell one table of a page from another */
+  readonly question: string;
+}
+
+export function HeatTable({ trial, cells, question }: Props) {
   return (
-    <section class="scroll-box" tabIndex={0} aria-label="Papers and adhesives, a wide table">
+    <section class="scroll-box" tabIndex={0} aria-label={`${question}: papers and adhesives, a wide table`}>
       <table class="numbers heat">
         <caption>
           Clean passes of all judged, and how far the true rate may lie (Wilson, 95 %). “Partly” is no clean pass. A

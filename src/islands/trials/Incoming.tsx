@@ -40,8 +40,9 @@ export function Incoming({ trial, shelf, onSettled }: Props) {
     <div class="incoming">
       <h3>{trial.name}</h3>
       <p>
-        {trial.papers.length} papers, {trial.glues.length} adhesives, {trial.questions.length} questions,{' '}
-        {trial.swatches.length} swatches, {doneCount(trial)} done
+        {count(trial.papers.length, 'paper')}, {count(trial.glues.length, 'adhesive')},{' '}
+        {count(trial.questions.length, 'question')}, {count(trial.swatches.length, 'swatch', 'swatches')},{' '}
+        {doneCount(trial)} done
         {trial.by && `, by ${trial.by}`}. Here are the first:
       </p>
       <section class="scroll-box" tabIndex={0} aria-label="First swatches, a wide table">

@@ -1,0 +1,39 @@
+/** Where one's own trials get their say; absent where there are none. */
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { ChooserPageStore } from '../../stores/chooser-page';
+
+const TRIAL_KEY = 'open-time:trial:';
+
+function hasTrials(): boolean {
+  try {
+    return Object.keys(window.localStorage).some((key) => key.startsWith(TRIAL_KEY));
+  } catch {
+    return false;
+  }
+}
+
+interface Props {
+  readonly store: ChooserPageStore;
+  /** what the link brought, read before the address was first written */
+  readonly sent: string | undefined;
+  /** path of the trial pages */
+  readonly trialsAt: string;
+}
+
+/** Everything that weighs swatches is fetched here, and only where there are some. */
+export function OwnTrials({ store, sent, trialsAt }: Props) {
+  const [panel, setPanel] = useState<ComponentChildren>(null);
+  useEffect(() => {
+    if (sent === undefined && !hasTrials()) return;
+    void Promise.all([
+      import('./OwnTrialsPanel'),
+      import('../../stores/chooser-evidence'),
+      import('../../stores/trial-shelf'),
+    ]).then(([{ OwnTrialsPanel }, { openEvidence }, { localStorageOrNone, openShelf }]) => {
+      const evidence = openEvidence(store, openShelf().$trials, sent, localStorageOrNone());
+      setPanel(<OwnTrialsPanel store={store} evidence={evidence} trialsAt={trialsAt} />);
+    });
+  }, []);
+  return <>{panel}</>;
+}
