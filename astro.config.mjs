@@ -9,6 +9,10 @@ import { keepUnits } from './src/build/keep-units.mjs';
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
 const base = process.env['BASE_PATH'] ?? '/';
 
+/** The view and state libraries, and the small parts and words that all calculators are made of. */
+const SHARED =
+  /node_modules\/(?:preact|nanostores|@nanostores)\/|src\/islands\/parts\/(?:Field|Choices|ProblemList|Spoken)\.tsx$|src\/core\/(?:format|number-text|plot|random|result)\.ts$/;
+
 export default defineConfig({
   site,
   base,
@@ -18,7 +22,12 @@ export default defineConfig({
   markdown: { remarkPlugins: [keepUnits] },
   vite: {
     plugins: [compactRecords()],
-    build: { minify: 'terser', terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } } },
+    build: {
+      minify: 'terser',
+      terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } },
+      // What every island uses goes in one file; left to itself it is cut into many, each compressed alone.
+      rollupOptions: { output: { manualChunks: (id) => (SHARED.test(id) ? 'shared' : undefined) } },
+    },
   },
   // Scripts and styles are held to the site's own by their hashes; this holds everything else to it too.
   experimental: {
