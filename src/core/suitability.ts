@@ -94,7 +94,7 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
       off(
         left,
         'colours',
-        likely ? 'Its wet may make the colours run.' : 'Its wet may make some colours run: test a corner.',
+        `Its ${carrier === 'alcohol' ? 'alcohol' : 'water'} may make ${likely ? 'the colours run.' : 'some colours run: test a corner.'}`,
       );
     else if (carrier === 'none') pro('colours', 'It brings no water, so colours stay where they are.');
   }

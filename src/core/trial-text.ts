@@ -4,7 +4,7 @@
  */
 
 /** Control characters, and those that turn the direction of writing round so that a name reads as another. */
-// eslint-disable-next-line no-control-regex
+
 const UNSEEN =
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff\ufff9-\ufffb]/g;
 /** Halves of a pair that lost each other: they cannot be stored or sent as they are. */

@@ -27,11 +27,13 @@ interface Props {
   readonly address: string;
   /** path of the trial pages */
   readonly trialsAt: string;
+  /** path of the page that shows the checks */
+  readonly checks: string;
 }
 
 const prefix = 'ch-';
 
-export default function Chooser({ flips, cautions, address, trialsAt }: Props) {
+export default function Chooser({ flips, cautions, address, checks, trialsAt }: Props) {
   const store = useMemo(openChooserPage, []);
   const problems = useStore(store.$problems);
   const stale = problems.length > 0 ? ' stale' : '';
@@ -69,7 +71,14 @@ export default function Chooser({ flips, cautions, address, trialsAt }: Props) {
         <AnswerSpoken store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
-        <Rest store={store} flipsAtStart={flips} cautions={cautions} prefix={prefix} address={address} />
+        <Rest
+          store={store}
+          flipsAtStart={flips}
+          cautions={cautions}
+          prefix={prefix}
+          address={address}
+          checks={checks}
+        />
       </div>
     </div>
   );

@@ -23,9 +23,11 @@ interface Props {
   readonly prefix: string;
   /** path of the page, for the link */
   readonly address: string;
+  /** path of the page that shows the checks */
+  readonly checks: string;
 }
 
-export function Rest({ store, flipsAtStart, cautions, prefix, address }: Props) {
+export function Rest({ store, flipsAtStart, cautions, prefix, address, checks }: Props) {
   const choices = useStore(store.$choices);
   const job = useStore(store.$job);
   const best = choices[0]!;
@@ -78,6 +80,9 @@ export function Rest({ store, flipsAtStart, cautions, prefix, address }: Props) 
               <li key={line}>{line}</li>
             ))}
           </ul>
+          <p>
+            <a href={checks}>How the model was fitted, and what it was held against</a>.
+          </p>
         </section>
       </div>
       <Ranking store={store} />
