@@ -14,6 +14,17 @@ export function figure(value: number, digits = 2): string {
   return trimmed ? `${grouped}.${trimmed}` : grouped;
 }
 
+/** A measured or typed amount: to `digits` at most, without idle zeros: 2.5, 220, 0.75. */
+export const plain = (value: number, digits = 3): string =>
+  figure(value, digits)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
+
+const NUMBER_THEN_UNIT = /(\d) (?=(?:g\/m²|g|ml|l|mm|cm|cm²|m²|µm|s|min|h|mPa·s|°C|%|parts)(?![\p{L}\d]))/gu;
+
+/** A sentence whose numbers stay on one line with their units. */
+export const tied = (text: string): string => text.replace(NUMBER_THEN_UNIT, `$1${NO_BREAK}`);
+
 export const withUnit = (value: number, unit: string, digits = 2): string =>
   `${figure(value, digits)}${NO_BREAK}${unit}`;
 

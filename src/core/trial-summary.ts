@@ -33,11 +33,19 @@ function factsOf(trial: Trial): readonly string[] {
     trial.demo ? 'An invented trial that shows how the page works: nobody laid these swatches.' : '',
     `${count(papers.length, 'paper')}, ${count(glues.length, 'adhesive')}, ${count(holds.length, 'hold time')}, ${replicates} of each: ${count(swatches.length, 'swatch', 'swatches')}, ${doneCount(trial)} done${spoiled > 0 ? `, ${spoiled} of them set aside` : ''}.`,
     `Lifted after ${holds.map((hold) => `${hold}\u00a0s`).join(', ')}, in an order drawn by lot (number ${trial.seed}).`,
-    who.length > 0 ? `Judged by ${who.join(', ')}.` : '',
+    judgedIn(who, swatches.flatMap(({ judgedAt }) => judgedAt?.slice(0, 10) ?? []).sort()),
     room.length > 0 ? `Room: ${room.join(', ')}.` : '',
     conditions.batch ? `Batches: ${conditions.batch}` : '',
     others.size > 0 ? `Holds swatches of ${count(others.size, 'other trial')}.` : '',
   ].filter((text) => text !== '');
+}
+
+/** By whom and when: "Judged by Ada, from 2026-03-01 to 2026-03-02." */
+function judgedIn(who: readonly string[], days: readonly string[]): string {
+  const [first, last] = [days[0], days.at(-1)];
+  const when = first === undefined ? '' : first === last ? ` on ${first}` : ` from ${first} to ${last}`;
+  if (who.length === 0 && when === '') return '';
+  return `Judged${who.length > 0 ? ` by ${who.join(', ')}` : ''}${when}.`;
 }
 
 function summaryOfQuestion(trial: Trial, question: Question): QuestionSummary {

@@ -1,4 +1,6 @@
 /** The functions of core that check files may call, by the names they are exported under. */
+import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/coverage';
+import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
 import { twoPlyCurvature, bowHeight } from '../core/laminate';
 import { mix } from '../core/mixture';
 import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
@@ -10,7 +12,11 @@ import {
   poreVolume,
   porosity,
 } from '../core/paper';
+import { cookPaste } from '../core/paste';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
+import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
+import { firthLine } from '../core/trial-firth';
+import { clopperPearsonInterval, wilsonInterval } from '../core/trial-intervals';
 import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity';
 
 /** Timoshenko's curvature made free of size: κ·h/ε, which the published figures are given in. */
@@ -24,21 +30,35 @@ const uptakeGrowth = (sorptivity: number, seconds: number, times: number): numbe
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
   basisWeightFromGrammage,
+  boschlooExact,
   bowHeight,
   celluloseEtherViscosity,
+  clopperPearsonInterval,
+  cookPaste,
+  cover,
   curvatureTimesThickness,
+  diluteTo,
   dispersionViscosity,
+  dryFilmMicrometres,
   evaporationRate,
+  firthLine,
+  fisherExact,
   grammageFromBasisWeight,
   grammageFromWeighing,
   humidityRatio,
+  mcnemarExact,
   mix,
   poreVolume,
   porosity,
   saturationPressure,
+  solutionFromPowder,
   sorptivityFromCobb,
   sorptivityFromDrop,
+  squareMetresPerLitre,
+  stretch,
   twoPlyCurvature,
   uptake,
   uptakeGrowth,
+  wetFilmMicrometres,
+  wilsonInterval,
 };

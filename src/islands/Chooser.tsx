@@ -15,7 +15,7 @@ import { Answer, AnswerSpoken, AnswerStrip } from './chooser/Answer';
 import { BenchFields, MoreAboutPaper, NeedFields } from './chooser/MoreFields';
 import { PaperFields } from './chooser/PaperFields';
 import { LinkNotice } from './chooser/LinkNotice';
-import { OwnTrials } from './chooser/OwnTrials';
+import { OwnTrials, OwnTrialsNote } from './chooser/OwnTrials';
 import { Rest, type CautionText } from './chooser/Rest';
 import { ProblemList } from './parts/ProblemList';
 
@@ -67,10 +67,11 @@ export default function Chooser({ flips, cautions, address, checks, trialsAt }: 
         <JobLine store={store} />
         <LinkNotice store={store} />
         <Answer store={store} />
-        {sent !== null && <OwnTrials store={store} sent={sent} trialsAt={trialsAt} />}
+        <OwnTrialsNote store={store} />
         <AnswerSpoken store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
+        {sent !== null && <OwnTrials store={store} sent={sent} trialsAt={trialsAt} />}
         <Rest
           store={store}
           flipsAtStart={flips}

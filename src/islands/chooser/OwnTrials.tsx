@@ -1,4 +1,5 @@
 /** Where one's own trials get their say; absent where there are none. */
+import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { ChooserPageStore } from '../../stores/chooser-page';
@@ -36,4 +37,13 @@ export function OwnTrials({ store, sent, trialsAt }: Props) {
     });
   }, []);
   return <>{panel}</>;
+}
+
+/** Beside the answer: that swatches have a say in it, and where that is laid out. */
+export function OwnTrialsNote({ store }: Pick<Props, 'store'>) {
+  return useStore(store.$adjust) ? (
+    <p>
+      Swatch trials have a say in this answer: <a href="#own-trials">see the model alone beside it</a>.
+    </p>
+  ) : null;
 }

@@ -2,6 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { adhesiveName } from '../../core/answer-words';
 import { chanceInTen, figure } from '../../core/format';
+import { percent } from '../../core/trial-words';
 import type { ChooserPageStore } from '../../stores/chooser-page';
 import type { EvidenceStore } from '../../stores/chooser-evidence';
 import { THINGS } from './Answer';
@@ -29,7 +30,7 @@ export function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
   }
   return (
     <section class="own-trials" aria-labelledby="own-trials">
-      <h3 id="own-trials">{source === 'sent' ? 'With the trials of whoever sent this' : 'With your own trials'}</h3>
+      <h2 id="own-trials">{source === 'sent' ? 'With the trials of whoever sent this' : 'With your own trials'}</h2>
       <label class="choice no-print">
         <input type="checkbox" checked={on} onChange={(event) => evidence.turn(event.currentTarget.checked)} />
         <span>{on ? 'The answer above counts them' : 'The answer above is the model alone'}</span>
@@ -75,7 +76,7 @@ function OwnTrialsTable({ store, evidence }: Props) {
                     <td>
                       {chanceInTen(updated.withTrials)}
                       <span class="cell-note">
-                        {figure(updated.low * 10)} to {figure(updated.high * 10)} in 10
+                        {percent(updated.low)} to {percent(updated.high)}
                       </span>
                     </td>
                     <td>

@@ -1,8 +1,7 @@
-/** Sending the answer on: the link, the print, the code. */
+/** Sending the chooser's answer on. */
 import { useStore } from '@nanostores/preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ChooserStore } from '../../stores/chooser';
-import { QrCode } from '../parts/QrCode';
+import { SendLink } from '../parts/SendLink';
 
 interface Props {
   readonly store: ChooserStore;
@@ -11,60 +10,5 @@ interface Props {
 }
 
 export function SendIt({ store, address }: Props) {
-  const tail = useStore(store.$tail);
-  const [said, say] = useState('');
-  const field = useRef<HTMLInputElement>(null);
-  const [origin, setOrigin] = useState('');
-  const [today, setToday] = useState('');
-  useEffect(() => {
-    setOrigin(window.location.origin);
-    setToday(new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }));
-  }, []);
-  const link = `${origin}${address}?${tail}`;
-
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(link);
-      say('The link is copied.');
-    } catch {
-      // No clipboard here (an old browser, or not a secure page): leave it selected for the hand to copy.
-      field.current?.select();
-      say('Copy the selected link.');
-    }
-  };
-  return (
-    <section class="send-it" aria-label="Send it">
-      <div>
-        <h2>Send it</h2>
-        <div class="field">
-          <label class="field-label" for="ch-link">
-            Link to exactly this answer
-          </label>
-          <input
-            id="ch-link"
-            class="no-print"
-            ref={field}
-            type="text"
-            readOnly
-            value={link}
-            onFocus={(event) => event.currentTarget.select()}
-          />
-          <p class="only-print link-text">{link}</p>
-          <p class="only-print">Printed on {today}.</p>
-          <p class="field-hint" aria-live="polite">
-            {said}
-          </p>
-        </div>
-        <div class="button-row no-print">
-          <button type="button" class="button" onClick={() => void copy()}>
-            Copy the link
-          </button>
-          <button type="button" class="button-quiet" onClick={() => window.print()}>
-            Print
-          </button>
-        </div>
-      </div>
-      {origin && <QrCode text={link} />}
-    </section>
-  );
+  return <SendLink id="ch-link" address={address} tail={useStore(store.$tail)} />;
 }

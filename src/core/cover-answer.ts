@@ -1,0 +1,126 @@
+/** The coverage calculator's answer: how much to have in hand, what it leaves on the work, and what the sheet makes of it. */
+import { areaOf, coatFromWeighing } from './area';
+import { cover, type Coverage } from './coverage';
+import { rowsOf, type CoverPlan, type NamedRow } from './cover-plan';
+import type { flatFacts } from './cover-flat';
+import { filmFacts, classFacts } from './cover-facts';
+import { figure, plain, span } from './format';
+import { liquidOf, type Liquid } from './liquid';
+import type { MixFact } from './mix-answer';
+import { lowerFirst } from './mix-words';
+import { around, type Range } from './quantity';
+import type { Catalogue, WetAdhesive } from './records';
+import { fail, ok, type InputError, type Result } from './result';
+
+export interface CoverAnswer {
+  readonly sentence: string;
+  readonly brief: readonly [what: string, amount: string];
+  readonly buyMillilitres: number;
+  readonly coverage: Coverage;
+  readonly rows: readonly (NamedRow & { readonly squareMetres: number })[];
+  readonly facts: readonly MixFact[];
+  readonly warnings: readonly string[];
+  /** ml on the work, heavy end, without what stays in the pot: what the mixing calculator takes over */
+  readonly onTheWork: number;
+  readonly figures: readonly number[];
+}
+
+/** `flat` reckons what the water does to the sheet (cover-flat.ts); a lesson that does not show it leaves it out. */
+export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: typeof flatFacts): Result<CoverAnswer> {
+  const adhesive = catalogue.adhesives.get(plan.adhesive);
+  const problems = problemsOf(plan, catalogue);
+  if (problems.length > 0 || adhesive?.form !== 'wet') return fail(problems);
+  const liquid = liquidOf(adhesive, catalogue);
+  const rows = rowsOf(plan).map((row) => ({ ...row, squareMetres: areaOf(row.piece) }));
+  const coat = coatOf(plan, catalogue);
+  const coverage = cover({
+    pieces: rows.map(({ piece }) => piece),
+    coat,
+    passes: plan.passes,
+    faces: Number(plan.faces),
+    lossPercent: plan.loss,
+    liquid,
+    times: plan.makers,
+    sparePercent: plan.spare,
+    ...(plan.bottle !== undefined && {
+      container: { millilitres: plan.bottle, ...(plan.price !== undefined && { price: plan.price }) },
+    }),
+  });
+  const water = flat?.(plan, coverage, catalogue) ?? { facts: [], warnings: [] };
+  const { mixMillilitres, buyMillilitres } = coverage;
+  const amount = span(mixMillilitres.low, mixMillilitres.high, 'ml');
+  const buy = `${plain(buyMillilitres, 9)}\u00a0ml`;
+  return ok({
+    sentence: `Have ${buy} of ${adhesive.short} in hand: the job takes ${amount}, by how heavy your coat is.`,
+    brief: [lowerFirst(adhesive.short), `have ${buy}`],
+    buyMillilitres,
+    coverage,
+    rows,
+    facts: [...filmFacts(coverage, coat, liquid), ...water.facts, ...classFacts(plan, coverage)],
+    warnings: [...warningsFor(adhesive, liquid, coverage), ...water.warnings],
+    onTheWork: coverage.wetMillilitres.high,
+    figures: [coverage.squareMetres, mixMillilitres.middle, buyMillilitres],
+  });
+}
+
+function problemsOf(plan: CoverPlan, catalogue: Catalogue): InputError[] {
+  const unknown = (field: string, what: string): InputError => ({
+    field,
+    code: 'unknown-id',
+    message: `Choose ${what} from the list.`,
+  });
+  return [
+    ...(catalogue.adhesives.get(plan.adhesive)?.form === 'wet'
+      ? []
+      : [unknown('adhesive', 'an adhesive that is spread')]),
+    ...(catalogue.techniques.has(plan.tool) ? [] : [unknown('tool', 'a tool')]),
+    ...(catalogue.papers.has(plan.paper) ? [] : [unknown('paper', 'a paper')]),
+    ...(rowsOf(plan).length > 0
+      ? []
+      : [{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' } as const]),
+    ...(plan.coatFrom === 'weighed' ? coatProblems(plan) : []),
+  ];
+}
+
+/** Coats past these, g/m², are a slip of area or of unit. Our own line: hand coats run from about 20 to 110. */
+const COATS = { low: 1, high: 1000 };
+
+function coatProblems({ before, after, trialArea }: CoverPlan): InputError[] {
+  const problem = (field: string, message: string): InputError[] => [{ field, code: 'contradiction', message }];
+  if (after <= before)
+    return problem(
+      'after',
+      `After gluing the board must weigh more than before: give more than ${plain(before, 6)} g.`,
+    );
+  const coat = coatFromWeighing(before, after, trialArea / 10000);
+  if (coat >= COATS.low && coat <= COATS.high) return [];
+  return problem(
+    'trialArea',
+    `These weights on this area would be a coat of ${figure(coat)} g/m², and hand coats run from about 20 to 110. Check the area: it is in square centimetres.`,
+  );
+}
+
+/** A scale's step and an uneven hand: how far one weighed coat may be from the next. Common practice, no source. */
+const WEIGHED_WITHIN = 0.15;
+
+function coatOf(plan: CoverPlan, catalogue: Catalogue): Range {
+  if (plan.coatFrom === 'tool') return catalogue.techniques.get(plan.tool)!.coat;
+  return around(coatFromWeighing(plan.before, plan.after, plan.trialArea / 10000), WEIGHED_WITHIN, 'measured');
+}
+
+function warningsFor(adhesive: WetAdhesive, liquid: Liquid, coverage: Coverage): string[] {
+  const { dryGrams, squareMetres } = coverage;
+  const dry = dryGrams ? dryGrams.middle / squareMetres : undefined;
+  return [
+    ...(coverage.squareMetres > 0 && dry !== undefined && dry < liquid.leastDryCoat
+      ? [
+          `A middling coat leaves ${figure(dry)} g/m² dry, and a sound joint with ${adhesive.short} needs about ${figure(liquid.leastDryCoat)}: lay a heavier coat or a second one.`,
+        ]
+      : []),
+    ...(adhesive.needsHeat
+      ? [
+          'Count the time to cook or warm it, and cook a little more than you need: it cannot be made while the sheet waits.',
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,68 @@
+/** What the sheet makes of the water: how much it can hold, and whether the work is likely to stay flat. */
+import { rowsOf, type CoverPlan } from './cover-plan';
+import type { Coverage } from './coverage';
+import { chanceInTen, figure, span } from './format';
+import { DEFAULT_JOB } from './job';
+import { judge } from './judge-one';
+import type { MixFact } from './mix-answer';
+import { poreVolume } from './paper';
+import type { Catalogue, Paper } from './records';
+
+/** Water the sheet has room for, g/m², at the middle of its records. */
+export const roomIn = ({ grammage, density }: Paper): number =>
+  poreVolume(grammage.middle, grammage.middle / density.middle);
+
+export function flatFacts(
+  plan: CoverPlan,
+  { waterPerSquareMetre }: Coverage,
+  catalogue: Catalogue,
+): { facts: readonly MixFact[]; warnings: readonly string[] } {
+  const paper = catalogue.papers.get(plan.paper)!;
+  const adhesive = catalogue.adhesives.get(plan.adhesive);
+  if (adhesive?.form !== 'wet') throw new RangeError(`${plan.adhesive} is not spread wet`);
+  const board = boardOf(plan);
+  const size = (mm: number) => Math.min(3000, Math.max(5, mm));
+  const job = {
+    ...DEFAULT_JOB,
+    paper: { family: plan.paper },
+    tool: plan.tool,
+    widthMm: size(board.widthMm),
+    heightMm: size(board.heightMm),
+  };
+  const { chances } = judge(adhesive, { ...job, needs: ['flat'] }, catalogue);
+  const room = roomIn(paper);
+  const load = waterPerSquareMetre!;
+  const soaked = load.middle > room;
+  const facts: MixFact[] = [
+    {
+      label: 'Room in the sheet',
+      value: `${figure(room)}\u00a0g/m²`,
+      note: `${paper.name}, from its records; the coat brings ${span(load.low, load.high, 'g/m²')} of water, which board and sheet share`,
+    },
+    {
+      label: 'It dries flat',
+      value: chanceInTen(chances.flat),
+      note: 'on binder’s board of this size, pressed; an estimate of the model',
+    },
+  ];
+  const hints = [
+    ...(soaked
+      ? [
+          `The coat brings more water than the sheet has room for: it will be wet through. Brush the board instead, or lay a thinner coat.`,
+        ]
+      : []),
+    ...(chances.flat < 0.5
+      ? [
+          'It may curl or cockle. Line the other face with the same paper and the same coat, grain the same way, and dry it under weight.',
+        ]
+      : []),
+  ];
+  return { facts, warnings: hints };
+}
+
+/** The board that may bow: of a thing, its own size; of loose pieces, the largest. */
+function boardOf(plan: CoverPlan): { readonly widthMm: number; readonly heightMm: number } {
+  if (plan.thing !== 'own') return { widthMm: plan.width, heightMm: plan.height };
+  const pieces = rowsOf(plan).map(({ piece }) => piece);
+  return pieces.reduce((a, b) => (b.widthMm * b.heightMm > a.widthMm * a.heightMm ? b : a));
+}

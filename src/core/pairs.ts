@@ -1,0 +1,45 @@
+/** key=value&… as links carry it. Reading never throws. */
+
+const LONGEST = 4000;
+
+export function parsePairs(text: unknown): { query: ReadonlyMap<string, string>; broken: readonly string[] } {
+  const query = new Map<string, string>();
+  const broken: string[] = [];
+  const source = typeof text === 'string' ? text.slice(0, LONGEST).replace(/^[?#]/, '') : '';
+  for (const pair of source.split('&')) {
+    const cut = pair.indexOf('=');
+    if (cut <= 0) continue;
+    const value = unescaped(pair.slice(cut + 1));
+    if (value === undefined) broken.push(pair.slice(0, cut));
+    else query.set(pair.slice(0, cut), value);
+  }
+  return { query, broken };
+}
+
+export const writePairs = (pairs: readonly (readonly [string, string])[]): string =>
+  pairs.map(([key, value]) => `${key}=${encodeURIComponent(value)}`).join('&');
+
+function unescaped(text: string): string | undefined {
+  try {
+    return decodeURIComponent(text.replace(/\+/g, ' '));
+  } catch {
+    return undefined;
+  }
+}
+
+/** A short fingerprint of an answer: the model's version and its leading figures. */
+export const fingerprint = (version: number, figures: readonly number[]): string =>
+  [version, ...figures.map((value) => Number(value.toPrecision(3)))].join('_');
+
+/** Whether two fingerprints are one answer, near enough to act on: every figure within 2 %. Undefined text is no answer. */
+export function sameFigures(seen: string, now: string): boolean {
+  const [a, b] = [figuresIn(seen), figuresIn(now)];
+  if (!a || !b || a.length !== b.length) return false;
+  return a.every((value, i) => Math.abs(value - b[i]!) <= 0.02 * Math.max(Math.abs(value), Math.abs(b[i]!)));
+}
+
+/** The figures of a fingerprint without its version; undefined when it is none. */
+export function figuresIn(text: string): readonly number[] | undefined {
+  if (!/^\d{1,6}(_\d{1,9}(\.\d{1,6})?){1,6}$/.test(text)) return undefined;
+  return text.split('_').slice(1).map(Number);
+}

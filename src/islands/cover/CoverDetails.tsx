@@ -1,0 +1,50 @@
+/** The pieces in numbers, and what stands behind the figure. */
+import { useStore } from '@nanostores/preact';
+import { figure } from '../../core/format';
+import { inUnit } from '../../core/length-text';
+import type { CoverStore } from '../../stores/covering';
+import { Facts } from '../parts/Facts';
+
+export function CoverDetails({ store }: { readonly store: CoverStore }) {
+  const { answer, plan } = useStore(store.$solved);
+  return (
+    <div class="compare">
+      <section>
+        <h2>The pieces</h2>
+        <table class="numbers">
+          <caption>Without turn-ins; the area with them, in {plan.unit} and m²</caption>
+          <thead>
+            <tr>
+              <th scope="col">Piece</th>
+              <th scope="col" class="n">
+                Size
+              </th>
+              <th scope="col" class="n">
+                Number
+              </th>
+              <th scope="col" class="n">
+                Area
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {answer.rows.map(({ name, piece, squareMetres }, i) => (
+              <tr key={i}>
+                <th scope="row">{name ?? `piece ${i + 1}`}</th>
+                <td class="n">
+                  {inUnit(piece.widthMm, plan.unit)} × {inUnit(piece.heightMm, plan.unit)}
+                </td>
+                <td class="n">{piece.count}</td>
+                <td class="n">{figure(squareMetres)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <section>
+        <h2>Behind the figure</h2>
+        <Facts caption="Each with how it is known" facts={answer.facts} />
+      </section>
+    </div>
+  );
+}

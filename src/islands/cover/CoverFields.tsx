@@ -1,0 +1,102 @@
+/** What the coverage calculator asks: the thing or its pieces, the adhesive and its coat, and for how many. */
+import { useStore } from '@nanostores/preact';
+import type { CoverField } from '../../core/cover-plan';
+import type { LengthUnit } from '../../core/length-text';
+import { PRESETS } from '../../core/pieces';
+import type { CoverStore } from '../../stores/covering';
+import { named, SelectField } from '../parts/Field';
+import { PickOf, TextOf } from '../parts/PlanField';
+import { PieceRows } from './PieceRows';
+
+export interface CoverFieldsProps {
+  readonly store: CoverStore;
+  readonly prefix: string;
+}
+
+const THING_OPTIONS = [
+  ...Object.entries(PRESETS).map(([value, { name }]) => ({ value, text: name })),
+  { value: 'own', text: 'My own pieces' },
+];
+const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
+
+export function ThingFields(props: CoverFieldsProps) {
+  const { store, prefix } = props;
+  const { thing, unit } = useStore(store.$texts);
+  const deep = thing !== 'lining' && thing !== 'accordion';
+  return (
+    <>
+      <PickOf<CoverField> {...props} field="thing" label="What do you cover?" options={THING_OPTIONS} />
+      <SelectField
+        id={`${prefix}unit`}
+        label="Lengths in"
+        value={unit}
+        options={UNITS}
+        hint="You may also type the unit: 9 1/4 in, 23,5 cm."
+        onPick={(picked) => store.changeUnit(picked as LengthUnit)}
+      />
+      {thing === 'own' ? (
+        <PieceRows {...props} />
+      ) : (
+        <div class="field-row">
+          <TextOf<CoverField> {...props} field="width" label={thing === 'lining' ? 'Width' : 'Its width'} unit={unit} />
+          <TextOf<CoverField>
+            {...props}
+            field="height"
+            label={thing === 'lining' ? 'Height' : 'Its height'}
+            unit={unit}
+          />
+          {deep && <TextOf<CoverField> {...props} field="thickness" label="Its thickness" unit={unit} />}
+          <TextOf<CoverField> {...props} field="turnIn" label="Turn-in" unit={unit} />
+        </div>
+      )}
+    </>
+  );
+}
+
+export function CoatFields(props: CoverFieldsProps) {
+  const { store } = props;
+  const { coatFrom } = useStore(store.$texts);
+  const wet = named(new Map([...store.catalogue.adhesives].filter(([, { form }]) => form === 'wet')));
+  return (
+    <>
+      <PickOf<CoverField> {...props} field="adhesive" label="The adhesive" options={wet} />
+      <PickOf<CoverField>
+        {...props}
+        field="coatFrom"
+        label="Its coat"
+        options={[
+          { value: 'tool', text: 'as this tool usually leaves it' },
+          { value: 'weighed', text: 'weighed: a board before and after' },
+        ]}
+      />
+      {coatFrom === 'tool' ? (
+        <PickOf<CoverField> {...props} field="tool" label="Spread with" options={named(store.catalogue.techniques)} />
+      ) : (
+        <div class="field-row">
+          <TextOf<CoverField> {...props} field="before" label="Board before" unit="g" />
+          <TextOf<CoverField> {...props} field="after" label="Board after" unit="g" />
+          <TextOf<CoverField> {...props} field="trialArea" label="Area glued" unit="cm²" hint="A5 is 311 cm²." />
+        </div>
+      )}
+      <div class="field-row">
+        <PickOf<CoverField>
+          {...props}
+          field="faces"
+          label="Glue on"
+          options={[
+            { value: '1', text: 'one face' },
+            { value: '2', text: 'both faces' },
+          ]}
+        />
+        <TextOf<CoverField> {...props} field="passes" label="Coats" />
+        <TextOf<CoverField> {...props} field="loss" label="Left in the pot" unit="%" />
+      </div>
+      <PickOf<CoverField>
+        {...props}
+        field="paper"
+        label="The paper is most like"
+        options={named(store.catalogue.papers)}
+      />
+    </>
+  );
+}

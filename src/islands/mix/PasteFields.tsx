@@ -1,0 +1,44 @@
+/** Starch to cook. */
+import { STARCHES, type MixField } from '../../core/mix-plan';
+import { PickOf, TextOf } from '../parts/PlanField';
+import { AmountFields, useNames, type MixFieldsProps } from './AmountFields';
+
+export function PasteFields(props: MixFieldsProps) {
+  const names = useNames(props);
+  return (
+    <>
+      <PickOf<MixField> {...props} field="starch" label="The starch" options={names(STARCHES)} />
+      <div class="field-row">
+        <TextOf<MixField> {...props} field="waterParts" label="Water to 1 of starch" unit="parts" hint="3 to 10." />
+        <PickOf<MixField>
+          {...props}
+          field="by"
+          label="Parts by"
+          options={[
+            { value: 'mass', text: 'mass' },
+            { value: 'volume', text: 'volume' },
+          ]}
+        />
+      </div>
+      <TextOf<MixField>
+        {...props}
+        field="boiledOff"
+        label="Water that boils off"
+        unit="%"
+        hint="5 to 20 in an open pan; less under a lid."
+      />
+      <PickOf<MixField>
+        {...props}
+        field="use"
+        label="Thin it for"
+        options={[
+          { value: 'as-cooked', text: 'nothing: use it as cooked' },
+          { value: 'covering', text: 'covering (about 16 %)' },
+          { value: 'hinging', text: 'hinging (about 12 %)' },
+          { value: 'lining', text: 'lining (about 8 %)' },
+        ]}
+      />
+      <AmountFields {...props} />
+    </>
+  );
+}

@@ -1,0 +1,66 @@
+/** PVA to make go further. */
+import { useStore } from '@nanostores/preact';
+import { BASES, EXTENDERS, type MixField } from '../../core/mix-plan';
+import { named } from '../parts/Field';
+import { PickOf, TextOf } from '../parts/PlanField';
+import { AmountFields, ScaleField, useNames, type MixFieldsProps } from './AmountFields';
+
+export function StretchFields(props: MixFieldsProps) {
+  const names = useNames(props);
+  const { aim, from } = useStore(props.store.$texts);
+  return (
+    <>
+      <PickOf<MixField> {...props} field="base" label="Stretch" options={names(BASES)} />
+      <PickOf<MixField> {...props} field="extender" label="with" options={names(EXTENDERS)} />
+      <PickOf<MixField>
+        {...props}
+        field="aim"
+        label="Given as"
+        options={[
+          { value: 'parts', text: 'parts by volume' },
+          { value: 'solids', text: 'solids of the mix' },
+        ]}
+      />
+      {aim === 'parts' ? (
+        <div class="field-row">
+          <TextOf<MixField> {...props} field="baseParts" label="Parts of PVA" />
+          <TextOf<MixField> {...props} field="extenderParts" label="Parts added" />
+        </div>
+      ) : (
+        <TextOf<MixField> {...props} field="solids" label="Solids of the mix" unit="% by mass" />
+      )}
+      <PickOf<MixField>
+        {...props}
+        field="from"
+        label="Start from"
+        options={[
+          { value: 'need', text: 'the amount I need' },
+          { value: 'have', text: 'the PVA I have left' },
+        ]}
+      />
+      {from === 'have' ? (
+        <div class="field-row">
+          <TextOf<MixField> {...props} field="haveGrams" label="PVA left" unit="g" />
+          <ScaleField {...props} />
+        </div>
+      ) : (
+        <AmountFields {...props} />
+      )}
+      <PickOf<MixField>
+        {...props}
+        field="paper"
+        label="To be laid under"
+        options={named(props.store.catalogue.papers)}
+      />
+      <div class="field-row">
+        <PickOf<MixField>
+          {...props}
+          field="tool"
+          label="Spread with"
+          options={named(props.store.catalogue.techniques)}
+        />
+        <TextOf<MixField> {...props} field="celsius" label="Room" unit="°C" />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,13 @@
+/** What to look out for in this answer. */
+import { tied } from '../../core/format';
+
+export function Warnings({ warnings }: { readonly warnings: readonly string[] }) {
+  if (warnings.length === 0) return null;
+  return (
+    <ul class="warnings" aria-label="Look out">
+      {warnings.map((warning) => (
+        <li key={warning}>{tied(warning)}</li>
+      ))}
+    </ul>
+  );
+}

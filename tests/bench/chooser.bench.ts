@@ -1,0 +1,34 @@
+/** `npm run bench`: what an answer costs. The aim is under 5 ms for all adhesives, so that a phone keeps up with typing. */
+import { bench, describe } from 'vitest';
+import { choose } from '../../src/core/chooser';
+import { FLIP_FIELDS, nearestFlip } from '../../src/core/flips';
+import { DEFAULT_JOB } from '../../src/core/job';
+import { rank } from '../../src/core/ranking';
+import { decodeJob, encodeJob } from '../../src/core/share-link';
+import { weightMap } from '../../src/core/weight-map';
+import { catalogue } from '../../src/data/catalogue';
+
+/** A new weight every time, as when someone types: nothing of the last answer can be used again. */
+let turn = 0;
+const typed = () => ({ ...DEFAULT_JOB, paper: { family: 'chiyogami', grammage: 60 + (turn++ % 100) / 10 } });
+
+describe(`all ${catalogue.adhesives.size} adhesives`, () => {
+  bench('choose: with reasons and technique', () => {
+    choose(typed(), catalogue);
+  });
+  bench('rank: the order alone, as in a lesson', () => {
+    rank(typed(), catalogue);
+  });
+});
+
+describe('beside the answer', () => {
+  bench('the map of one adhesive', () => {
+    weightMap('pva-mc-1-1', typed(), catalogue);
+  });
+  bench('the nearest flips', () => {
+    for (const field of FLIP_FIELDS) nearestFlip(field, typed(), catalogue);
+  });
+  bench('a link written and read', () => {
+    decodeJob(encodeJob(typed()));
+  });
+});

@@ -1,0 +1,113 @@
+/** What would change the answer really changes it. */
+import { describe, expect, test } from 'vitest';
+import { choose } from '../../src/core/chooser';
+import { FLIP_FIELDS, nearestFlip, type Flip, type FlipField } from '../../src/core/flips';
+import { figure } from '../../src/core/format';
+import { flipSentence } from '../../src/core/further-words';
+import { jobProblems, type Job } from '../../src/core/job';
+import { LIMITS } from '../../src/core/job-limits';
+import { parseNumber } from '../../src/core/number-text';
+import { SAMPLES } from '../../src/core/ranking';
+import { catalogue } from '../../src/data/catalogue';
+import { jobWith } from './support/jobs';
+
+const DRAWS = 32; // as many as the search asks for
+
+/** The job with one thing changed, written out here as a person would change it in the form. */
+function changed(job: Job, field: FlipField, value: number): Job {
+  if (field === 'celsius') return { ...job, celsius: value };
+  if (field === 'placeSeconds') return { ...job, placeSeconds: value };
+  if (field === 'absorbency') {
+    const { cobb: _cobb, ...paper } = job.paper;
+    return { ...job, paper: { ...paper, dropSeconds: value } };
+  }
+  const { caliper, grammage } = job.paper;
+  const thicker = caliper !== undefined && grammage !== undefined ? { caliper: (caliper / grammage) * value } : {};
+  return { ...job, paper: { ...job.paper, grammage: value, ...thicker } };
+}
+const first = (job: Job, draws: number) => choose(job, catalogue, draws)[0]!.adhesiveId;
+
+const JOBS: readonly (readonly [string, Job])[] = [
+  ['the usual sheet', jobWith('chiyogami')],
+  ['the usual sheet with a Cobb figure', { ...jobWith('chiyogami'), paper: { family: 'chiyogami', cobb: 60 } }],
+  ['a light tissue', jobWith('kozo-tissue', 18)],
+  ['text paper with a Cobb figure', { ...jobWith('wove-text'), paper: { family: 'wove-text', cobb: 60 } }],
+  ['a sheet of known thickness', { ...jobWith('kraft'), paper: { family: 'kraft', grammage: 80, caliper: 100 } }],
+  ['on glass', jobWith('marbled', 90, { substrate: 'glass' })],
+  ['only two at hand', jobWith('lokta-light', 55, { atHand: ['pva', 'pva-mc-1-1'] })],
+];
+const found = JOBS.flatMap(([name, job]) =>
+  FLIP_FIELDS.flatMap((field) => {
+    const flip = nearestFlip(field, job, catalogue);
+    return flip ? [[`${name}: ${field}`, job, flip] as const] : [];
+  }),
+);
+
+test('there is something to look at', () => {
+  expect(found.length).toBeGreaterThan(10);
+  expect(new Set(found.map(([, , flip]) => flip.field)).size).toBe(FLIP_FIELDS.length);
+});
+
+describe('it flips', () => {
+  test.for(found)('%s', ([, job, flip]) => {
+    const now = first(job, DRAWS);
+    expect(flip.adhesiveId).not.toBe(now);
+    const there = changed(job, flip.field, flip.to);
+    expect(jobProblems(there, catalogue)).toEqual([]);
+    expect(first(there, DRAWS)).toBe(flip.adhesiveId);
+  });
+});
+
+describe('it is said in words', () => {
+  test.for(found)('%s', ([, , flip]) => {
+    const words = flipSentence(flip, catalogue);
+    expect(words).toMatch(/^With .+ \(now .+\), .+ comes first\.$/);
+    expect(words).not.toMatch(/NaN|undefined|not known/);
+    expect(words).toContain(catalogue.adhesives.get(flip.adhesiveId)!.short);
+  });
+});
+
+test('where the needs decide alone nothing flips', () => {
+  const job = jobWith('chiyogami', undefined, { needs: ['food'] });
+  expect(FLIP_FIELDS.flatMap((field) => nearestFlip(field, job, catalogue) ?? [])).toEqual([]);
+});
+
+// Known faults: the search draws fewer versions of the job than the page does, so it may name what is
+// already first or what does not come first there; and the figure shown is rounded after the search.
+describe('known faults', () => {
+  const MANY = [
+    'bristol',
+    'chiyogami',
+    'construction',
+    'endleaf',
+    'gampi',
+    'kraft',
+    'soft-mulberry-tissue',
+    'watercolour',
+  ];
+  const everywhere = MANY.flatMap((family) =>
+    [{ family }, { family, cobb: 60 }].flatMap((paper) =>
+      FLIP_FIELDS.flatMap((field) => {
+        const job = { ...jobWith(family), paper };
+        const flip = nearestFlip(field, job, catalogue);
+        return flip ? [[`${JSON.stringify(paper)} ${field}`, job, flip] as const] : [];
+      }),
+    ),
+  );
+  const shown = (flip: Flip) => parseNumber(figure(flip.to))!;
+  const named = (wrong: readonly (typeof everywhere)[number][]) => wrong.map(([name]) => name);
+  test.fails('typed as it is shown, the value puts on the page what the sentence says', () => {
+    const gives = (job: Job, flip: Flip) => first(changed(job, flip.field, shown(flip)), SAMPLES);
+    expect(named(everywhere.filter(([, job, flip]) => gives(job, flip) !== flip.adhesiveId))).toEqual([]);
+  });
+  test.fails('what it names is not what the page already shows first', () => {
+    expect(named(everywhere.filter(([, job, flip]) => first(job, SAMPLES) === flip.adhesiveId))).toEqual([]);
+  });
+  test.fails('the two values it names read differently', () => {
+    expect(named(everywhere.filter(([, , flip]) => figure(flip.to) === figure(flip.from)))).toEqual([]);
+  });
+  test.fails('what it names can be typed: a drop is timed to 120 s at most', () => {
+    const job = { ...jobWith('chiyogami'), paper: { family: 'chiyogami', cobb: 12 } };
+    expect(nearestFlip('absorbency', job, catalogue)?.to ?? 0).toBeLessThanOrEqual(LIMITS.dropSeconds.high);
+  });
+});
