@@ -27,14 +27,7 @@ export function OwnTrials({ store, sent, trialsAt }: Props) {
   const [panel, setPanel] = useState<ComponentChildren>(null);
   useEffect(() => {
     if (sent === undefined && !hasTrials()) return;
-    void Promise.all([
-      import('./OwnTrialsPanel'),
-      import('../../stores/chooser-evidence'),
-      import('../../stores/trial-shelf'),
-    ]).then(([{ OwnTrialsPanel }, { openEvidence }, { localStorageOrNone, openShelf }]) => {
-      const evidence = openEvidence(store, openShelf().$trials, sent, localStorageOrNone());
-      setPanel(<OwnTrialsPanel store={store} evidence={evidence} trialsAt={trialsAt} />);
-    });
+    void import('./OwnTrialsPanel').then(({ openPanel }) => setPanel(openPanel(store, sent, trialsAt)));
   }, []);
   return <>{panel}</>;
 }

@@ -1,10 +1,12 @@
 /** The model alone beside the model with one's own trials, what they rest on, and the switch. */
 import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
 import { adhesiveName } from '../../core/answer-words';
 import { chanceInTen, figure } from '../../core/format';
 import { percent } from '../../core/trial-words';
 import type { ChooserPageStore } from '../../stores/chooser-page';
-import type { EvidenceStore } from '../../stores/chooser-evidence';
+import { openEvidence, type EvidenceStore } from '../../stores/chooser-evidence';
+import { localStorageOrNone, openShelf } from '../../stores/trial-shelf';
 import { THINGS } from './Answer';
 
 interface Props {
@@ -17,7 +19,13 @@ interface PanelProps extends Props {
   readonly trialsAt: string;
 }
 
-export function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
+/** `sent`: the evidence that a link brought, if it did. */
+export function openPanel(store: ChooserPageStore, sent: string | undefined, trialsAt: string): ComponentChildren {
+  const evidence = openEvidence(store, openShelf().$trials, sent, localStorageOrNone());
+  return <OwnTrialsPanel store={store} evidence={evidence} trialsAt={trialsAt} />;
+}
+
+function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
   const speaks = useStore(evidence.$speaks);
   const on = useStore(evidence.$isOn);
   const source = useStore(evidence.$source);
