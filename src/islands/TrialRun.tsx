@@ -63,6 +63,7 @@ function Bench({ id, readAt, cardsAt }: Props & { readonly id: string }) {
   const trial = useStore(run.$trial);
   const swatch = useStore(run.$swatch);
   const canUndo = useStore(run.$canUndo);
+  const blind = useStore(run.$blind);
   if (!trial || !swatch) return <p>This trial was deleted in another tab.</p>;
   const done = doneCount(trial);
   const paper = trial.papers.find((one) => one.id === swatch.paper);
@@ -87,7 +88,7 @@ function Bench({ id, readAt, cardsAt }: Props & { readonly id: string }) {
         </div>
         <div>
           <dt>Adhesive</dt>
-          <dd>{nameIn(trial.glues, swatch.glue)}</dd>
+          <dd>{blind ? 'hidden' : nameIn(trial.glues, swatch.glue)}</dd>
         </div>
         <div>
           <dt>Lift after</dt>

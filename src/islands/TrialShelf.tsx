@@ -54,6 +54,12 @@ export default function TrialShelf(props: Props) {
           </button>
         )}
       </div>
+      {trials.length > 0 && (
+        <p class="field-hint">
+          The file takes everything but photos; those go along in the page in a file, which each trial’s reading page
+          makes.
+        </p>
+      )}
       <Keeping />
       {damaged.map(({ key, text }) => (
         <div class="problem-list" key={key}>

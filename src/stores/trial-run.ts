@@ -5,6 +5,7 @@ import type { TrialShelf } from './trial-shelf';
 
 const UNDO_KEY = 'open-time:undo:';
 const WHO_KEY = 'open-time:who';
+const BLIND_KEY = 'open-time:blind';
 const MOST_UNDO = 30;
 
 export interface Clock {
@@ -18,6 +19,9 @@ export interface TrialRun {
   readonly $canUndo: ReadableAtom<boolean>;
   readonly $who: ReadableAtom<string>;
   readonly setWho: (name: string) => void;
+  /** the adhesive is hidden from whoever judges */
+  readonly $blind: ReadableAtom<boolean>;
+  readonly setBlind: (blind: boolean) => void;
   readonly show: (number: number) => void;
   /** the next one with something left to judge after the one shown, or round to the first */
   readonly next: () => void;
@@ -34,6 +38,7 @@ export function createRun(shelf: TrialShelf, id: string, storage: Storage | unde
   const $trial = computed(shelf.$trials, (trials) => trials.find((trial) => trial.id === id));
   const $number = atom<number | undefined>(undefined);
   const $past = atom<readonly Swatch[]>(pastIn(textIn(storage, UNDO_KEY + id)));
+  const $blind = atom(textIn(storage, BLIND_KEY) === 'yes');
   const $who = atom(textIn(storage, WHO_KEY) ?? '');
   const $swatch = computed([$trial, $number], (trial, number) => {
     const chosen = trial?.swatches.find((swatch) => swatch.number === number);
@@ -76,6 +81,11 @@ export function createRun(shelf: TrialShelf, id: string, storage: Storage | unde
     $swatch,
     $canUndo: computed($past, (past) => past.length > 0),
     $who,
+    $blind,
+    setBlind: (blind) => {
+      $blind.set(blind);
+      keep(BLIND_KEY, blind ? 'yes' : 'no');
+    },
     setWho: (name) => {
       $who.set(name);
       keep(WHO_KEY, name);

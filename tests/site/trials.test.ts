@@ -160,6 +160,65 @@ test('storage that is forbidden: the pages work, and say that nothing is kept', 
     expect(errors).toEqual([]);
   }));
 
+test('a photo is scaled down, shown, and still there after a reload', () =>
+  withPage({}, async (page) => {
+    await keep(page, OPEN);
+    await page.goto(run);
+    const picture = await page.evaluate(() => {
+      const canvas = document.createElement('canvas');
+      [canvas.width, canvas.height] = [2400, 1200];
+      canvas.getContext('2d')?.fillRect(0, 0, 1200, 1200);
+      return canvas.toDataURL('image/png').slice('data:image/png;base64,'.length);
+    });
+    const open = async () => page.getByText('Note, photo, set aside').click();
+    await open();
+    await page
+      .locator('#run-photo')
+      .setInputFiles({ name: 'a.png', mimeType: 'image/png', buffer: Buffer.from(picture, 'base64') });
+    const size = () =>
+      page.locator('.run-photo').evaluate((image: HTMLImageElement) => [image.naturalWidth, image.naturalHeight]);
+    await expect.poll(size).toEqual([1000, 500]);
+    await page.reload();
+    await open();
+    await expect.poll(size).toEqual([1000, 500]);
+    await page
+      .locator('#run-photo')
+      .setInputFiles({ name: 'a.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') });
+    await expect.poll(() => page.locator('main').innerText()).toContain('could not be read or kept');
+  }));
+
+test('a whole swatch with the keyboard alone, judged blind', () =>
+  withPage({}, async (page) => {
+    await keep(page, OPEN);
+    await page.goto(run);
+    await wakeIslands(page);
+    const to = async (name: RegExp) => {
+      for (let i = 0; i < 60; i += 1) {
+        await page.keyboard.press('Tab');
+        const text = await page.evaluate(
+          () => document.activeElement?.closest('label')?.textContent ?? document.activeElement?.textContent ?? '',
+        );
+        if (name.test(text)) return;
+      }
+      throw new Error(`the keyboard does not reach ${name}`);
+    };
+    await to(/start the clock/);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.getByRole('timer').innerText()).toMatch(/^0:(20|1\d)$/);
+    await to(/^Partly/);
+    await page.keyboard.press('Space');
+    await expect.poll(async () => (await stored(page, OPEN.id)).swatches[0]?.outcomes).toEqual({ lift: 'partly' });
+    await to(/^Next/);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => number(page).innerText()).toBe('2');
+    await to(/^Room, batches/);
+    await page.keyboard.press('Enter');
+    await to(/^Judge blind/);
+    await page.keyboard.press('Space');
+    await expect.poll(() => page.locator('.run-what').innerText()).toContain('hidden');
+    expect(await page.locator('.run-what').innerText()).not.toMatch(/Paste|Vinyl/);
+  }));
+
 describe('reading in', () => {
   const NASTY = '<img src=x onerror="window.__hit=1"><script>window.__hit=1</script>';
 

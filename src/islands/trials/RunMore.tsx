@@ -18,6 +18,7 @@ interface Props {
 
 export function RunMore({ run, trial, swatch, readAt, cardsAt }: Props) {
   const who = useStore(run.$who);
+  const blind = useStore(run.$blind);
   const [note, setNote] = useState(swatch.note ?? '');
   return (
     <>
@@ -51,6 +52,13 @@ export function RunMore({ run, trial, swatch, readAt, cardsAt }: Props) {
       </details>
       <details>
         <summary>Room, batches, who judges</summary>
+        <label class="choice">
+          <input type="checkbox" checked={blind} onChange={(event) => run.setBlind(event.currentTarget.checked)} />
+          <span>
+            Judge blind: hide the adhesive
+            <span class="cell-note">For when another has laid the swatches, or for judging a day later.</span>
+          </span>
+        </label>
         <Room run={run} trial={trial} />
         <TextField
           id="run-who"
@@ -72,7 +80,8 @@ export function RunMore({ run, trial, swatch, readAt, cardsAt }: Props) {
                 aria-current={one.number === swatch.number ? 'true' : undefined}
                 onClick={() => run.show(one.number)}
               >
-                {nameIn(trial.papers, one.paper)}, {nameIn(trial.glues, one.glue)}, {one.hold} s:{' '}
+                {nameIn(trial.papers, one.paper)}, {blind ? 'adhesive hidden' : nameIn(trial.glues, one.glue)},{' '}
+                {one.hold} s:{' '}
                 <strong>
                   {one.spoiled
                     ? 'set aside'
