@@ -4,29 +4,52 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { compactRecords } from './src/build/compact-records.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
+import { searchIndex } from './src/build/search-index.mjs';
+import { sitemap } from './src/build/sitemap.mjs';
 
 // A fork names its own address and sub-path without touching code.
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
 const base = process.env['BASE_PATH'] ?? '/';
 
-/** The view and state libraries, and the small parts and words that all calculators are made of. */
-const SHARED =
-  /node_modules\/(?:preact|nanostores|@nanostores)\/|src\/islands\/parts\/(?:Field|Choices|ProblemList|Spoken)\.tsx$|src\/core\/(?:format|number-text|plot|random|result)\.ts$/;
+/**
+ * What every calculator needs travels as one file, the chooser's model as another: a file of its own for
+ * each small module costs more than it saves, as each is squeezed by itself.
+ * @param {string} id
+ */
+function chunkOf(id) {
+  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact|@astrojs\/preact)\//.test(id)) return 'base';
+  if (id.includes('vite/preload-helper')) return 'base';
+  if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'base';
+  if (
+    /\/src\/core\/(?:format|plain|model-version|number-text|quantity|random|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
+  )
+    return 'base';
+  if (/\/src\/islands\/parts\/(?:Field|ProblemList|SlipPlate|Spoken)\.tsx/.test(id)) return 'base';
+  if (
+    MODEL.test(id) ||
+    /\/src\/(?:stores\/(?:open-)?chooser|islands\/chooser\/(?:Answer|PaperFields)|islands\/parts\/ChanceRule)\.tsx?/.test(
+      id,
+    )
+  )
+    return 'model';
+  return undefined;
+}
+const MODEL =
+  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|sheet|spread|model-constants|job)\.ts/;
 
 export default defineConfig({
   site,
   base,
   trailingSlash: 'always',
   cacheDir: './.astro',
-  integrations: [mdx(), preact()],
+  integrations: [mdx(), preact(), sitemap(), searchIndex()],
   markdown: { remarkPlugins: [keepUnits] },
   vite: {
     plugins: [compactRecords()],
     build: {
+      rollupOptions: { output: { manualChunks: chunkOf } },
       minify: 'terser',
       terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } },
-      // What every island uses goes in one file; left to itself it is cut into many, each compressed alone.
-      rollupOptions: { output: { manualChunks: (id) => (SHARED.test(id) ? 'shared' : undefined) } },
     },
   },
   // Scripts and styles are held to the site's own by their hashes; this holds everything else to it too.

@@ -3,6 +3,7 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { checkSchema } from './schemas/checks';
+import { glossarySchema } from './schemas/glossary';
 import { id } from './schemas/number';
 import {
   adhesiveSchema,
@@ -13,23 +14,22 @@ import {
   substrateSchema,
   techniqueSchema,
 } from './schemas/records';
+import { strictObject } from './schemas/strict';
 
 const records = (folder: string) => glob({ pattern: '*.yaml', base: `./content/${folder}` });
 
-const lessonSchema = z
-  .object({
-    title: z.string().min(3),
-    /** place in the course; also decides previous and next */
-    order: z.number().int().positive(),
-    /** one or two sentences for the list of lessons */
-    summary: z.string().min(20),
-    /** each completes "You will be able to …" */
-    youWillBeAbleTo: z.array(z.string()).min(1),
-    needs: z.array(id).default([]),
-    sources: z.array(id).default([]),
-    cautions: z.array(id).default([]),
-  })
-  .strict();
+const lessonSchema = strictObject({
+  title: z.string().min(3),
+  /** place in the course; also decides previous and next */
+  order: z.number().int().positive(),
+  /** one or two sentences for the list of lessons */
+  summary: z.string().min(20),
+  /** each completes "You will be able to …" */
+  youWillBeAbleTo: z.array(z.string()).min(1),
+  needs: z.array(id).default([]),
+  sources: z.array(id).default([]),
+  cautions: z.array(id).default([]),
+});
 
 export const collections = {
   lessons: defineCollection({ loader: glob({ pattern: '*.mdx', base: './content/lessons' }), schema: lessonSchema }),
@@ -40,5 +40,6 @@ export const collections = {
   techniques: defineCollection({ loader: records('techniques'), schema: techniqueSchema }),
   cautions: defineCollection({ loader: records('cautions'), schema: cautionSchema }),
   checks: defineCollection({ loader: records('checks'), schema: checkSchema }),
+  glossary: defineCollection({ loader: records('glossary'), schema: glossarySchema }),
   sources: defineCollection({ loader: records('sources'), schema: sourceSchema }),
 };

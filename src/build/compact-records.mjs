@@ -75,7 +75,7 @@ function compact(value) {
 }
 
 /** A range without a stated middle takes the geometric mean; one that touches zero, the arithmetic.
- * @param {{ low: number, high: number, middle?: number }} number */
+ * @param {{ low: number, high: number, middle?: number | undefined }} number */
 export function middleOf({ low, high, middle }) {
   if (middle !== undefined) return middle;
   const mean = low > 0 ? Math.sqrt(low * high) : (low + high) / 2;

@@ -1,7 +1,9 @@
 /** Turns records into the rows of the shelf: which number stands in which column, and the facts said in words. */
 import type { CollectionEntry } from 'astro:content';
 import type { BASIS_WORDS } from './format';
+import { middleOf } from '../build/compact-records.mjs';
 import { asWritten } from './format';
+import { href } from './href';
 
 /** A number as a record holds it. */
 export interface RecordNumber {
@@ -21,6 +23,8 @@ export interface Column {
 export interface Row {
   readonly id: string;
   readonly name: string;
+  /** its own page, where it has one */
+  readonly page?: string;
   readonly about?: string;
   readonly facts?: string;
   /** how the answers in words are known, where the cells are not numbers that say so themselves */
@@ -29,8 +33,17 @@ export interface Row {
   readonly cells: readonly (RecordNumber | string | undefined)[];
 }
 
+/** What a cell is put in order by: the middle of a number, or yes before partly before no. */
+export function sortValue(cell: RecordNumber | string | undefined): number | undefined {
+  if (cell === undefined) return undefined;
+  if (typeof cell !== 'string') return middleOf(cell);
+  const rank = ['no', 'partly', 'yes'].indexOf(cell);
+  const number = Number(cell.replaceAll('\u202f', ''));
+  return rank >= 0 ? rank : Number.isFinite(number) ? number : undefined;
+}
+
 /** A share is read more easily as a percentage. */
-const percent = (share: RecordNumber): RecordNumber => {
+export const percent = (share: RecordNumber): RecordNumber => {
   const times100 = (value: number) => Number((value * 100).toPrecision(6));
   return {
     ...share,
@@ -67,6 +80,7 @@ export const PAPER_COLUMNS: readonly Column[] = [
 export const paperRow = ({ id, data }: CollectionEntry<'papers'>): Row => ({
   id,
   name: data.name,
+  page: href(`/shelf/papers/${id}/`),
   about: data.about,
   facts: sentence([
     data.surface,
@@ -96,6 +110,7 @@ export const SUBSTRATE_COLUMNS: readonly Column[] = [
 export const substrateRow = ({ id, data }: CollectionEntry<'substrates'>): Row => ({
   id,
   name: data.name,
+  page: href(`/shelf/substrates/${id}/`),
   about: data.about,
   facts: sentence([
     `${data.face} face`,
@@ -134,6 +149,7 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf
   return {
     id,
     name: data.name,
+    page: href(`/shelf/adhesives/${id}/`),
     about: data.about,
     cautions: data.cautions.map((caution) => ({ id: caution, title: titleOf(caution) })),
     facts: [sentence([made, data.needsHeat && 'needs heat']), data.traitsNote?.trim()].filter(Boolean).join(' '),

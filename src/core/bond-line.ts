@@ -126,7 +126,7 @@ export function bondLine(joint: Joint): BondLine {
   const toLose = adhesive.coat * Math.max(0, 1 - adhesive.solids / adhesive.grabSolids);
   const taken = takenUp(flow, Math.sqrt(seconds));
   const lost = taken.paper + taken.substrate + flow.air * seconds;
-  const settingProgress = Math.min(1, Math.max(toLose > 0 ? lost / toLose : 1, seconds / gelsIn));
+  const settingProgress = Math.min(1, Math.max(toLose > 0 ? lost / toLose : 1, GRAB_LEVEL * (seconds / gelsIn)));
 
   const { wetness, wetStrength } = sheetStrength(paper, taken.paper * swelling, constants);
   const faceStrength = constants.boardFace * substrate.faceStrength;

@@ -1,7 +1,7 @@
 /** Glues that grab by cooling. */
 
 /** A glue-pot coat in a cool room cools by half in about this many seconds ÷ ln 2. Common practice, no source. */
-const COOLING_SECONDS = 20;
+export const COOLING_SECONDS = 20;
 
 /** Seconds until a hot coat gels, by Newton's law of cooling; Infinity where it does not gel in this room. */
 export function coolingSeconds(usedAt: number | undefined, gelsAt: number | undefined, celsius: number): number {

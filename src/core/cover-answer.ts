@@ -2,9 +2,9 @@
 import { areaOf, coatFromWeighing } from './area';
 import { cover, type Coverage } from './coverage';
 import { rowsOf, type CoverPlan, type NamedRow } from './cover-plan';
-import type { flatFacts } from './cover-flat';
 import { filmFacts, classFacts } from './cover-facts';
-import { figure, plain, span } from './format';
+import { figure, span } from './format';
+import { plain } from './plain';
 import { liquidOf, type Liquid } from './liquid';
 import type { MixFact } from './mix-answer';
 import { lowerFirst } from './mix-words';
@@ -25,8 +25,15 @@ export interface CoverAnswer {
   readonly figures: readonly number[];
 }
 
+/** What the water does to the sheet, for those who show it. */
+export interface FlatFacts {
+  readonly facts: readonly MixFact[];
+  readonly warnings: readonly string[];
+}
+export type FlatReckoner = (plan: CoverPlan, coverage: Coverage, catalogue: Catalogue) => FlatFacts;
+
 /** `flat` reckons what the water does to the sheet (cover-flat.ts); a lesson that does not show it leaves it out. */
-export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: typeof flatFacts): Result<CoverAnswer> {
+export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatReckoner): Result<CoverAnswer> {
   const adhesive = catalogue.adhesives.get(plan.adhesive);
   const problems = problemsOf(plan, catalogue);
   if (problems.length > 0 || adhesive?.form !== 'wet') return fail(problems);

@@ -1,7 +1,8 @@
 /** The figures behind a coverage, each with how it is known. */
 import type { CoverPlan } from './cover-plan';
 import { squareMetresPerLitre, type Coverage } from './coverage';
-import { figure, plain, span } from './format';
+import { figure, span } from './format';
+import { plain } from './plain';
 import type { Liquid } from './liquid';
 import type { MixFact } from './mix-answer';
 import type { Range } from './quantity';

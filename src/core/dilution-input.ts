@@ -7,7 +7,8 @@ import {
   type PowderSolution,
   type StrengthBasis,
 } from './dilution';
-import { figure, plain } from './format';
+import { figure } from './format';
+import { plain } from './plain';
 import { fail, ok, type ErrorCode, type InputError, type Result } from './result';
 import { powderToAdd } from './strengthen';
 

@@ -1,17 +1,25 @@
 /** Whether the work stays flat: the water a glue brings, the growth of the sheet, the bow of the board. */
-import { bowHeight, twoPlyCurvature } from './laminate';
+import { bowHeight, twoPlyCurvature, type Ply } from './laminate';
 import type { Bench } from './margins';
 import { BOND_CONSTANTS } from './model-constants';
 import { clamp } from './quantity';
 
 /** Stiffness of paper in MPa per (N·m/g · g/cm³) of its strength: a sheet that breaks at about 2 % strain. From memory. */
-const STIFFNESS_PER_STRENGTH = 105;
+export const STIFFNESS_PER_STRENGTH = 105;
 /** Share of the wet expansion still pulling after the cover has dried under weight. Estimate. */
-const LEFT_AFTER_PRESSING = 0.3;
+export const LEFT_AFTER_PRESSING = 0.3;
 /** Bow that is let pass, as a share of the span: anyone's eye, and when it must lie flat. Common practice, no source. */
-const BOW_ALLOWED = { usual: 0.02, flat: 0.008 };
+export const BOW_ALLOWED = { usual: 0.02, flat: 0.008 };
 /** Growth that a limp face may show as cockling. Estimate. */
-const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
+export const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
+
+/** The sheet as a ply: mm, and MPa along the direction in which it moves most. */
+export function sheetPly(paper: { grammage: number; density: number; tensileIndex: number }): Ply {
+  return {
+    thickness: paper.grammage / paper.density / 1000,
+    modulus: STIFFNESS_PER_STRENGTH * paper.tensileIndex * paper.density,
+  };
+}
 
 /** What bow or cockling is allowed ÷ what this water load brings, after pressing. */
 export function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants }: Bench): number {
@@ -22,10 +30,6 @@ export function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, 
   const growth = paper.wetExpansion * wetted;
   const asked = wants.flat ? 'flat' : 'usual';
   if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth, 1e-6);
-  const sheet = {
-    thickness: paper.grammage / paper.density / 1000,
-    modulus: STIFFNESS_PER_STRENGTH * paper.tensileIndex * paper.density,
-  };
-  const bow = bowHeight(twoPlyCurvature(sheet, substrate, growth * LEFT_AFTER_PRESSING), spanMm);
+  const bow = bowHeight(twoPlyCurvature(sheetPly(paper), substrate, growth * LEFT_AFTER_PRESSING), spanMm);
   return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
 }

@@ -18,43 +18,55 @@ export interface Flip {
   readonly adhesiveId: string;
 }
 
-/** Fewer draws than the answer itself: the search asks many times, and only first place matters. */
-const DRAWS = 32;
+/** To the digits a reader is shown, so that the value, typed back, gives what was found. */
+const asShown = (value: number): number => Number(value.toPrecision(2));
 /** Steps out in each direction, as factors; past a threefold change it is another job. */
 const FACTORS = [1.15, 1.35, 1.6, 2, 2.5, 3];
 const DEGREES = [3, 6, 9, 12, 15, 18];
 
-/** The nearest flip for one field, or undefined when nothing within reach flips it. Never throws. */
-export function nearestFlip(field: FlipField, job: Job, catalogue: Catalogue): Flip | undefined {
-  const first = (changed: Job) => rank(changed, catalogue, DRAWS)[0]!.adhesiveId;
-  const now = first(job);
+/** A search that stops before every question to the model, so that a page can take it in small turns. */
+export type FlipSearch = Generator<undefined, Flip | undefined>;
+
+/** Looks for the nearest flip of one field; `now` is the adhesive in first place. Never throws. */
+export function* searchFlip(field: FlipField, now: string, job: Job, catalogue: Catalogue): FlipSearch {
   const from = valueNow(field, job, catalogue);
   const steps: number[] =
     field === 'celsius' ? DEGREES.flatMap((d) => [from - d, from + d]) : FACTORS.flatMap((f) => [from / f, from * f]);
-  for (const step of steps) {
-    if (!allowed(field, step)) continue;
-    const adhesiveId = first(withValue(field, step, job));
-    if (adhesiveId !== now) return refine(field, from, step, now, job, first);
+  const other = (value: number): string | undefined => {
+    if (!isOther(field, value, from)) return undefined;
+    const adhesiveId = rank(withValue(field, value, job), catalogue)[0]!.adhesiveId;
+    return adhesiveId === now ? undefined : adhesiveId;
+  };
+  for (const step of steps.map(asShown)) {
+    yield;
+    const adhesiveId = other(step);
+    if (adhesiveId !== undefined) return yield* refine({ field, from, to: step, adhesiveId }, other);
   }
   return undefined;
 }
 
 /** Halves the gap until the flip is known to about 3 %. */
-function refine(
-  field: FlipField,
-  from: number,
-  found: number,
-  now: string,
-  job: Job,
-  first: (job: Job) => string,
-): Flip {
-  let [near, far] = [from, found];
+function* refine(found: Flip, other: (value: number) => string | undefined): FlipSearch {
+  let near = found.from;
+  let flip = found;
   for (let i = 0; i < 3; i += 1) {
-    const between = (near + far) / 2;
-    if (first(withValue(field, between, job)) === now) near = between;
-    else far = between;
+    const to = asShown((near + flip.to) / 2);
+    if (to === flip.to) break;
+    yield;
+    const adhesiveId = other(to);
+    if (adhesiveId === undefined) near = to;
+    else flip = { ...flip, to, adhesiveId };
   }
-  return { field, from, to: far, adhesiveId: first(withValue(field, far, job)) };
+  return flip;
+}
+
+/** The nearest flip for one field in one go, or undefined when nothing within reach flips it. */
+export function nearestFlip(field: FlipField, job: Job, catalogue: Catalogue): Flip | undefined {
+  const search = searchFlip(field, rank(job, catalogue)[0]!.adhesiveId, job, catalogue);
+  for (;;) {
+    const turn = search.next();
+    if (turn.done) return turn.value;
+  }
 }
 
 function valueNow(field: FlipField, job: Job, catalogue: Catalogue): number {
@@ -76,7 +88,8 @@ function withValue(field: FlipField, value: number, job: Job): Job {
   return { ...job, paper: { ...paper, dropSeconds: value } };
 }
 
-function allowed(field: FlipField, value: number): boolean {
+/** Whether a value can be typed, and reads differently from the one that stands there. */
+function isOther(field: FlipField, value: number, from: number): boolean {
   const limits = LIMITS[(field === 'absorbency' ? 'dropSeconds' : field) satisfies NumberField];
-  return value >= limits.low && value <= limits.high;
+  return value >= limits.low && value <= limits.high && value !== asShown(from);
 }

@@ -7,23 +7,15 @@ const NO_BREAK = '\u00a0';
 export function figure(value: number, digits = 2): string {
   if (!Number.isFinite(value)) return 'not known';
   if (value === 0) return '0';
-  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(digits))))));
+  const decimals = Math.min(
+    100,
+    Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(digits)))))),
+  );
   const [whole = '0', fraction] = Number(value.toPrecision(digits)).toFixed(decimals).split('.');
   const grouped = whole.replace(/\B(?=(\d{3})+(?!\d))/g, THIN_SPACE);
   const trimmed = digits > 2 ? fraction : fraction?.replace(/0+$/, '');
   return trimmed ? `${grouped}.${trimmed}` : grouped;
 }
-
-/** A measured or typed amount: to `digits` at most, without idle zeros: 2.5, 220, 0.75. */
-export const plain = (value: number, digits = 3): string =>
-  figure(value, digits)
-    .replace(/(\.\d*?)0+$/, '$1')
-    .replace(/\.$/, '');
-
-const NUMBER_THEN_UNIT = /(\d) (?=(?:g\/m²|g|ml|l|mm|cm|cm²|m²|µm|s|min|h|mPa·s|°C|%|parts)(?![\p{L}\d]))/gu;
-
-/** A sentence whose numbers stay on one line with their units. */
-export const tied = (text: string): string => text.replace(NUMBER_THEN_UNIT, `$1${NO_BREAK}`);
 
 export const withUnit = (value: number, unit: string, digits = 2): string =>
   `${figure(value, digits)}${NO_BREAK}${unit}`;
@@ -39,7 +31,8 @@ export function span(low: number, high: number, unit: string, digits = 2): strin
 export function duration(seconds: number): string {
   if (seconds >= 3600) return 'an hour or more';
   if (seconds < 1) return 'under 1\u00a0s';
-  if (seconds < 115) return withUnit(seconds < 10 ? Math.round(seconds) : round5(seconds), 's');
+  // Written whole: two digits would round the fives again.
+  if (seconds < 115) return `${seconds < 10 ? Math.round(seconds) : round5(seconds)}${NO_BREAK}s`;
   return withUnit(Math.round(seconds / 60), 'min');
 }
 

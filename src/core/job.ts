@@ -96,6 +96,8 @@ export function jobProblems(job: Job, catalogue: Catalogue): InputError[] {
   if (!catalogue.papers.has(paper.family)) problems.push(unknown('family', 'a paper'));
   if (!catalogue.substrates.has(job.substrate)) problems.push(unknown('substrate', 'what it goes on'));
   if (!catalogue.techniques.has(job.tool)) problems.push(unknown('tool', 'a tool'));
+  if (paper.surface !== undefined && !SURFACES.includes(paper.surface)) problems.push(unknown('surface', 'a surface'));
+  if (paper.sizing !== undefined && !SIZINGS.includes(paper.sizing)) problems.push(unknown('sizing', 'a sizing'));
   for (const id of job.atHand) if (!catalogue.adhesives.has(id)) problems.push(unknown('atHand', 'adhesives'));
   const grammage = paper.grammage ?? catalogue.papers.get(paper.family)?.grammage.middle;
   if (grammage !== undefined && paper.caliper !== undefined && problems.length === 0) {
@@ -114,7 +116,9 @@ export function settleJob(job: Job, catalogue: Catalogue): { job: Job; dropped: 
     const fields = new Set(jobProblems(settled, catalogue).map((problem) => problem.field));
     if (fields.size === 0) break;
     dropped.push(...fields);
-    const paperFields = ['grammage', 'caliper', 'dropSeconds', 'cobb'].filter((field) => fields.has(field));
+    const paperFields = ['grammage', 'caliper', 'dropSeconds', 'cobb', 'surface', 'sizing'].filter((field) =>
+      fields.has(field),
+    );
     const kept = Object.entries(settled.paper).filter(([key]) => !paperFields.includes(key));
     settled = {
       ...settled,

@@ -29,8 +29,8 @@ export interface Bench {
   /** g/m² per second from an open wet face in this room */
   readonly evaporation: number;
   readonly wants: { readonly flexes: boolean; readonly damp: boolean; readonly flat: boolean };
-  /** drag and coat (g/m²) of the tool */
-  readonly tool: { readonly drag: number; readonly coat: number };
+  /** drag, coat (g/m²) and the thickest liquid (mPa·s at rest) of the tool */
+  readonly tool: { readonly drag: number; readonly coat: number; readonly thickest: number };
 }
 
 export interface Margins {
@@ -43,11 +43,11 @@ export interface Margins {
 }
 
 /** Alcohol against water: it wets about half as fast (surface tension and viscosity), leaves some six times faster, and hardly swells fibre. From memory. */
-const ALCOHOL = { suction: 0.5, evaporation: 6, swelling: 0.2 };
+export const ALCOHOL = { suction: 0.5, evaporation: 6, swelling: 0.2 };
 const WATER = { suction: 1, evaporation: 1, swelling: 1 };
 
 /** A coat that is about to gel is this many times thicker, on the way, than it was in the pot. Estimate. */
-const COOLING_THICKENS = 8;
+export const COOLING_THICKENS = 8;
 
 export function wetMargins(
   adhesive: WetAdhesive,
@@ -77,7 +77,10 @@ export function wetMargins(
   const cold = liquid.filmFormsAbove !== undefined && bench.celsius < liquid.filmFormsAbove;
   const dryCoat = tool.coat * liquid.solids;
   return {
-    spread: bounded(spreadMarginUnderBrush(paper.grammage, liquid.underBrush, tool.drag, constants)),
+    spread: bounded(
+      spreadMarginUnderBrush(paper.grammage, liquid.underBrush, tool.drag, constants) *
+        Math.min(1, tool.thickest / liquid.viscosity),
+    ),
     lift: bounded(joint.liftMargin),
     bond: bounded(
       ((dryCoat / liquid.leastDryCoat) * holdOn(adhesive, bench) * (cold ? NO_FILM : 1)) / demand(adhesive, bench),
@@ -98,7 +101,7 @@ export interface DryPoint {
 }
 
 /** Grammage that bears a drag of 1 in a dry adhesive's record, g/m². */
-const DRY_DRAG_GRAMMAGE = 45;
+export const DRY_DRAG_GRAMMAGE = 45;
 
 export function dryMargins(adhesive: DryAdhesive, point: DryPoint, bench: Bench): Margins {
   const { paper, substrate } = bench;
@@ -116,15 +119,15 @@ export function dryMargins(adhesive: DryAdhesive, point: DryPoint, bench: Bench)
 }
 
 /** What is left of a bond whose film could not form in the cold. Estimate. */
-const NO_FILM = 0.3;
+export const NO_FILM = 0.3;
 
 function holdOn(adhesive: WetAdhesive | DryAdhesive, { face }: Bench): number {
   return adhesive.hold[face === 'non-porous' ? 'nonPorous' : face];
 }
 
 /** Estimate: how much more is asked of a joint that must bend, or get damp. */
-const FLEX_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.3, no: 2 };
-const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.5, no: 2.5 };
+export const FLEX_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.3, no: 2 };
+export const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.5, no: 2.5 };
 
 /** What is asked of the joint, as a multiple of a 100 g/m² sheet on board: stiff sheets spring back harder. Estimate. */
 function demand(adhesive: WetAdhesive | DryAdhesive, { paper, wants }: Bench): number {

@@ -1,6 +1,7 @@
 /** A jar whose strength is to change: a batch from a stronger stock, or all of it made thinner or thicker. */
 import { askDilution, askStretch } from './dilution-input';
-import { figure, plain } from './format';
+import { figure } from './format';
+import { plain } from './plain';
 import type { MixAnswer } from './mix-answer';
 import { curveOf, dilutingSteps, jarName, thickness } from './mix-jar-words';
 import type { MixPlan } from './mix-plan';

@@ -1,5 +1,6 @@
 /** Starch paste: what goes in the pan, how it is cooked, and how it is thinned for the work. */
-import { figure, plain, span, withUnit } from './format';
+import { figure, span, withUnit } from './format';
+import { plain } from './plain';
 import type { MixAnswer, MixFact } from './mix-answer';
 import type { MixPlan } from './mix-plan';
 import { batchFor, inJug, lowerFirst, onScale } from './mix-words';

@@ -1,6 +1,7 @@
 /** A powder into water: what to weigh, how to wet it out, how thick it will be. */
 import { askPowder } from './dilution-input';
-import { plain, span, withUnit } from './format';
+import { span, withUnit } from './format';
+import { plain } from './plain';
 import type { MixAnswer, MixFact } from './mix-answer';
 import type { MixPlan } from './mix-plan';
 import { BASIS_APART, batchFor, inJug, likeness, onScale, roundingWords } from './mix-words';

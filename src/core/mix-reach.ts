@@ -1,5 +1,6 @@
 /** How a stretched mix is made, what film it leaves, how much it covers, and how far stretching can go. */
-import { figure, plain, span, withUnit } from './format';
+import { figure, span, withUnit } from './format';
+import { plain } from './plain';
 import { liquidOf } from './liquid';
 import type { MixFact } from './mix-answer';
 import type { MixPlan } from './mix-plan';

@@ -1,6 +1,6 @@
 /** PVA made to go further: portions, solids, thickness, slip, the film it leaves, and how far it can go. */
-import { durationSpan, figure, plain, withUnit } from './format';
-import { DEFAULT_JOB, placingSeconds } from './job';
+import { durationSpan, figure, withUnit } from './format';
+import { plain } from './plain';
 import type { MixAnswer } from './mix-answer';
 import { filmFacts, reach, stretchSteps } from './mix-reach';
 import type { MixPlan } from './mix-plan';
@@ -45,8 +45,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: typeo
   });
   const [baseName, addedName] = [nameOf(plan.base, catalogue), nameOf(plan.extender, catalogue)];
   const tool = catalogue.techniques.get(plan.tool)!;
-  const job = { ...DEFAULT_JOB, paper: { family: plan.paper }, tool: plan.tool, celsius: plan.celsius };
-  const slip = slipOf?.(parts, job, catalogue);
+  const slip = slipOf?.(parts, plan, catalogue);
   const millilitres = mixed.millilitres * times;
   const ratio = figure(parts.extenderParts / parts.baseParts, 2);
   return ok({
@@ -84,7 +83,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: typeo
     cautions: ['valued-original', ...(plan.extender.includes('paste') ? ['spoilage'] : [])],
     ...(slip && {
       slip: {
-        neededSeconds: placingSeconds(job.widthMm, job.heightMm),
+        neededSeconds: slip.neededSeconds,
         rows: [
           { name: `${baseName} alone`, low: slip.base.p10, middle: slip.base.p50, high: slip.base.p90 },
           { name: 'this mix', low: slip.mixed.p10, middle: slip.mixed.p50, high: slip.mixed.p90 },

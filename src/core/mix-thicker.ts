@@ -1,5 +1,6 @@
 /** A mix that is too thin: powder where it dissolves, the same thing at full strength, or less water. */
-import { figure, plain, withUnit } from './format';
+import { figure, withUnit } from './format';
+import { plain } from './plain';
 import type { MixAnswer } from './mix-answer';
 import { curveOf, jarName, thickness } from './mix-jar-words';
 import type { MixPlan } from './mix-plan';

@@ -1,6 +1,7 @@
 /** Sentences that several kinds of mix share. */
 import type { Dilution } from './dilution';
-import { figure, plain } from './format';
+import { figure } from './format';
+import { plain } from './plain';
 import { jugStep, roundToStep } from './rounding';
 
 /** What must be mixed so that `need` reaches the work when `lossPercent` of it stays behind. */

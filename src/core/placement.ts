@@ -16,7 +16,7 @@ export interface Placement {
 }
 
 /** At or below this a sheet is too weak when wet for a brush, whatever the glue. Common practice, no source. */
-const FINGERTIP_GRAMMAGE = 30;
+export const FINGERTIP_GRAMMAGE = 30;
 
 const PAPER = 'the back of the paper';
 

@@ -2,7 +2,7 @@
  * A calculator's fields, said once: what each may be, how it is read from what was typed, and how it
  * travels in a link. A plan is the values; texts are what the reader typed, kept as typed.
  */
-import { plain } from './format';
+import { plain } from './plain';
 import type { LengthUnit } from './length-text';
 import { parseNumber } from './number-text';
 import { fail, ok, type InputError, type Result } from './result';

@@ -77,7 +77,7 @@ function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue): (draw: Draw) 
       thickness: draw(substrate.thickness, 9),
       modulus: draw(substrate.modulus, 9),
     },
-    tool: { drag: draw(tool.drag, 10), coat: draw(tool.coat, 10) },
+    tool: { drag: draw(tool.drag, 10), coat: draw(tool.coat, 10), thickest: tool.thickest },
   });
 }
 

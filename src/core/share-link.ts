@@ -20,17 +20,21 @@ export interface Decoded {
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const MOST_IDS = 60;
+const LONGEST = 4000;
 
 /** Any text to a job: what cannot be read is left at its default and named in `dropped`. Never throws. */
 export function decodeJob(text: unknown): Decoded {
   const query = new Map<string, string>();
   const dropped: string[] = [];
-  const source = typeof text === 'string' ? text.slice(0, 4000).replace(/^[?#]/, '') : '';
+  const whole = typeof text === 'string' ? text.replace(/^[?#]/, '') : '';
+  // Cut between two pairs, for half a number is another number.
+  const source = whole.length > LONGEST ? whole.slice(0, Math.max(0, whole.lastIndexOf('&', LONGEST))) : whole;
+  if (source !== whole) dropped.push('all past its first 4000 characters');
   for (const pair of source.split('&')) {
     const cut = pair.indexOf('=');
     if (cut <= 0) continue;
     const value = unescaped(pair.slice(cut + 1));
-    if (value === undefined) dropped.push(pair.slice(0, cut));
+    if (value === undefined) dropped.push(pair.slice(0, cut).slice(0, 40));
     else query.set(pair.slice(0, cut), value);
   }
   const drop = (key: string) => dropped.push(`${key} (${query.get(key)!.slice(0, 40)})`);
@@ -48,8 +52,7 @@ export function decodeJob(text: unknown): Decoded {
     drop(key);
     return undefined;
   };
-  const list = (key: string): readonly string[] =>
-    [...new Set((query.get(key) ?? '').split('.').filter(Boolean))].slice(0, MOST_IDS);
+  const list = (key: string): readonly string[] => [...new Set((query.get(key) ?? '').split('.').filter(Boolean))];
   const numbers: { paper: Record<string, number>; job: Record<string, number> } = { paper: {}, job: {} };
   for (const [key, [part, field]] of Object.entries(NUMBER_KEYS)) {
     const value = query.get(key);
@@ -64,9 +67,10 @@ export function decodeJob(text: unknown): Decoded {
   const known = NEEDS.filter((need) => needs.includes(need));
   const atHand = list('have')
     .filter((id) => ID.test(id))
+    .slice(0, MOST_IDS)
     .sort();
   if (needs.some((need) => !(NEEDS as readonly string[]).includes(need))) drop('need');
-  if (list('have').some((id) => !ID.test(id))) drop('have');
+  if (list('have').length > MOST_IDS || list('have').some((id) => !ID.test(id))) drop('have');
   const surface = oneOf('face', SURFACES);
   const sizing = oneOf('size', SIZINGS);
   const runs = oneOf('runs', ['yes', 'no']);

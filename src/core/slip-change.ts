@@ -1,20 +1,32 @@
 /** How long a sheet slides on a mix, and on what it was made from, by the chooser's own model. */
-import type { Job } from './job';
+import { DEFAULT_JOB } from './job';
 import { judge } from './judge-one';
 import type { Catalogue } from './records';
+import { secondsNeeded } from './sampling';
 import { alone, asAdhesive, type Blend } from './stretching';
 import type { Percentiles } from './tally';
+
+/** The bench a mix is tried on: an A5 piece on binder's board, as the chooser starts with. */
+export interface SlipBench {
+  /** ids of a paper and of a technique */
+  readonly paper: string;
+  readonly tool: string;
+  readonly celsius: number;
+}
 
 export interface SlipChange {
   readonly base: Percentiles;
   readonly mixed: Percentiles;
   /** middle of the mix ÷ middle of the base */
   readonly times: number;
+  /** seconds it takes to place such a piece */
+  readonly neededSeconds: number;
 }
 
-/** How long the sheet of this job can be slid with the base and with the mix, s. */
-export function slipChange(parts: Blend, job: Job, catalogue: Catalogue): SlipChange {
+/** How long the sheet on this bench can be slid with the base and with the mix, s. */
+export function slipChange(parts: Blend, bench: SlipBench, catalogue: Catalogue): SlipChange {
+  const job = { ...DEFAULT_JOB, paper: { family: bench.paper }, tool: bench.tool, celsius: bench.celsius };
   const before = judge(alone(parts.base, catalogue), job, catalogue).slipSeconds;
   const after = judge(asAdhesive(parts, catalogue), job, catalogue).slipSeconds;
-  return { base: before, mixed: after, times: after.p50 / before.p50 };
+  return { base: before, mixed: after, times: after.p50 / before.p50, neededSeconds: secondsNeeded(job) };
 }

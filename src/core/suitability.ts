@@ -21,7 +21,7 @@ export interface Suitability {
 }
 
 /** Below this sorptivity, g/m² per √s, a paper face counts as closed. From memory: foils and plastic coatings. */
-const CLOSED_FACE = 0.6;
+export const CLOSED_FACE = 0.6;
 
 type Carrier = 'water' | 'alcohol' | 'a little water' | 'none';
 
@@ -63,7 +63,15 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
   if (!needs.has('flexes') && adhesive.flexes !== 'yes')
     off(adhesive.flexes === 'no' ? 0.85 : 0.95, 'stiff', 'It dries stiffer than a vinyl film.');
   if (adhesive.form === 'wet') {
-    const { filmFormsAbove, gelsAt } = middleLiquid(adhesive, catalogue);
+    const { filmFormsAbove, gelsAt, viscosity } = middleLiquid(adhesive, catalogue);
+    if (viscosity > catalogue.techniques.get(job.tool)!.thickest) {
+      notes.push({
+        code: 'tool',
+        weight: 4,
+        against: true,
+        text: 'It is too thick for your tool: use a brush or a card.',
+      });
+    }
     if (filmFormsAbove !== undefined && job.celsius < filmFormsAbove) {
       notes.push({
         code: 'cold',
@@ -85,8 +93,8 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
     const likely = sheet.coloursRun === 'likely';
     const asked = needs.has('colours');
     const left = {
-      water: likely ? (asked ? 0.15 : 0.4) : asked ? 0.6 : 1,
-      alcohol: likely ? (asked ? 0.4 : 0.6) : asked ? 0.8 : 1,
+      water: likely ? (asked ? 0.05 : 0.2) : asked ? 0.6 : 1,
+      alcohol: likely ? (asked ? 0.15 : 0.3) : asked ? 0.8 : 1,
       'a little water': likely ? 0.5 : asked ? 0.8 : 1,
       none: 1,
     }[carrier];

@@ -59,11 +59,11 @@ export function dispersionViscosity(dispersion: Dispersion): number {
 }
 
 /** Shear rate under a loaded bristle brush drawn by hand, 1/s. From memory. */
-const BRUSH_SHEAR = 50;
+export const BRUSH_SHEAR = 50;
 /** Stress at which these liquids begin to thin, Pa. From memory. */
-const THINNING_STRESS = 100;
+export const THINNING_STRESS = 100;
 /** How strongly they thin (Cross model exponent). From memory. */
-const THINNING_EXPONENT = 0.6;
+export const THINNING_EXPONENT = 0.6;
 
 /**
  * Viscosity under the brush, mPa·s, from the viscosity at rest: a Cross law with one yielding stress for

@@ -4,6 +4,18 @@ import { DEFAULT_JOB, type Job } from '../core/job';
 export const presets: Readonly<Record<string, Job>> = {
   /** a light, soft sheet on board: the case where weight decides */
   'light-sheet': { ...DEFAULT_JOB, paper: { family: 'kozo-tissue', grammage: 18 } },
+  /** a sheet that nobody knows, whose drop went in fast */
+  'fast-drop': { ...DEFAULT_JOB, paper: { family: 'marbled', grammage: 90, dropSeconds: 4 } },
+  /** a large side, which takes half a minute to lay: the case where time decides */
+  'large-side': { ...DEFAULT_JOB, paper: { family: 'wove-text' }, widthMm: 320, heightMm: 440 },
+  /** the first job of a beginner: a soft bark paper on a small box */
+  'first-job': { ...DEFAULT_JOB, paper: { family: 'lokta-light' } },
+  /** a cover that has to lie flat */
+  'lie-flat': { ...DEFAULT_JOB, paper: { family: 'wove-text' }, widthMm: 210, heightMm: 300, needs: ['flat'] },
+  /** a photograph's mount or a keepsake: it must come apart again */
+  'come-apart': { ...DEFAULT_JOB, paper: { family: 'kozo-medium' }, needs: ['undo', 'long-lived'] },
+  /** a class of children, without a hot plate */
+  'a-class': { ...DEFAULT_JOB, paper: { family: 'marbled' }, needs: ['children', 'no-heat'] },
   /** an everyday cover on board: the case where the families stand side by side */
   'a-cover-on-board': DEFAULT_JOB,
 };

@@ -95,7 +95,7 @@ function JobLine({ store }: { readonly store: ChooserPageStore }) {
 function lookAfterPauses(store: ChooserPageStore): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const later = (work: () => void) => {
-    timer = setTimeout(work, 30);
+    timer = setTimeout(work, 8);
   };
   const stop = store.$job.listen(() => {
     clearTimeout(timer);

@@ -1,12 +1,12 @@
 /** The coverage calculator: how much adhesive the pieces take, as a range with a figure to have in hand. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo } from 'preact/hooks';
-import { flatFacts } from '../core/cover-flat';
+import type { FlatFacts } from '../core/cover-answer';
 import { openCovering } from '../stores/open-covering';
 import { loadPlan } from '../stores/plan-link';
 import { syncAddress } from '../stores/url-sync';
 import { ClassFields } from './cover/ClassFields';
-import { CoverDetails } from './cover/CoverDetails';
+import { CoverDetails, CoverPieces, MixLink } from './cover/CoverDetails';
 import { CoatFields, ThingFields } from './cover/CoverFields';
 import { CoverResult } from './cover/CoverResult';
 import { LinkSaid } from './parts/LinkSaid';
@@ -17,12 +17,14 @@ interface Props {
   /** paths of this calculator's own page and of the mixing calculator's */
   readonly address: string;
   readonly mixAddress: string;
+  /** worked out at build for the first answer; the model that reckons the others follows after */
+  readonly flat: FlatFacts;
 }
 
 const prefix = 'cover-';
 
-export default function Cover({ address, mixAddress }: Props) {
-  const store = useMemo(() => openCovering(flatFacts), []);
+export default function Cover({ address, mixAddress, flat }: Props) {
+  const store = useMemo(() => openCovering(() => flat), []);
   const problems = useStore(store.$problems);
   const { answer } = useStore(store.$solved);
   const { dropped } = useStore(store.$link);
@@ -30,6 +32,9 @@ export default function Cover({ address, mixAddress }: Props) {
   const tail = useStore(store.$tail);
   const stale = problems.length > 0 ? ' stale' : '';
   useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
+  useEffect(() => {
+    void import('../core/cover-flat').then(({ flatFacts }) => store.learn(flatFacts));
+  }, []);
 
   return (
     <div class="bench">
@@ -37,15 +42,18 @@ export default function Cover({ address, mixAddress }: Props) {
         <span>{answer.brief[0]}</span>
         <span class="number">{answer.brief[1]}</span>
       </a>
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <ThingFields store={store} prefix={prefix} />
         <CoatFields store={store} prefix={prefix} />
         <ClassFields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <LinkSaid dropped={dropped} other={other} />
-        <CoverResult store={store} mixAddress={mixAddress} />
+        <CoverResult store={store}>
+          <MixLink store={store} address={mixAddress} />
+        </CoverResult>
+        <CoverPieces store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
         <CoverDetails store={store} />

@@ -9,27 +9,26 @@ import { ProblemList } from './parts/ProblemList';
 
 interface Props {
   readonly start: CoverPlan;
-  /** paths of the calculators' own pages */
+  /** path of the calculator's own page */
   readonly address: string;
-  readonly mixAddress: string;
   /** told apart from other islands on the page */
   readonly name: string;
 }
 
-export default function CoverBrief({ start, address, mixAddress, name }: Props) {
+export default function CoverBrief({ start, address, name }: Props) {
   const store = useMemo(() => openCovering(undefined, start), []);
   const problems = useStore(store.$problems);
   const tail = useStore(store.$tail);
   const prefix = `${name}-`;
   return (
     <div class="bench">
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <ThingFields store={store} prefix={prefix} />
         <CoatFields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={problems.length > 0 ? 'bench-answer stale' : 'bench-answer'} aria-label="The answer">
-        <CoverResult store={store} mixAddress={mixAddress} />
+        <CoverResult store={store} />
         <p class="no-print">
           <a href={`${address}?${tail}`}>Open this in the coverage calculator</a>, with the class and the figures behind
           it.

@@ -48,11 +48,11 @@ export default function Mix({ cautions, address }: Props) {
         <span>{answer.brief[0]}</span>
         <span class="number">{answer.brief[1]}</span>
       </a>
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <KindField store={store} prefix={prefix} />
         <MixFields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <LinkSaid dropped={dropped} other={other} />
         <MixResult store={store} />

@@ -4,76 +4,66 @@
  */
 import { z } from 'astro/zod';
 import { id } from './number';
+import { strictObject } from './strict';
 
 const basis = z.enum(['published', 'common-practice', 'from-memory', 'exact']);
 const scalar = z.union([z.number(), z.string(), z.boolean()]);
 const argument: z.ZodType<unknown> = z.lazy(() => z.union([scalar, z.array(argument), z.record(argument)]));
 
-const formulaRow = z
-  .object({
-    id,
-    /** name of an exported function of core (see src/data/check-functions.ts) */
-    call: z.string(),
-    args: z.array(argument),
-    /** field of the result to compare, where the function gives several: "value", "uptake.paper" */
-    pick: z.string().optional(),
-    expected: z.number(),
-    unit: z.string().default(''),
-    /** largest difference that passes, absolute, in the unit */
-    within: z.number().nonnegative(),
-    basis,
-    source: id.optional(),
-    /** what the row says, for a reader: "20 lb bond in g/m²" */
-    says: z.string().min(5),
-    note: z.string().optional(),
-  })
-  .strict()
-  .refine((row) => row.basis !== 'published' || row.source, { message: 'published needs a source id' });
+const formulaRow = strictObject({
+  id,
+  /** name of an exported function of core (see src/data/check-functions.ts) */
+  call: z.string(),
+  args: z.array(argument),
+  /** field of the result to compare, where the function gives several: "value", "uptake.paper" */
+  pick: z.string().optional(),
+  expected: z.number(),
+  unit: z.string().default(''),
+  /** largest difference that passes, absolute, in the unit */
+  within: z.number().nonnegative(),
+  basis,
+  source: id.optional(),
+  /** what the row says, for a reader: "20 lb bond in g/m²" */
+  says: z.string().min(5),
+  note: z.string().optional(),
+}).refine((row) => row.basis !== 'published' || row.source, { message: 'published needs a source id' });
 
-const outcomeRow = z
-  .object({
-    id,
-    paper: id,
-    grammage: z.number().positive(),
-    adhesive: id,
-    spreads: z.boolean(),
-    lifts: z.boolean(),
-    gives: z.enum(['paper', 'substrate']).optional(),
-  })
-  .strict();
+const outcomeRow = strictObject({
+  id,
+  paper: id,
+  grammage: z.number().positive(),
+  adhesive: id,
+  spreads: z.boolean(),
+  lifts: z.boolean(),
+  gives: z.enum(['paper', 'substrate']).optional(),
+});
 
 const head = { title: z.string().min(5), about: z.string().min(20) };
 
 export const checkSchema = z.discriminatedUnion('kind', [
-  z.object({ ...head, kind: z.literal('formula'), rows: z.array(formulaRow).min(1) }).strict(),
-  z
-    .object({
-      ...head,
-      kind: z.literal('outcomes'),
-      basis,
-      note: z.string(),
-      setting: z.object({ substrate: id, technique: id, seconds: z.number().positive() }).strict(),
-      rows: z.array(outcomeRow).min(1),
-    })
-    .strict(),
-  z
-    .object({
-      ...head,
-      kind: z.literal('leave-one-out'),
-      of: id,
-      right: z.number().int(),
-      asked: z.number().int(),
-      folds: z.array(
-        z
-          .object({
-            paper: id,
-            constants: z.record(z.number()),
-            rows: z.array(z.object({ id, spread: z.boolean(), lift: z.boolean() }).strict()),
-          })
-          .strict(),
-      ),
-    })
-    .strict(),
+  strictObject({ ...head, kind: z.literal('formula'), rows: z.array(formulaRow).min(1) }),
+  strictObject({
+    ...head,
+    kind: z.literal('outcomes'),
+    basis,
+    note: z.string(),
+    setting: strictObject({ substrate: id, technique: id, seconds: z.number().positive() }),
+    rows: z.array(outcomeRow).min(1),
+  }),
+  strictObject({
+    ...head,
+    kind: z.literal('leave-one-out'),
+    of: id,
+    right: z.number().int(),
+    asked: z.number().int(),
+    folds: z.array(
+      strictObject({
+        paper: id,
+        constants: z.record(z.number()),
+        rows: z.array(strictObject({ id, spread: z.boolean(), lift: z.boolean() })),
+      }),
+    ),
+  }),
 ]);
 
 export type Check = z.infer<typeof checkSchema>;

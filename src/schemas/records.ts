@@ -1,75 +1,68 @@
 /** The shape of every record in content/. Strict: a field that is not named here fails the build. */
 import { z } from 'astro/zod';
 import { id, quantity } from './number';
+import { strictObject } from './strict';
 
 /** One or two plain sentences for a reader who has never met the thing. */
 const about = z.string().min(20);
 
-export const paperSchema = z
-  .object({
-    name: z.string().min(3),
-    about,
-    alsoCalled: z.array(z.string()).default([]),
-    grammage: quantity('g/m²', { min: 5, max: 600 }),
-    density: quantity('g/cm³', { min: 0.1, max: 1.5 }),
-    sorptivity: quantity('g/m²/√s', { min: 0, max: 60 }),
-    tensileIndex: quantity('N·m/g', { min: 3, max: 150 }),
-    wetRetention: quantity('1', { min: 0.01, max: 1 }),
-    contact: quantity('1', { min: 0.1, max: 1 }),
-    wetExpansion: quantity('1', { min: 0, max: 0.06 }),
-    surface: z.enum(['smooth', 'textured', 'embossed']),
-    sizing: z.enum(['unsized', 'lightly-sized', 'sized', 'hard-sized', 'coated']),
-    grain: z.enum(['none', 'weak', 'marked']),
-    grainNote: z.string().optional(),
-    coloursRun: z.enum(['unlikely', 'possible', 'likely']),
-    harmedByWater: z.boolean().default(false),
-    closed: z.boolean().default(false),
-    lookAlikes: z.array(id).default([]),
-  })
-  .strict();
+export const paperSchema = strictObject({
+  name: z.string().min(3),
+  about,
+  alsoCalled: z.array(z.string()).default([]),
+  grammage: quantity('g/m²', { min: 5, max: 600 }),
+  density: quantity('g/cm³', { min: 0.1, max: 1.5 }),
+  sorptivity: quantity('g/m²/√s', { min: 0, max: 60 }),
+  tensileIndex: quantity('N·m/g', { min: 3, max: 150 }),
+  wetRetention: quantity('1', { min: 0.01, max: 1 }),
+  contact: quantity('1', { min: 0.1, max: 1 }),
+  wetExpansion: quantity('1', { min: 0, max: 0.06 }),
+  surface: z.enum(['smooth', 'textured', 'embossed']),
+  sizing: z.enum(['unsized', 'lightly-sized', 'sized', 'hard-sized', 'coated']),
+  grain: z.enum(['none', 'weak', 'marked']),
+  grainNote: z.string().optional(),
+  coloursRun: z.enum(['unlikely', 'possible', 'likely']),
+  harmedByWater: z.boolean().default(false),
+  closed: z.boolean().default(false),
+  lookAlikes: z.array(id).default([]),
+});
 
-export const substrateSchema = z
-  .object({
-    name: z.string().min(3),
-    about,
-    sorptivity: quantity('g/m²/√s', { min: 0, max: 60 }),
-    faceStrength: quantity('×', { min: 0.05, max: 20 }),
-    thickness: quantity('mm', { min: 0.01, max: 50 }),
-    modulus: quantity('MPa', { min: 1, max: 250000 }),
-    face: z.enum(['porous', 'leather', 'non-porous']),
-    takesGlue: z.boolean(),
-    limp: z.boolean(),
-  })
-  .strict();
+export const substrateSchema = strictObject({
+  name: z.string().min(3),
+  about,
+  sorptivity: quantity('g/m²/√s', { min: 0, max: 60 }),
+  faceStrength: quantity('×', { min: 0.05, max: 20 }),
+  thickness: quantity('mm', { min: 0.01, max: 50 }),
+  modulus: quantity('MPa', { min: 1, max: 250000 }),
+  face: z.enum(['porous', 'leather', 'non-porous']),
+  takesGlue: z.boolean(),
+  limp: z.boolean(),
+});
 
 const thickening = z.discriminatedUnion('law', [
-  z.object({ law: z.literal('none') }).strict(),
-  z.object({ law: z.literal('cellulose-ether'), grade: quantity('mPa·s', { min: 3, max: 200000 }) }).strict(),
-  z.object({ law: z.literal('dispersion'), viscosity: quantity('mPa·s', { min: 10, max: 200000 }) }).strict(),
-  z
-    .object({
-      law: z.literal('solution'),
-      viscosity: quantity('mPa·s', { min: 1, max: 500000 }),
-      percent: z.number().positive().max(70),
-    })
-    .strict(),
+  strictObject({ law: z.literal('none') }),
+  strictObject({ law: z.literal('cellulose-ether'), grade: quantity('mPa·s', { min: 3, max: 200000 }) }),
+  strictObject({ law: z.literal('dispersion'), viscosity: quantity('mPa·s', { min: 10, max: 200000 }) }),
+  strictObject({
+    law: z.literal('solution'),
+    viscosity: quantity('mPa·s', { min: 1, max: 500000 }),
+    percent: z.number().positive().max(70),
+  }),
 ]);
 
-export const ingredientSchema = z
-  .object({
-    name: z.string().min(3),
-    about,
-    solids: quantity('1', { min: 0, max: 1 }),
-    density: quantity('g/ml', { min: 0.5, max: 2 }),
-    solidDensity: z.number().min(0.5).max(2.5),
-    thickening,
-    grabSolids: quantity('1', { min: 0.01, max: 0.95 }).optional(),
-    leastDryCoat: quantity('g/m²', { min: 0.2, max: 60 }).optional(),
-    filmFormsAbove: quantity('°C', { min: -10, max: 60 }).optional(),
-    gelsAt: quantity('°C', { min: 0, max: 80 }).optional(),
-    liquid: z.enum(['water', 'alcohol']).default('water'),
-  })
-  .strict();
+export const ingredientSchema = strictObject({
+  name: z.string().min(3),
+  about,
+  solids: quantity('1', { min: 0, max: 1 }),
+  density: quantity('g/ml', { min: 0.5, max: 2 }),
+  solidDensity: z.number().min(0.5).max(2.5),
+  thickening,
+  grabSolids: quantity('1', { min: 0.01, max: 0.95 }).optional(),
+  leastDryCoat: quantity('g/m²', { min: 0.2, max: 60 }).optional(),
+  filmFormsAbove: quantity('°C', { min: -10, max: 60 }).optional(),
+  gelsAt: quantity('°C', { min: 0, max: 80 }).optional(),
+  liquid: z.enum(['water', 'alcohol']).default('water'),
+});
 
 const yesNo = z.enum(['yes', 'partly', 'no']);
 
@@ -85,13 +78,11 @@ const traits = {
   childSafe: yesNo,
   needsHeat: z.boolean().default(false),
   cautions: z.array(id).default([]),
-  hold: z
-    .object({
-      porous: z.number().min(0).max(2),
-      leather: z.number().min(0).max(2),
-      nonPorous: z.number().min(0).max(2),
-    })
-    .strict(),
+  hold: strictObject({
+    porous: z.number().min(0).max(2),
+    leather: z.number().min(0).max(2),
+    nonPorous: z.number().min(0).max(2),
+  }),
   /** basis of the yes/partly/no answers and of `hold` */
   traitsBasis: z.enum(['published', 'common-practice', 'from-memory', 'estimate']),
   traitsSource: id.optional(),
@@ -99,57 +90,51 @@ const traits = {
 };
 
 export const adhesiveSchema = z.discriminatedUnion('form', [
-  z
-    .object({
-      ...traits,
-      form: z.literal('wet'),
-      by: z.enum(['mass', 'volume']),
-      parts: z.array(z.object({ of: id, parts: z.number().positive() }).strict()).min(1),
-      usedAt: z.number().min(30).max(90).optional(),
-    })
-    .strict(),
-  z
-    .object({
-      ...traits,
-      form: z.literal('dry'),
-      slip: quantity('s', { min: 0, max: 7200 }),
-      pull: quantity('N/m', { min: 0, max: 2000 }),
-      waterLoad: quantity('g/m²', { min: 0, max: 60 }),
-      drag: quantity('×', { min: 0, max: 5 }),
-      strength: quantity('×', { min: 0.1, max: 10 }),
-      appliedWith: z.string().min(3),
-      bothFaces: z.boolean().default(false),
-    })
-    .strict(),
+  strictObject({
+    ...traits,
+    form: z.literal('wet'),
+    by: z.enum(['mass', 'volume']),
+    parts: z.array(strictObject({ of: id, parts: z.number().positive() })).min(1),
+    usedAt: z.number().min(30).max(90).optional(),
+  }),
+  strictObject({
+    ...traits,
+    form: z.literal('dry'),
+    slip: quantity('s', { min: 0, max: 7200 }),
+    pull: quantity('N/m', { min: 0, max: 2000 }),
+    waterLoad: quantity('g/m²', { min: 0, max: 60 }),
+    drag: quantity('×', { min: 0, max: 5 }),
+    strength: quantity('×', { min: 0.1, max: 10 }),
+    appliedWith: z.string().min(3),
+    bothFaces: z.boolean().default(false),
+  }),
 ]);
 
-export const techniqueSchema = z
-  .object({
-    name: z.string().min(3),
-    about,
-    coat: quantity('g/m²', { min: 1, max: 300 }),
-    drag: quantity('×', { min: 0.05, max: 5 }),
-    thickest: z.number().min(100).max(1_000_000),
-    thickestNote: z.string(),
-  })
-  .strict();
+export const techniqueSchema = strictObject({
+  name: z.string().min(3),
+  about,
+  coat: quantity('g/m²', { min: 1, max: 300 }),
+  drag: quantity('×', { min: 0.05, max: 5 }),
+  thickest: z.number().min(100).max(1_000_000),
+  thickestNote: z.string(),
+});
 
-export const cautionSchema = z
-  .object({ title: z.string().min(3), text: z.string().min(20), source: id.optional() })
-  .strict();
+export const cautionSchema = strictObject({
+  title: z.string().min(3),
+  text: z.string().min(20),
+  source: id.optional(),
+});
 
-export const sourceSchema = z
-  .object({
-    /** as it is named in a sentence: "Roberts & Etherington 1982" */
-    short: z.string().min(3),
-    title: z.string().min(3),
-    by: z.string().optional(),
-    year: z.number().int().min(1500).max(2100).optional(),
-    publisher: z.string().optional(),
-    identifier: z.string().optional(),
-    url: z.string().url().optional(),
-    /** what of it was read for this project */
-    read: z.enum(['text', 'quoted-elsewhere', 'not-retrieved']),
-    note: z.string().optional(),
-  })
-  .strict();
+export const sourceSchema = strictObject({
+  /** as it is named in a sentence: "Roberts & Etherington 1982" */
+  short: z.string().min(3),
+  title: z.string().min(3),
+  by: z.string().optional(),
+  year: z.number().int().min(1500).max(2100).optional(),
+  publisher: z.string().optional(),
+  identifier: z.string().optional(),
+  url: z.string().url().optional(),
+  /** what of it was read for this project */
+  read: z.enum(['text', 'quoted-elsewhere', 'not-retrieved']),
+  note: z.string().optional(),
+});

@@ -2,7 +2,7 @@
 import { atom, computed, map } from 'nanostores';
 import { choose, type Choice } from '../core/chooser';
 import { encodeJob } from '../core/encode-job';
-import { FLIP_FIELDS, nearestFlip, type Flip } from '../core/flips';
+import { FLIP_FIELDS, searchFlip, type Flip } from '../core/flips';
 import { DEFAULT_JOB, settleJob, type Job } from '../core/job';
 import type { Catalogue } from '../core/records';
 import { sameAnswer, seenIn, type Seen } from '../core/seen';
@@ -64,18 +64,23 @@ export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB
     loading = false;
   };
 
-  /** Looks for what would change the answer, one field per turn of `later`, and stops when the job moves on. */
+  /** Looks for what would change the answer, one question a turn of `later`, and stops when the job moves on. */
   const lookForFlips = (later: (work: () => void) => void): void => {
     const job = $job.get();
+    // What would flip the model; swatches are not asked again for every sheet that might be.
+    const now = $modelChoices.get()[0]!.adhesiveId;
     const found: Flip[] = [];
-    const look = ([field, ...others]: typeof FLIP_FIELDS) => {
+    const searches = FLIP_FIELDS.map((field) => searchFlip(field, now, job, catalogue));
+    const turn = () => {
       if ($job.get() !== job) return;
-      if (field === undefined) return $flips.set(found);
-      const flip = nearestFlip(field, job, catalogue);
-      if (flip) found.push(flip);
-      later(() => look(others));
+      const [search] = searches;
+      if (!search) return $flips.set(found);
+      const { done, value } = search.next();
+      if (done) searches.shift();
+      if (value) found.push(value);
+      later(turn);
     };
-    later(() => look(FLIP_FIELDS));
+    later(turn);
   };
 
   return {

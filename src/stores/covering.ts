@@ -1,45 +1,41 @@
-/** The coverage calculator's state, and the link that carries its amount to the mixing calculator. */
-import { computed, type ReadableAtom } from 'nanostores';
-import { coverAnswer, type CoverAnswer } from '../core/cover-answer';
-import type { flatFacts } from '../core/cover-flat';
+/** The coverage calculator's state. */
+import { coverAnswer, type CoverAnswer, type FlatReckoner } from '../core/cover-answer';
 import { askedOfCover, COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../core/cover-plan';
-import { mixPlanFor } from '../core/cover-to-mix';
 import type { LengthUnit } from '../core/length-text';
-import { askedIn, DEFAULT_MIX, MIX_SPECS } from '../core/mix-plan';
 import { readTexts, textsOf } from '../core/plan-fields';
-import { encodePlan } from '../core/plan-link';
 import type { Catalogue } from '../core/records';
 import { createPlan, type PlanStore } from './plan';
 
 export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
   readonly catalogue: Catalogue;
-  /** tail of the mixing calculator's link for this amount; undefined where the adhesive is used as it comes */
-  readonly $mixTail: ReadableAtom<string | undefined>;
+  /** What reckons the water has arrived: the answer is made anew. */
+  readonly learn: (flat: FlatReckoner) => void;
   /** Another unit: lengths that could be read are written anew in it, the others stay as typed. */
   readonly changeUnit: (unit: LengthUnit) => void;
 };
 
 export function createCovering(
   catalogue: Catalogue,
-  flat?: typeof flatFacts,
+  flat?: FlatReckoner,
   start: CoverPlan = DEFAULT_COVER,
 ): CoverStore {
+  let reckoner = flat;
   const store = createPlan<typeof COVER_SPECS, CoverAnswer>(
     {
       specs: COVER_SPECS,
       usual: DEFAULT_COVER,
       asked: askedOfCover,
-      answer: (plan) => coverAnswer(plan, catalogue, flat),
+      answer: (plan) => coverAnswer(plan, catalogue, reckoner),
     },
     start,
   );
   return {
     ...store,
     catalogue,
-    $mixTail: computed(store.$solved, ({ plan, answer }) => {
-      const mix = mixPlanFor(plan, answer.onTheWork, catalogue);
-      return mix && encodePlan(mix, MIX_SPECS, askedIn(mix), DEFAULT_MIX);
-    }),
+    learn(better) {
+      reckoner = better;
+      store.recheck();
+    },
     changeUnit(unit) {
       const texts = store.$texts.get();
       const fields = Object.keys(COVER_SPECS) as (keyof typeof COVER_SPECS)[];

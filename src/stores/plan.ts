@@ -76,5 +76,8 @@ export function createPlan<S extends Specs, A>(
   };
 }
 
+/** What islands read: named here, so that they know of the stores and not of what those are made from. */
+export type { ReadableAtom } from 'nanostores';
+
 /** What the parts of an island need to know of any such store. */
 export type PlanStore<S extends Specs, A> = ReturnType<typeof createPlan<S, A>>;

@@ -187,15 +187,13 @@ describe('the time worked out at once is the time that setting takes', () => {
         const gelled = { ...one, adhesive: { ...adhesive, gelsIn } };
         expect(slip(gelled)).toBeLessThanOrEqual(gelsIn);
         expect(slip(gelled)).toBeLessThanOrEqual(slip(one));
-        expect(bondLine({ ...gelled, seconds: gelsIn }).settingProgress).toBe(1);
+        expect(bondLine({ ...gelled, seconds: gelsIn }).settingProgress).toBeGreaterThanOrEqual(GRAB_LEVEL);
       }),
     );
   });
 });
 
-// Known fault: setting counts `seconds ÷ gelsIn` and so reaches the grab level at six tenths of it, but the
-// time given to move the sheet runs on to the gel.
-test.fails('a coat that gels cannot be moved past the moment when setting reaches the grab level', () => {
+test('a coat that gels cannot be moved past the moment when setting reaches the grab level', () => {
   fc.assert(
     fc.property(joint, number(0.5, 600), (one, gelsIn) => {
       const gelled = { ...one, adhesive: { ...one.adhesive, gelsIn } };

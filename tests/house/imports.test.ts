@@ -15,6 +15,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   // built once, on the maker's machine: they may ask any layer below for the numbers they show
   components: [
     'components',
+    'build',
     'schemas',
     'islands',
     'stores',
@@ -26,11 +27,16 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'd3-scale',
     'temml',
     'uqr',
+    // draw the share pictures
+    'fontkitten',
+    'sharp',
+    'node:fs',
+    'node:path',
   ],
   layouts: ['layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
-  pages: ['pages', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
-  // run by the build: on the records and on the text of lessons
-  build: ['build', 'node:fs', 'node:path', 'node:url', 'yaml'],
+  pages: ['pages', 'build', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
+  // run by the build: on the records, on the text of lessons, on the pages when they are made
+  build: ['build', 'node:child_process', 'node:fs', 'node:path', 'node:url', 'pagefind', 'yaml'],
   'content.config.ts': ['schemas', 'astro', 'astro:content'],
   content: ['components'],
 };

@@ -4,6 +4,7 @@ import type { z } from 'astro/zod';
 import { describe, expect, test } from 'vitest';
 import { catalogue } from '../../src/data/catalogue';
 import { checkSchema } from '../../src/schemas/checks';
+import { glossarySchema } from '../../src/schemas/glossary';
 import * as schemas from '../../src/schemas/records';
 import { filesIn, textOf } from './support/files';
 
@@ -16,6 +17,7 @@ const SHAPES: Readonly<Record<string, z.ZodTypeAny>> = {
   cautions: schemas.cautionSchema,
   sources: schemas.sourceSchema,
   checks: checkSchema,
+  glossary: glossarySchema,
 };
 
 interface Found {
@@ -71,7 +73,7 @@ describe('names only what exists', () => {
     ['adhesives', ['adhesive']],
     ['techniques', ['technique']],
     ['checks', ['checks']],
-    ['lessons', ['needs']],
+    ['lessons', ['needs', 'seeLesson']],
   ] as const;
   test.for(LINKS)('%s', ([kind, keys]) => {
     const known = idsOf(kind);

@@ -29,7 +29,7 @@ const openMix = async (tail = '') => {
 };
 const openCover = async (tail = '') => {
   window.history.replaceState(null, '', `/cover/${tail}`);
-  await doing(() => render(<Cover address="/cover/" mixAddress="/mix/" />));
+  await doing(() => render(<Cover address="/cover/" mixAddress="/mix/" flat={{ facts: [], warnings: [] }} />));
   await linkRead();
 };
 
@@ -110,6 +110,12 @@ describe('covering', () => {
     expect(link.getAttribute('href')).toMatch(/^\/mix\/\?v=1&do=stretch&.*need=16&loss=15/);
     await pick('The adhesive', 'pva');
     expect(screen.queryByRole('link', { name: 'Mix this amount' })).toBe(null);
+  });
+  test('what the water does to the sheet follows once its model has come', async () => {
+    await openCover();
+    await waitFor(() => expect(text(document.body)).toMatch(/It dries flat/));
+    await pick('The paper is most like', 'kozo-tissue');
+    expect(answer()).toMatch(/wet through/);
   });
   test('lengths take inches and fractions; another unit writes them anew', async () => {
     await openCover();

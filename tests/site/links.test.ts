@@ -12,6 +12,7 @@ const NAMED = [
   ['link[href]:not([rel="canonical"])', 'href'],
   ['script[src]', 'src'],
   ['img[src]', 'src'],
+  ['iframe[src]', 'src'],
   ['source[src]', 'src'],
   ['image[href]', 'href'],
   ['use[href]', 'href'],

@@ -1,12 +1,15 @@
 /** With scripts off, a page still says what it is for and shows the answers it was built with. */
 import { expect, test } from 'vitest';
 import { ORIGIN, withPage } from './support/browser';
-import { LESSONS, PAGES, PAGES_WITH_ISLANDS } from './support/dist';
+import { LESSONS, LOOKED_AT, PAGES_WITH_ISLANDS } from './support/dist';
 
-/** the pages of the top level, those with calculators, and one lesson */
-const chosen = PAGES.filter(
+/** the pages of the top level, those with calculators, one lesson, and some of each family */
+const chosen = LOOKED_AT.filter(
   (page) =>
-    /^([^/]+\/)?index\.html$/.test(page.file) || PAGES_WITH_ISLANDS.includes(page) || LESSONS.indexOf(page) === 0,
+    /^([^/]+\/)?index\.html$/.test(page.file) ||
+    /^(?:answers|shelf)\//.test(page.file) ||
+    PAGES_WITH_ISLANDS.includes(page) ||
+    LESSONS.indexOf(page) === 0,
 );
 
 test.for(chosen.map((page) => [page.address, page] as const))('%s', async ([, page]) => {

@@ -1,5 +1,5 @@
 /**
- * Every built page, opened once in a real browser and looked at in both colour schemes, on a phone and
+ * Every kind of built page (see LOOKED_AT), opened once in a real browser and looked at in both colour schemes, on a phone and
  * on a desk: accessible, quiet, self-contained, and within its width.
  */
 import { readFileSync } from 'node:fs';
@@ -8,7 +8,7 @@ import type { AxeResults, RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
-import { PAGES, type BuiltPage } from './support/dist';
+import { LOOKED_AT, type BuiltPage } from './support/dist';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const RULES: RunOptions = {
@@ -149,7 +149,7 @@ function findings(built: BuiltPage): Promise<Findings> {
   return found;
 }
 
-const each = PAGES.map((page) => [page.address, page] as const);
+const each = LOOKED_AT.map((page) => [page.address, page] as const);
 
 describe.concurrent('has no accessibility violation, in light and dark, on a phone and on a desk', () => {
   test.for(each)('%s', async ([, page], { expect }) => {

@@ -1,9 +1,12 @@
 /** The pieces in numbers, and what stands behind the figure. */
 import { useStore } from '@nanostores/preact';
+import { useMemo } from 'preact/hooks';
 import { figure } from '../../core/format';
 import { inUnit } from '../../core/length-text';
 import type { CoverStore } from '../../stores/covering';
+import { mixTailOf } from '../../stores/mix-tail';
 import { Facts } from '../parts/Facts';
+import { PiecesPlate } from '../parts/PiecesPlate';
 
 export function CoverDetails({ store }: { readonly store: CoverStore }) {
   const { answer, plan } = useStore(store.$solved);
@@ -46,5 +49,39 @@ export function CoverDetails({ store }: { readonly store: CoverStore }) {
         <Facts caption="Each with how it is known" facts={answer.facts} />
       </section>
     </div>
+  );
+}
+
+/** The pieces to scale. */
+export function CoverPieces({ store }: { readonly store: CoverStore }) {
+  const { answer } = useStore(store.$solved);
+  return (
+    <figure class="plate">
+      <div class="plate-body">
+        <PiecesPlate rows={answer.rows} />
+      </div>
+      <figcaption class="plate-caption">
+        What gets glue, to one scale:{' '}
+        {answer.rows
+          .map(
+            ({ name, piece }, i) => `${i + 1} ${name ?? 'piece'}${piece.count > 1 ? ` (${piece.count} of them)` : ''}`,
+          )
+          .join(', ')}
+        . Dashed: the turn-ins.
+      </figcaption>
+    </figure>
+  );
+}
+
+/** One button to the mixing calculator, the amount and the loss carried along. */
+export function MixLink({ store, address }: { readonly store: CoverStore; readonly address: string }) {
+  const mixTail = useStore(useMemo(() => mixTailOf(store), []));
+  if (!mixTail) return null;
+  return (
+    <p class="no-print">
+      <a class="button" href={`${address}?${mixTail}`}>
+        Mix this amount
+      </a>
+    </p>
   );
 }

@@ -1,21 +1,21 @@
-/** How much to have in hand, as a range with the figure to buy; and the pieces drawn. */
+/** How much to have in hand, as a range with the figure to buy. */
 import { useStore } from '@nanostores/preact';
-import { figure, plain, span, tied } from '../../core/format';
+import type { ComponentChildren } from 'preact';
+import { figure, span } from '../../core/format';
+import { plain, tied } from '../../core/plain';
 import type { CoverStore } from '../../stores/covering';
-import { PiecesPlate } from '../parts/PiecesPlate';
 import { RangePlate } from '../parts/RangePlate';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
 
 interface Props {
   readonly store: CoverStore;
-  /** path of the mixing calculator */
-  readonly mixAddress: string;
+  /** what can be done with the amount */
+  readonly children?: ComponentChildren;
 }
 
-export function CoverResult({ store, mixAddress }: Props) {
+export function CoverResult({ store, children }: Props) {
   const { answer } = useStore(store.$solved);
-  const mixTail = useStore(store.$mixTail);
   const { low, middle, high } = answer.coverage.mixMillilitres;
   const grams = answer.coverage.mixGrams;
   return (
@@ -36,29 +36,8 @@ export function CoverResult({ store, mixAddress }: Props) {
           )}
         </figcaption>
       </figure>
-      {mixTail && (
-        <p class="no-print">
-          <a class="button" href={`${mixAddress}?${mixTail}`}>
-            Mix this amount
-          </a>
-        </p>
-      )}
+      {children}
       <Warnings warnings={answer.warnings} />
-      <figure class="plate">
-        <div class="plate-body">
-          <PiecesPlate rows={answer.rows} />
-        </div>
-        <figcaption class="plate-caption">
-          What gets glue, to one scale:{' '}
-          {answer.rows
-            .map(
-              ({ name, piece }, i) =>
-                `${i + 1} ${name ?? 'piece'}${piece.count > 1 ? ` (${piece.count} of them)` : ''}`,
-            )
-            .join(', ')}
-          . Dashed: the turn-ins.
-        </figcaption>
-      </figure>
       <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
     </>
   );

@@ -28,10 +28,10 @@ export function MixBrief({ store, Fields, address, name, children }: Props) {
   const prefix = `${name}-`;
   return (
     <div class="bench">
-      <form class="bench-inputs" onSubmit={(event) => event.preventDefault()} noValidate>
+      <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <Fields store={store} prefix={prefix} />
-      </form>
+      </div>
       <section class={problems.length > 0 ? 'bench-answer stale' : 'bench-answer'} aria-label="The answer">
         <MixResult store={store} />
         {children}

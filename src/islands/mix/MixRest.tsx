@@ -1,6 +1,6 @@
 /** How to make the mix, what it will be like, and the drawings of it. */
 import { useStore } from '@nanostores/preact';
-import { tied } from '../../core/format';
+import { tied } from '../../core/plain';
 import type { MixStore } from '../../stores/mixing';
 import { CurvePlate } from '../parts/CurvePlate';
 import { Facts } from '../parts/Facts';

@@ -1,6 +1,6 @@
 /** What to weigh and measure, in figures that can be read across a bench. */
 import { useStore } from '@nanostores/preact';
-import { tied } from '../../core/format';
+import { tied } from '../../core/plain';
 import type { MixStore } from '../../stores/mixing';
 import { Warnings } from '../parts/Warnings';
 import { Spoken } from '../parts/Spoken';

@@ -1,5 +1,6 @@
 /** Viscosity of a cellulose ether against its strength, on a log axis, with what each strength is used for and where this mix stands. */
-import { figure, plain } from '../../core/format';
+import { figure } from '../../core/format';
+import { plain } from '../../core/plain';
 import { likeness } from '../../core/mix-words';
 import { logScale } from '../../core/plot';
 import { USE_BANDS } from '../../core/use-bands';

@@ -1,5 +1,5 @@
 /** Things to know, each with its value and how it is known. */
-import { tied } from '../../core/format';
+import { tied } from '../../core/plain';
 import type { MixFact } from '../../core/mix-answer';
 
 export function Facts({ caption, facts }: { readonly caption: string; readonly facts: readonly MixFact[] }) {

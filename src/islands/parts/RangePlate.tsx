@@ -1,5 +1,6 @@
 /** A range on a plain scale from nothing, with the figure to have in hand marked. The words beside it say the same. */
-import { figure, plain } from '../../core/format';
+import { figure } from '../../core/format';
+import { plain } from '../../core/plain';
 
 interface Props {
   readonly low: number;

@@ -1,5 +1,5 @@
 /** What to look out for in this answer. */
-import { tied } from '../../core/format';
+import { tied } from '../../core/plain';
 
 export function Warnings({ warnings }: { readonly warnings: readonly string[] }) {
   if (warnings.length === 0) return null;

@@ -29,6 +29,20 @@ const sendsOn = ({ html }: BuiltPage) => /<meta[^>]+http-equiv="?refresh/i.test(
 
 /** Every page a reader sees; addresses that only send the reader on are left out. */
 export const PAGES = files.filter((page) => !sendsOn(page));
+
+/** Families of pages made by one template from many records: every one is read as a file, a few are looked at. */
+const FAMILIES = /^(answers|shelf\/[a-z]+)\/[^/]+\/index\.html$/;
+const LOOKED_AT_PER_FAMILY = 4;
+
+/** The pages to open in a browser: all, but of each family only the first, the last and some evenly between. */
+export const LOOKED_AT = PAGES.filter((page) => {
+  const family = FAMILIES.exec(page.file)?.[1];
+  if (family === undefined) return true;
+  const kin = PAGES.filter(({ file }) => FAMILIES.exec(file)?.[1] === family);
+  const step = Math.max(1, (kin.length - 1) / (LOOKED_AT_PER_FAMILY - 1));
+  return Array.from({ length: LOOKED_AT_PER_FAMILY }, (_, i) => kin[Math.round(i * step)]).includes(page);
+});
+
 export const REDIRECTS = files.filter(sendsOn);
 export const PAGES_WITH_ISLANDS = PAGES.filter(({ html }) => html.includes('<astro-island'));
 export const LESSONS = PAGES.filter(({ file }) => /^lessons\/[^/]+\/index\.html$/.test(file));

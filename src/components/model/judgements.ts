@@ -1,0 +1,114 @@
+/**
+ * What the chooser takes off for what a person needs, found by asking the code itself: one made-up adhesive
+ * with one weakness at a time. So the page cannot say what the code does not do.
+ */
+import { figure } from '../../core/format';
+import { NEED_WORDS } from '../../core/further-words';
+import { DEFAULT_JOB, type Need } from '../../core/job';
+import type { Adhesive, DryAdhesive, WetAdhesive } from '../../core/records';
+import { sheetOf, type Sheet } from '../../core/sheet';
+import { suitability } from '../../core/suitability';
+import { catalogue } from '../../data/catalogue';
+
+const at = (middle: number) => ({ low: middle, middle, high: middle, basis: 'estimate' as const });
+
+/** Wants for nothing, and brings no water. */
+const PERFECT: DryAdhesive = {
+  id: 'none',
+  name: 'none',
+  short: 'none',
+  form: 'dry',
+  hold: { porous: 1, leather: 1, nonPorous: 1 },
+  undoneWithWater: 'yes',
+  longLived: 'yes',
+  flexes: 'yes',
+  bearsDamp: 'yes',
+  childSafe: 'yes',
+  needsHeat: false,
+  cautions: [],
+  slip: at(60),
+  pull: at(1),
+  waterLoad: at(0),
+  drag: at(1),
+  strength: at(1),
+  appliedWith: 'hand',
+};
+const { slip: _s, pull: _p, waterLoad: _w, drag: _d, strength: _t, appliedWith: _a, form: _f, ...TRAITS } = PERFECT;
+const wet = (of: string): WetAdhesive => ({ ...TRAITS, form: 'wet', by: 'mass', parts: [{ of, parts: 1 }] });
+
+const PLAIN: Sheet = {
+  ...sheetOf({ ...DEFAULT_JOB, paper: { family: 'wove-text' } }, catalogue),
+  coloursRun: 'unlikely',
+};
+
+export interface Judgement {
+  readonly when: string;
+  /** "× 0.5", "ruled out", "nothing" */
+  readonly takes: string;
+}
+
+function taken(adhesive: Adhesive, needs: readonly Need[] = [], sheet: Sheet = PLAIN): string {
+  const { share, verdict } = suitability(adhesive, { ...DEFAULT_JOB, needs }, sheet, catalogue);
+  if (verdict === 'ruled-out') return 'ruled out';
+  if (verdict === 'refused') return 'refused';
+  return share === 1 ? 'nothing' : `× ${figure(share)}`;
+}
+
+const TRAIT_NEEDS = [
+  ['undo', 'undoneWithWater', 'comes undone with water'],
+  ['long-lived', 'longLived', 'is long-lived'],
+  ['flexes', 'flexes', 'flexes'],
+  ['damp', 'bearsDamp', 'bears damp'],
+  ['children', 'childSafe', 'is fit for children'],
+] as const;
+
+export function judgements(): readonly Judgement[] {
+  const needs = TRAIT_NEEDS.flatMap(([need, trait, words]) =>
+    (['partly', 'no'] as const).map((value) => ({
+      when: `“${NEED_WORDS[need]}” is asked, and it ${words} only ${value === 'partly' ? 'in part' : 'not at all'}`.replace(
+        'only not at all',
+        'not at all',
+      ),
+      takes: taken({ ...PERFECT, [trait]: value }, [need]),
+    })),
+  );
+  const running = (coloursRun: Sheet['coloursRun']): Sheet => ({ ...PLAIN, coloursRun });
+  const carriers: readonly (readonly [string, Adhesive])[] = [
+    ['a water-borne glue', wet('pva')],
+    ['one in alcohol', wet('alcohol')],
+    ['one that brings a little water', { ...PERFECT, waterLoad: at(10) }],
+  ];
+  const colours = carriers.flatMap(([words, adhesive]) => [
+    {
+      when: `Colours may run, under ${words}, and it matters`,
+      takes: taken(adhesive, ['colours'], running('possible')),
+    },
+    { when: `Colours are likely to run, under ${words}`, takes: taken(adhesive, [], running('likely')) },
+    {
+      when: `Colours are likely to run, under ${words}, and it matters`,
+      takes: taken(adhesive, ['colours'], running('likely')),
+    },
+  ]);
+  const harmed: Sheet = { ...PLAIN, harmedByWater: true };
+  return [
+    ...needs,
+    { when: 'Nothing asked: it ages less than well', takes: taken({ ...PERFECT, longLived: 'partly' }) },
+    { when: 'Nothing asked: it does not last', takes: taken({ ...PERFECT, longLived: 'no' }) },
+    { when: 'Nothing asked: it flexes only in part', takes: taken({ ...PERFECT, flexes: 'partly' }) },
+    { when: 'Nothing asked: it does not flex', takes: taken({ ...PERFECT, flexes: 'no' }) },
+    { when: 'It needs heat at the bench', takes: taken({ ...PERFECT, needsHeat: true }) },
+    {
+      when: '“No heat” is asked, and it needs heat at the bench',
+      takes: taken({ ...PERFECT, needsHeat: true }, ['no-heat']),
+    },
+    {
+      when: '“No heat” is asked, and it is cooked first but used cold',
+      takes: taken({ ...wet('pva'), needsHeat: true }, ['no-heat']),
+    },
+    { when: 'It gives off fumes', takes: taken({ ...PERFECT, cautions: ['spray-fumes'] }) },
+    ...colours,
+    { when: 'Water marks the paper, and the glue is water-borne', takes: taken(wet('pva'), [], harmed) },
+    { when: 'Water marks the paper, and the glue is in alcohol', takes: taken(wet('alcohol'), [], harmed) },
+    { when: 'Food will touch it, whatever the glue', takes: taken(PERFECT, ['food']) },
+  ];
+}

@@ -1,0 +1,76 @@
+/** Every number of the site that rests on a source, and how the rest are known: read from the records, never kept by hand. */
+import { getCollection } from 'astro:content';
+import { BASIS_WORDS, asWritten, span, withUnit } from './format';
+import { href } from './href';
+import { FIXED } from './model/symbols';
+
+export interface RestingNumber {
+  /** "Lokta, light: grammage" */
+  readonly name: string;
+  /** "30–75 g/m²" */
+  readonly value: string;
+  readonly address: string;
+}
+
+interface Stored {
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+  readonly basis: keyof typeof BASIS_WORDS;
+  readonly source?: string;
+}
+
+const KINDS = ['papers', 'substrates', 'ingredients', 'adhesives', 'techniques'] as const;
+
+/** Source id → the numbers that rest on it: of records, of checks, of the model. */
+export async function numbersOn(): Promise<ReadonlyMap<string, readonly RestingNumber[]>> {
+  const found = new Map<string, RestingNumber[]>();
+  const note = (source: string, number: RestingNumber) => found.set(source, [...(found.get(source) ?? []), number]);
+  for (const { owner, field, number, address } of await storedNumbers()) {
+    const value = withUnit(span(asWritten(number.low), asWritten(number.high)), number.unit);
+    if (number.source) note(number.source, { name: `${owner}: ${field}`, value, address });
+  }
+  for (const { id, data } of await getCollection('checks')) {
+    if (data.kind !== 'formula') continue;
+    for (const row of data.rows)
+      if (row.source)
+        note(row.source, {
+          name: row.says,
+          value: withUnit(asWritten(row.expected), row.unit),
+          address: href(`/how-we-check/#${id}`),
+        });
+  }
+  for (const { source, means, value } of FIXED)
+    if (source) note(source, { name: `The model: ${means}`, value, address: href('/how-the-model-works/#constants') });
+  return found;
+}
+
+/** How many numbers of the shelf are known in each way, the surest first. */
+export async function basisCounts(): Promise<readonly (readonly [words: string, count: number])[]> {
+  const numbers = await storedNumbers();
+  return (['published', 'common-practice', 'calibrated', 'from-memory', 'estimate'] as const).map(
+    (basis) => [BASIS_WORDS[basis], numbers.filter(({ number }) => number.basis === basis).length] as const,
+  );
+}
+
+async function storedNumbers() {
+  const all: { owner: string; field: string; number: Stored; address: string }[] = [];
+  for (const kind of KINDS) {
+    for (const { id, data } of await getCollection(kind)) {
+      for (const [field, number] of numbersIn(data))
+        all.push({ owner: data.name, field, number, address: href(`/shelf/#${kind}-${id}`) });
+    }
+  }
+  return all;
+}
+
+/** Every number in a record with the name of its field in words. */
+function numbersIn(value: unknown, field = ''): (readonly [field: string, number: Stored])[] {
+  if (value === null || typeof value !== 'object') return [];
+  if (Array.isArray(value)) return value.flatMap((inner) => numbersIn(inner, field));
+  if ('low' in value && 'high' in value && 'basis' in value) return [[inWords(field), value as Stored]];
+  return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, key));
+}
+
+/** "leastDryCoat" → "least dry coat" */
+const inWords = (field: string): string => field.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);

@@ -1,0 +1,39 @@
+/** Where an adhesive stands for each paper of the shelf on the usual ground, and each paper's first on any ground. */
+import { rank, type Ranked } from '../../core/ranking';
+import { DEFAULT_JOB } from '../../core/job';
+import { catalogue } from '../../data/catalogue';
+import { answerFor } from '../answers/pairs';
+
+export interface Standing {
+  readonly paper: string;
+  readonly name: string;
+  /** 1 is first */
+  readonly place: number;
+  readonly choice: Ranked;
+}
+
+const byName = (a: Standing, b: Standing) => a.name.localeCompare(b.name, 'en-GB');
+
+/** Every paper with the place that this adhesive takes for it, by name. */
+export function standingsOf(adhesive: string): readonly Standing[] {
+  return [...catalogue.papers.values()]
+    .map(({ id, name }) => {
+      const { choices } = answerFor(id);
+      const at = choices.findIndex(({ adhesiveId }) => adhesiveId === adhesive);
+      const choice = choices[at];
+      if (!choice) throw new Error(`shelf: the chooser does not rank "${adhesive}"`);
+      return { paper: id, name, place: at + 1, choice };
+    })
+    .sort(byName);
+}
+
+/** Every paper with the adhesive that comes first for it on this ground, by name. */
+export function firstOn(ground: string): readonly Standing[] {
+  return [...catalogue.papers.values()]
+    .map(({ id, name }) => {
+      const [choice] = rank({ ...DEFAULT_JOB, paper: { family: id }, substrate: ground }, catalogue);
+      if (!choice) throw new Error('shelf: the chooser gave no answer');
+      return { paper: id, name, place: 1, choice };
+    })
+    .sort(byName);
+}
