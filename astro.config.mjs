@@ -21,7 +21,7 @@ function chunkOf(id) {
   if (id.includes('vite/preload-helper')) return 'base';
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'base';
   if (
-    /\/src\/core\/(?:format|plain|model-version|number-text|quantity|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
+    /\/src\/core\/(?:format|plain|model-version|number-text|quantity|random|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
   )
     return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|SlipPlate|Spoken)\.tsx/.test(id)) return 'base';
@@ -35,7 +35,7 @@ function chunkOf(id) {
   return undefined;
 }
 const MODEL =
-  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|random|sheet|spread|model-constants|job)\.ts/;
+  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|sheet|spread|model-constants|job)\.ts/;
 
 export default defineConfig({
   site,
@@ -57,7 +57,7 @@ export default defineConfig({
     csp: {
       directives: [
         "default-src 'self'",
-        "img-src 'self' data:",
+        "img-src 'self' data: blob:",
         "object-src 'none'",
         "base-uri 'self'",
         "form-action 'self'",
