@@ -49,7 +49,9 @@ function scriptsOf(page: BuiltPage): Set<string> {
 
 function weigh(page: BuiltPage) {
   const document = documentOf(page);
-  const inline = [...document.querySelectorAll('script:not([src])')].map((script) => script.textContent);
+  const inline = [...document.querySelectorAll('script:not([src], [type="application/ld+json"])')].map(
+    (script) => script.textContent,
+  );
   const sheets = [...document.querySelectorAll('link[rel="stylesheet"]')].map((link) =>
     contentOf(link.getAttribute('href') ?? ''),
   );
