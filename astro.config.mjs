@@ -21,7 +21,7 @@ function chunkOf(id) {
   if (id.includes('vite/preload-helper')) return 'base';
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'base';
   if (
-    /\/src\/core\/(?:format|plain|model-version|number-text|quantity|random|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
+    /\/src\/core\/(?:format|model-version|number-text|quantity|random|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
   )
     return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|SlipPlate|Spoken)\.tsx/.test(id)) return 'base';

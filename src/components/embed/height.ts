@@ -2,7 +2,7 @@
 
 export const HEIGHT_MESSAGE = 'open-time:height';
 /** What a page around a frame will set: a number outside these is a mistake. */
-export const HEIGHTS = { least: 200, most: 8000 } as const;
+export const HEIGHTS = { least: 200, most: 20_000 } as const;
 
 /** In the frame: tells the page around it how high this one is, at once and whenever that changes. */
 export function tellHeight(): void {

@@ -4,7 +4,7 @@ import { EMBEDDABLE, readLink, snippetFor } from './snippet';
 
 export function bindEmbed(): void {
   listenForHeights([...document.querySelectorAll<HTMLIFrameElement>('.embed-sample')]);
-  const form = document.querySelector<HTMLFormElement>('.embed-form');
+  const form = document.querySelector<HTMLElement>('.embed-form');
   const input = form?.querySelector('input');
   const lines = form?.querySelector('textarea');
   const error = form?.querySelector('.field-error');
@@ -39,5 +39,4 @@ export function bindEmbed(): void {
       status.textContent = 'Your browser does not allow copying from here. The lines are marked: copy them by hand.';
     }
   });
-  form.addEventListener('submit', (event) => event.preventDefault());
 }

@@ -19,7 +19,7 @@ export const EMBEDDABLE: readonly Embeddable[] = [
 export function snippetFor({ title, frame, tail }: { title: string; frame: string; tail: string }): string {
   const { origin } = new URL(frame);
   const address = (tail === '' ? frame : `${frame}?${tail}`).replaceAll('&', '&amp;').replaceAll('"', '&quot;');
-  return `<iframe src="${address}" title="${title}" width="100%" height="1600" loading="lazy" style="border: 0"></iframe>
+  return `<iframe src="${address}" title="${title}" height="1600" loading="lazy" style="width: 100%; border: 0"></iframe>
 <script>
   addEventListener('message', (event) => {
     const { type, height } = event.data ?? {};

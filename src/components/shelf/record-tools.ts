@@ -22,11 +22,11 @@ export function ordered(names: readonly string[], figures: readonly (number | un
   });
 }
 
-export function bindTable(form: HTMLFormElement): void {
-  const table = document.getElementById(form.dataset['table'] ?? '');
-  const words = form.querySelector('input');
-  const order = form.querySelector('select');
-  const count = form.querySelector('[role="status"]');
+export function bindTable(tools: HTMLElement): void {
+  const table = document.getElementById(tools.dataset['table'] ?? '');
+  const words = tools.querySelector('input');
+  const order = tools.querySelector('select');
+  const count = tools.querySelector('[role="status"]');
   if (!table || !words || !order || !count) return;
   const records = [...table.querySelectorAll('tbody')];
   const names = records.map((record) => record.querySelector('.record-name')?.textContent ?? '');
@@ -52,8 +52,7 @@ export function bindTable(form: HTMLFormElement): void {
   };
   words.addEventListener('input', show);
   order.addEventListener('change', arrange);
-  form.addEventListener('submit', (event) => event.preventDefault());
-  form.hidden = false;
+  tools.hidden = false;
   // what a browser kept from the last visit counts as typed
   show();
   arrange();

@@ -7,7 +7,7 @@ export async function getStaticPaths() {
   const lessons = (await getCollection('lessons')).sort((a, b) => a.data.order - b.data.order);
   return [
     {
-      params: { id: 'open-time' },
+      params: { id: 'index' },
       props: { title: 'Which glue, for this paper, on this board', label: 'Lessons and calculators' },
     },
     ...lessons.map(({ id, data }, place) => ({
