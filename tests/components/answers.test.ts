@@ -1,0 +1,77 @@
+/** The answers that have pages, the judgements that are shown, and the share pictures. */
+import sharp from 'sharp';
+import { describe, expect, test } from 'vitest';
+import { choose } from '../../src/core/chooser';
+import { DEFAULT_JOB } from '../../src/core/job';
+import { decodeJob } from '../../src/core/share-link';
+import { catalogue } from '../../src/data/catalogue';
+import { ASKED_GROUNDS, answerFor, askedPairs, pairId } from '../../src/components/answers/pairs';
+import { judgements } from '../../src/components/model/judgements';
+import { standingsOf } from '../../src/components/shelf/suits';
+import { linesOf, sharePng, SHARE_SIZE } from '../../src/components/share/picture';
+
+describe('answers', () => {
+  test('there is one for every paper on every ground that is asked about, each at its own address', () => {
+    const ids = askedPairs().map(({ paper, ground }) => pairId(paper, ground));
+    expect(ids.length).toBe(catalogue.papers.size * ASKED_GROUNDS.length);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('each is what the chooser says, and its link opens the chooser at the same job', () => {
+    for (const paper of ['lokta-light', 'glassine', 'card']) {
+      const { choices, inChooser } = answerFor(paper, 'plywood');
+      const job = { ...DEFAULT_JOB, paper: { family: paper }, substrate: 'plywood' };
+      const asked = choose(job, catalogue);
+      expect(choices.map(({ adhesiveId }) => adhesiveId)).toEqual(asked.map(({ adhesiveId }) => adhesiveId));
+      const read = decodeJob(inChooser.split('?')[1]);
+      expect(read.dropped).toEqual([]);
+      expect(read.job).toEqual(job);
+      expect(read.seen?.adhesiveId).toBe(asked[0]?.adhesiveId);
+    }
+  });
+
+  test('a title names the sheet and the ground', () => {
+    expect(answerFor('lokta-light').title).toBe('Lokta, light, on binder’s board');
+    expect(answerFor('unryu', 'plywood').title).toBe('Unryu on plywood or MDF');
+  });
+
+  test('the places of all adhesives for one paper are 1 to their number', () => {
+    const places = [...catalogue.adhesives.keys()].map(
+      (id) => standingsOf(id).find(({ paper }) => paper === 'copy')?.place,
+    );
+    expect(places.sort((a, b) => a! - b!)).toEqual(places.map((_, i) => i + 1));
+  });
+});
+
+// Read off suitability.ts and needs.ts by hand.
+test('what is taken off is what the code takes off', () => {
+  const takes = new Map(judgements().map(({ when, takes: what }) => [when, what]));
+  const find = (start: string) => [...takes].filter(([when]) => when.startsWith(start)).map(([, what]) => what);
+  expect(find('“Can be undone with water” is asked')).toEqual(['× 0.5', 'ruled out']);
+  expect(find('“Children in the room” is asked')).toEqual(['× 0.8', 'ruled out']);
+  expect(find('“May get damp” is asked')).toEqual(['× 0.85', '× 0.5']);
+  expect(find('Nothing asked: it')).toEqual(['× 0.95', '× 0.8', '× 0.95', '× 0.85']);
+  expect(find('It gives off fumes')).toEqual(['× 0.75']);
+  expect(find('“No heat” is asked')).toEqual(['ruled out', '× 0.6']);
+  expect(find('Food will touch it')).toEqual(['refused']);
+  expect(find('Colours are likely to run, under a water-borne glue')).toEqual(['× 0.4', '× 0.15']);
+  expect(find('Water marks the paper')).toEqual(['× 0.3', '× 0.7']);
+});
+
+describe('share pictures', () => {
+  test('words are broken into lines that fit, none lost', () => {
+    const title = 'Flatness: why covers warp, and what linings and pressing do about it';
+    const lines = linesOf(title, 14);
+    expect(lines.length).toBeGreaterThan(2);
+    expect(lines.join(' ')).toBe(title);
+  });
+
+  test('the picture has the stated size, and its words are in it', async () => {
+    const blank = await sharp(await sharePng({ title: ' ', label: ' ' })).stats();
+    const png = await sharePng({ title: 'Paper weight', label: 'Lesson 1' });
+    const { width, height, format } = await sharp(png).metadata();
+    expect({ width, height, format }).toEqual({ ...SHARE_SIZE, format: 'png' });
+    // ink where there was paper: the mean gets darker
+    expect((await sharp(png).stats()).channels[0]!.mean).toBeLessThan(blank.channels[0]!.mean - 1);
+  });
+});
