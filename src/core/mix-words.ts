@@ -38,6 +38,7 @@ export function thicknessWords(thinner: number, than: string): string {
   if (thinner >= 0.85 && thinner <= 1.2) return `about as thick as ${than}`;
   if (thinner < 1) return `about ${figure(1 / thinner)} times as thick as ${than}`;
   const whole = Math.round(thinner);
+  if (whole > 30) return `far thinner than ${than}`;
   if (whole < 2) return `a little thinner than ${than}`;
   return `about ${FRACTIONS[whole <= 12 ? Math.min(whole, 10) : whole] ?? `1/${figure(thinner, 1)}`} as thick as ${than}`;
 }

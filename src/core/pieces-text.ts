@@ -1,7 +1,7 @@
 /**
  * Rows of pieces: as the reader types them, as core wants them, and as a link carries them. In a link a
- * row is width x height x count in mm, with its turn-ins top.right.bottom.left after a "t" where it has
- * any: "235x148x2t18.18.18.0_210x148x2".
+ * row is width x height x count in mm, with its turn-ins top-right-bottom-left after a "t" where it has
+ * any: "235x148x2t18-18-18-0_210x148x2".
  */
 import type { Piece, Sides } from './area';
 import { inUnit, parseLength, type LengthUnit } from './length-text';
@@ -87,13 +87,13 @@ export const encodePieces = (pieces: readonly Piece[]): string =>
   pieces
     .map((piece) => {
       const sides = sidesOf(piece);
-      const turn = sides.some((side) => side > 0) ? `t${sides.map(short).join('+')}` : '';
+      const turn = sides.some((side) => side > 0) ? `t${sides.map(short).join('-')}` : '';
       return `${short(piece.widthMm)}x${short(piece.heightMm)}x${piece.count}${turn}`;
     })
     .join('_');
 
 const NUMBER = '\\d{1,4}(?:\\.\\d{1,3})?';
-const ROW = new RegExp(`^(${NUMBER})x(${NUMBER})x(\\d{1,3})(?:t(${NUMBER}(?:\\+${NUMBER}){3}|${NUMBER}))?$`);
+const ROW = new RegExp(`^(${NUMBER})x(${NUMBER})x(\\d{1,3})(?:t(${NUMBER}(?:-${NUMBER}){3}|${NUMBER}))?$`);
 export const PIECES_PATTERN = new RegExp(
   `^${ROW.source.slice(1, -1)}(?:_${ROW.source.slice(1, -1)}){0,${MOST_PIECES - 1}}$`,
 );
@@ -104,7 +104,7 @@ export function decodePieces(text: string): readonly Piece[] | undefined {
     const found = ROW.exec(part);
     if (!found) return undefined;
     const [widthMm, heightMm, count] = [Number(found[1]), Number(found[2]), Number(found[3])];
-    const sides = (found[4] ?? '0').split('+').map(Number);
+    const sides = (found[4] ?? '0').split('-').map(Number);
     if (
       widthMm < 1 ||
       heightMm < 1 ||

@@ -69,24 +69,35 @@ export function rank(job: Job, catalogue: Catalogue, samples: number = SAMPLES):
   const ranked = [...catalogue.adhesives.values()].map((adhesive) =>
     judge(adhesive, settled, sheet, benches, catalogue),
   );
-  const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);
-  return ranked.sort(
-    (a, b) =>
-      Number(b.atHand) - Number(a.atHand) ||
-      last(a) - last(b) ||
-      b.chance - a.chance ||
-      (a.adhesiveId < b.adhesiveId ? -1 : 1),
-  );
+  return ranked.sort(bestFirst);
+}
+
+const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);
+
+/** What is at hand first, what is ruled out last, else by chance; ties by id, so that they fall alike everywhere. */
+export const bestFirst = (a: Ranked, b: Ranked): number =>
+  Number(b.atHand) - Number(a.atHand) ||
+  last(a) - last(b) ||
+  b.chance - a.chance ||
+  (a.adhesiveId < b.adhesiveId ? -1 : 1);
+
+/** Can the board be brushed instead of the sheet. */
+export const canBrushBoard = (adhesive: Adhesive, job: Job, catalogue: Catalogue): boolean =>
+  adhesive.form === 'wet' && catalogue.substrates.get(job.substrate)!.takesGlue;
+
+/** The four chances weighed up as one, with what the bench can do about each. */
+export function weighedUp(held: Chances, form: Adhesive['form'], boardCanBeBrushed: boolean): number {
+  const spread = 1 - (boardCanBeBrushed ? COST.brushTheBoard : 1) * (1 - held.spread);
+  const lift = 1 - COST.noSecondGo[form] * (1 - held.lift);
+  return spread * lift * held.bond * held.flat;
 }
 
 function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: readonly Bench[], catalogue: Catalogue): Ranked {
   const needed = secondsNeeded(job);
-  const canBrushBoard = adhesive.form === 'wet' && catalogue.substrates.get(job.substrate)!.takesGlue;
+  const brushBoard = canBrushBoard(adhesive, job, catalogue);
   const found = tally(marginsOn(adhesive, benches, catalogue), benches.length, (margins, held) => {
-    const spread = 1 - (canBrushBoard ? COST.brushTheBoard : 1) * (1 - held.spread);
-    const lift = 1 - COST.noSecondGo[adhesive.form] * (1 - held.lift);
     const inTime = margins.slipSeconds < needed ? 1 - COST.grabsEarly[adhesive.form] : 1;
-    return spread * lift * inTime * held.bond * held.flat;
+    return inTime * weighedUp(held, adhesive.form, brushBoard);
   });
   const fit = suitability(adhesive, job, sheet, catalogue);
   const chance = found.together * fit.share;

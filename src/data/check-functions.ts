@@ -14,6 +14,9 @@ import {
 } from '../core/paper';
 import { cookPaste } from '../core/paste';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
+import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
+import { firthLine } from '../core/trial-firth';
+import { clopperPearsonInterval, wilsonInterval } from '../core/trial-intervals';
 import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity';
 
 /** Timoshenko's curvature made free of size: κ·h/ε, which the published figures are given in. */
@@ -27,8 +30,10 @@ const uptakeGrowth = (sorptivity: number, seconds: number, times: number): numbe
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
   basisWeightFromGrammage,
+  boschlooExact,
   bowHeight,
   celluloseEtherViscosity,
+  clopperPearsonInterval,
   cookPaste,
   cover,
   curvatureTimesThickness,
@@ -36,9 +41,12 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   dispersionViscosity,
   dryFilmMicrometres,
   evaporationRate,
+  firthLine,
+  fisherExact,
   grammageFromBasisWeight,
   grammageFromWeighing,
   humidityRatio,
+  mcnemarExact,
   mix,
   poreVolume,
   porosity,
@@ -52,4 +60,5 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   uptake,
   uptakeGrowth,
   wetFilmMicrometres,
+  wilsonInterval,
 };

@@ -4,7 +4,7 @@
  * mounting.
  */
 import { useStore } from '@nanostores/preact';
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Flip } from '../core/flips';
 import { jobInWords } from '../core/further-words';
 import { sheetOf } from '../core/sheet';
@@ -15,6 +15,7 @@ import { Answer, AnswerSpoken, AnswerStrip } from './chooser/Answer';
 import { BenchFields, MoreAboutPaper, NeedFields } from './chooser/MoreFields';
 import { PaperFields } from './chooser/PaperFields';
 import { LinkNotice } from './chooser/LinkNotice';
+import { OwnTrials, OwnTrialsNote } from './chooser/OwnTrials';
 import { Rest, type CautionText } from './chooser/Rest';
 import { ProblemList } from './parts/ProblemList';
 
@@ -24,19 +25,26 @@ interface Props {
   readonly cautions: Readonly<Record<string, CautionText>>;
   /** path of this page, for the link */
   readonly address: string;
+  /** path of the trial pages */
+  readonly trialsAt: string;
   /** path of the page that shows the checks */
   readonly checks: string;
 }
 
 const prefix = 'ch-';
 
-export default function Chooser({ flips, cautions, address, checks }: Props) {
+export default function Chooser({ flips, cautions, address, checks, trialsAt }: Props) {
   const store = useMemo(openChooserPage, []);
   const problems = useStore(store.$problems);
   const stale = problems.length > 0 ? ' stale' : '';
 
+  /** evidence in the link: null until the page is awake */
+  const [sent, setSent] = useState<string | undefined | null>(null);
+
   useEffect(() => {
     store.$flips.set(flips);
+    // Read before the address is written for the first time.
+    setSent(new URLSearchParams(window.location.search).get('ev') ?? undefined);
     const stopLooking = lookAfterPauses(store);
     const stopSyncing = syncAddress(store.load, store.$tail);
     return () => {
@@ -59,9 +67,11 @@ export default function Chooser({ flips, cautions, address, checks }: Props) {
         <JobLine store={store} />
         <LinkNotice store={store} />
         <Answer store={store} />
+        <OwnTrialsNote store={store} />
         <AnswerSpoken store={store} />
       </section>
       <div class={`bench-rest${stale}`}>
+        {sent !== null && <OwnTrials store={store} sent={sent} trialsAt={trialsAt} />}
         <Rest
           store={store}
           flipsAtStart={flips}

@@ -1,6 +1,7 @@
 /** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
 import { atom, computed, map } from 'nanostores';
 import { choose, type Choice } from '../core/chooser';
+import { encodeJob } from '../core/encode-job';
 import { FLIP_FIELDS, searchFlip, type Flip } from '../core/flips';
 import { DEFAULT_JOB, settleJob, type Job } from '../core/job';
 import type { Catalogue } from '../core/records';
@@ -17,11 +18,25 @@ const LINK_NAMES: Readonly<Record<string, (job: Job) => string>> = {
   caliper: (job) => `thick (${job.paper.caliper})`,
 };
 
+/** Something that has a say besides the model: what it makes of the answer, and what it adds to the link. */
+export interface Adjust {
+  readonly choices: (choices: readonly Choice[], job: Job) => readonly Choice[];
+  readonly tail: string;
+}
+
 export type ChooserPageStore = ReturnType<typeof createChooserPage>;
 
 export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
   const chooser = createChooser<Choice>(catalogue, (job) => choose(job, catalogue), start);
-  const { $inputs, $job, $choices } = chooser;
+  const { $inputs, $job, $choices: $modelChoices } = chooser;
+  const $adjust = atom<Adjust | undefined>(undefined);
+  const $choices = computed([$job, $modelChoices, $adjust], (job, choices, adjust) =>
+    adjust ? adjust.choices(choices, job) : choices,
+  );
+  const $tail = computed(
+    [$job, $choices, $adjust],
+    (job, choices, adjust) => encodeJob(job, seenIn(choices[0]!)) + (adjust?.tail ?? ''),
+  );
   const $compared = map<{ a: string; b: string }>({ a: '', b: '' });
   /** what a link could not be read for, and what its sender saw */
   const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen }>({ dropped: [] });
@@ -52,7 +67,8 @@ export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB
   /** Looks for what would change the answer, one question a turn of `later`, and stops when the job moves on. */
   const lookForFlips = (later: (work: () => void) => void): void => {
     const job = $job.get();
-    const now = $choices.get()[0]!.adhesiveId;
+    // What would flip the model; swatches are not asked again for every sheet that might be.
+    const now = $modelChoices.get()[0]!.adhesiveId;
     const found: Flip[] = [];
     const searches = FLIP_FIELDS.map((field) => searchFlip(field, now, job, catalogue));
     const turn = () => {
@@ -67,5 +83,17 @@ export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB
     later(turn);
   };
 
-  return { ...chooser, $compared, $link, $flips, $otherAnswer, load, lookForFlips };
+  return {
+    ...chooser,
+    $modelChoices,
+    $adjust,
+    $choices,
+    $tail,
+    $compared,
+    $link,
+    $flips,
+    $otherAnswer,
+    load,
+    lookForFlips,
+  };
 }

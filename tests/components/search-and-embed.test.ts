@@ -28,7 +28,7 @@ describe('the height of a frame', () => {
   test.for([null, undefined, 'open-time:height', 7, {}, { type: 'other', height: 500 }])('is not in %j', (data) => {
     expect(heightIn(data)).toBeUndefined();
   });
-  test.for([Number.NaN, Infinity, '900', undefined, { valueOf: () => 900 }])('is not %s', (height) => {
+  test.for([Number.NaN, Infinity, '900', undefined, { valueOf: (): number => 900 }])('is not %s', (height) => {
     expect(heightIn({ type: 'open-time:height', height })).toBeUndefined();
   });
 });

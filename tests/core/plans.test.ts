@@ -152,6 +152,7 @@ describe('what is typed', () => {
     expect(pieces).toEqual([
       { widthMm: 234.95, heightMm: 148, count: 2, turnInMm: { top: 15, right: 15, bottom: 15, left: 0 } },
     ]);
+    expect(encodePieces(pieces)).toBe('234.95x148x2t15-15-15-0');
     expect(decodePieces(encodePieces(pieces))).toEqual(pieces);
   });
   test('pieces: each slip is named in its own field', () => {

@@ -147,7 +147,7 @@ describe('holding and lying flat', () => {
     celsius: 20,
     evaporation: 0.02,
     wants: { flexes: true, damp: true, flat: false },
-    tool: { drag: 1, coat: 80 },
+    tool: { drag: 1, coat: 80, thickest: 300_000 },
   };
   const glue: WetAdhesive = {
     id: 'a',

@@ -10,7 +10,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   schemas: ['schemas', 'core', 'astro'],
   // of schemas only types: zod stays out of the browser (the test of the built scripts' size would show it)
   data: ['data', 'core', 'schemas', 'virtual:records'],
-  stores: ['stores', 'data', 'core', 'nanostores'],
+  stores: ['stores', 'data', 'core', 'nanostores', 'papaparse', 'idb'],
   islands: ['islands', 'stores', 'core', 'preact', '@nanostores/preact', 'd3-scale', 'uqr'],
   // built once, on the maker's machine: they may ask any layer below for the numbers they show
   components: [

@@ -27,7 +27,9 @@ const FLIPS = FLIP_FIELDS.flatMap((field) => nearestFlip(field, DEFAULT_JOB, cat
 
 const openPage = (search = '') => {
   window.history.replaceState(null, '', `/choose/${search}`);
-  return render(<Chooser flips={FLIPS} cautions={CAUTIONS} address="/choose/" checks="/how-we-check/" />);
+  return render(
+    <Chooser flips={FLIPS} cautions={CAUTIONS} address="/choose/" checks="/how-we-check/" trialsAt="/trials/" />,
+  );
 };
 const field = (name: RegExp) => screen.getByRole<HTMLInputElement>('textbox', { name });
 const weight = () => field(/^Its weight/);

@@ -49,6 +49,7 @@ function scriptsOf(page: BuiltPage): Set<string> {
 
 function weigh(page: BuiltPage) {
   const document = documentOf(page);
+  // what a search engine reads of a lesson is data: nothing runs it
   const inline = [...document.querySelectorAll('script:not([src], [type="application/ld+json"])')].map(
     (script) => script.textContent,
   );

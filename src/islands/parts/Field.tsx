@@ -1,7 +1,7 @@
 /** One labelled input: label, unit, hint and message wired together. */
 import type { ComponentChildren } from 'preact';
 
-interface Common {
+export interface Common {
   readonly id: string;
   readonly label: string;
   readonly unit?: string | undefined;
@@ -73,7 +73,7 @@ export function SelectField({ id, label, unit, hint, error, value, options, onPi
 export const named = (records: ReadonlyMap<string, { id: string; name: string }>): Option[] =>
   [...records.values()].map(({ id, name }) => ({ value: id, text: name })).sort((a, b) => (a.text < b.text ? -1 : 1));
 
-function Label({ id, label, unit }: Pick<Common, 'id' | 'label' | 'unit'>) {
+export function Label({ id, label, unit }: Pick<Common, 'id' | 'label' | 'unit'>) {
   return (
     <label class="field-label" for={id}>
       {label}
@@ -82,7 +82,7 @@ function Label({ id, label, unit }: Pick<Common, 'id' | 'label' | 'unit'>) {
   );
 }
 
-function Notes({ id, hint, error }: Pick<Common, 'id' | 'hint' | 'error'>) {
+export function Notes({ id, hint, error }: Pick<Common, 'id' | 'hint' | 'error'>) {
   return (
     <>
       {hint && (
@@ -99,5 +99,5 @@ function Notes({ id, hint, error }: Pick<Common, 'id' | 'hint' | 'error'>) {
   );
 }
 
-const describedBy = (id: string, hint: ComponentChildren, error: string | undefined): string | undefined =>
+export const describedBy = (id: string, hint: ComponentChildren, error: string | undefined): string | undefined =>
   [hint ? `${id}-hint` : '', error ? `${id}-error` : ''].filter(Boolean).join(' ') || undefined;

@@ -1,0 +1,9 @@
+/** Records as options of a list, by name; made at build so that the trial pages carry names and no numbers. */
+import { named, type Option } from '../../islands/parts/Field';
+import { catalogue } from '../../data/catalogue';
+
+export const options: Readonly<Record<'papers' | 'adhesives' | 'substrates', readonly Option[]>> = {
+  papers: named(catalogue.papers),
+  adhesives: named(catalogue.adhesives),
+  substrates: named(catalogue.substrates),
+};

@@ -1,0 +1,138 @@
+/** The papers and the adhesives of a plan: lists that grow and shrink. */
+import { useStore } from '@nanostores/preact';
+import { NO_GLUE, NO_PAPER, type GlueText, type PaperText } from '../../core/trial-plan-text';
+import { TRIAL_LIMITS } from '../../core/trial-record';
+import type { PlanStore } from '../../stores/trial-plan';
+import { NumberField, SelectField, type Option } from '../parts/Field';
+import { TextField } from '../parts/TextField';
+
+export function useProblem(store: PlanStore): (field: string) => string | undefined {
+  const problems = useStore(store.$problems);
+  return (field) => problems.find((problem) => problem.field === field)?.message;
+}
+
+const without = <T,>(list: readonly T[], place: number): readonly T[] => list.filter((_, i) => i !== place);
+const changed = <T,>(list: readonly T[], place: number, part: Partial<T>): readonly T[] =>
+  list.map((one, i) => (i === place ? { ...one, ...part } : one));
+
+export function PaperFields({ store, families }: { readonly store: PlanStore; readonly families: readonly Option[] }) {
+  const { papers } = useStore(store.$text);
+  const error = useProblem(store);
+  const set = (place: number, part: Partial<PaperText>) => store.set('papers', changed(papers, place, part));
+  return (
+    <section aria-label="Papers">
+      <h2 id="plan-papers">Papers</h2>
+      {papers.map((paper, i) => (
+        <fieldset class="plan-item" key={i}>
+          <legend>Paper {i + 1}</legend>
+          <TextField
+            id={`plan-paper-${i}-name`}
+            label="What you call it"
+            most={TRIAL_LIMITS.name}
+            value={paper.name}
+            error={error(`paper-${i}-name`)}
+            onText={(name) => set(i, { name })}
+          />
+          <div class="field-row">
+            <NumberField
+              id={`plan-paper-${i}-grammage`}
+              label="Weight"
+              unit="g/m²"
+              value={paper.grammage}
+              error={error(`paper-${i}-grammage`)}
+              onText={(grammage) => set(i, { grammage })}
+            />
+            <NumberField
+              id={`plan-paper-${i}-drop`}
+              label="A drop sinks in after"
+              unit="s"
+              value={paper.dropSeconds}
+              placeholder="if you timed it"
+              error={error(`paper-${i}-drop`)}
+              onText={(dropSeconds) => set(i, { dropSeconds })}
+            />
+          </div>
+          <SelectField
+            id={`plan-paper-${i}-family`}
+            label="Most like"
+            hint={i === 0 ? 'So that the trial can speak to the chooser.' : undefined}
+            value={paper.family}
+            options={[{ value: '', text: 'None of the shelf' }, ...families]}
+            onPick={(family) => set(i, { family })}
+          />
+          {papers.length > 1 && (
+            <button type="button" class="button-quiet" onClick={() => store.set('papers', without(papers, i))}>
+              Take out paper {i + 1}
+            </button>
+          )}
+        </fieldset>
+      ))}
+      <div class="button-row">
+        <button
+          type="button"
+          class="button-quiet"
+          disabled={papers.length >= TRIAL_LIMITS.papers}
+          onClick={() => store.set('papers', [...papers, { ...NO_PAPER, name: `Paper ${papers.length + 1}` }])}
+        >
+          Add a paper
+        </button>
+      </div>
+    </section>
+  );
+}
+
+export function GlueFields({ store, adhesives }: { readonly store: PlanStore; readonly adhesives: readonly Option[] }) {
+  const { glues } = useStore(store.$text);
+  const error = useProblem(store);
+  const set = (place: number, part: Partial<GlueText>) => store.set('glues', changed(glues, place, part));
+  const nameOf = (record: string) => adhesives.find(({ value }) => value === record)?.text ?? '';
+  const pick = (i: number, record: string) => {
+    // A name that only repeats the shelf follows the pick; one of your own stays.
+    const { name, record: before } = glues[i]!;
+    set(i, {
+      record,
+      ...((name === '' || name === nameOf(before) || /^Adhesive \d+$/.test(name)) &&
+        record !== '' && { name: nameOf(record) }),
+    });
+  };
+  return (
+    <section aria-label="Adhesives">
+      <h2 id="plan-glues">Adhesives</h2>
+      {glues.map((glue, i) => (
+        <fieldset class="plan-item" key={i}>
+          <legend>Adhesive {i + 1}</legend>
+          <SelectField
+            id={`plan-glue-${i}-record`}
+            label="On the shelf it is"
+            value={glue.record}
+            options={[{ value: '', text: 'None of these' }, ...adhesives]}
+            onPick={(record) => pick(i, record)}
+          />
+          <TextField
+            id={`plan-glue-${i}-name`}
+            label="What you call it"
+            most={TRIAL_LIMITS.name}
+            value={glue.name}
+            error={error(`glue-${i}-name`)}
+            onText={(name) => set(i, { name })}
+          />
+          {glues.length > 1 && (
+            <button type="button" class="button-quiet" onClick={() => store.set('glues', without(glues, i))}>
+              Take out adhesive {i + 1}
+            </button>
+          )}
+        </fieldset>
+      ))}
+      <div class="button-row">
+        <button
+          type="button"
+          class="button-quiet"
+          disabled={glues.length >= TRIAL_LIMITS.glues}
+          onClick={() => store.set('glues', [...glues, { ...NO_GLUE, name: `Adhesive ${glues.length + 1}` }])}
+        >
+          Add an adhesive
+        </button>
+      </div>
+    </section>
+  );
+}
