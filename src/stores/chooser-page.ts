@@ -1,5 +1,5 @@
 /** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
-import { atom, computed, map } from 'nanostores';
+import { atom, computed } from 'nanostores';
 import { choose, type Choice } from '../core/chooser';
 import { encodeJob } from '../core/encode-job';
 import { FLIP_FIELDS, searchFlip, type Flip } from '../core/flips';
@@ -37,7 +37,7 @@ export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB
     [$job, $choices, $adjust],
     (job, choices, adjust) => encodeJob(job, seenIn(choices[0]!)) + (adjust?.tail ?? ''),
   );
-  const $compared = map<{ a: string; b: string }>({ a: '', b: '' });
+  const $compared = atom<{ readonly a: string; readonly b: string }>({ a: '', b: '' });
   /** what a link could not be read for, and what its sender saw */
   const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen }>({ dropped: [] });
   const $flips = atom<readonly Flip[] | undefined>(undefined);

@@ -58,8 +58,8 @@ export const RELATIONS: readonly Group[] = [
       },
       {
         number: 7,
-        tex: 'p = \\min\\left(1,\\; \\max\\left(\\frac{u_p + u_b + e\\,t}{N},\\; \\frac{t}{t_g}\\right)\\right)',
-        says: 'How far it has set, from 0 to 1. A hot glue sets by cooling as well; for others the second term is nothing.',
+        tex: 'p = \\min\\left(1,\\; \\max\\left(\\frac{u_p + u_b + e\\,t}{N},\\; g\\,\\frac{t}{t_g}\\right)\\right)',
+        says: 'How far it has set, from 0 to 1. A hot glue sets by cooling as well, and has grabbed when it gels; for others the second term is nothing.',
       },
       {
         number: 8,

@@ -28,7 +28,7 @@ export function Compare({ store, prefix }: Props) {
         label={label}
         value={choice.adhesiveId}
         options={options}
-        onPick={(id) => store.$compared.setKey(key, id)}
+        onPick={(id) => store.$compared.set({ ...store.$compared.get(), [key]: id })}
       />
       <div class="verdict" data-verdict={choice.verdict}>
         <h3 class="verdict-word">{VERDICT_WORDS[choice.verdict]}</h3>
