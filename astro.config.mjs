@@ -19,21 +19,12 @@ const base = process.env['BASE_PATH'] ?? '/';
 function chunkOf(id) {
   if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact|@astrojs\/preact)\//.test(id)) return 'base';
   if (id.includes('vite/preload-helper')) return 'base';
-<<<<<<< HEAD
-  if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'base';
-  if (
-    /\/src\/core\/(?:format|model-version|number-text|quantity|random|result|viscosity|mixture|liquid|plot)\.ts/.test(id)
-  )
-    return 'base';
-  if (/\/src\/islands\/parts\/(?:Field|ProblemList|SlipPlate|Spoken)\.tsx/.test(id)) return 'base';
-=======
   if (/\/src\/core\/(?:format|number-text|plot|random|result)\.ts/.test(id)) return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
-  if (/\/src\/core\/(?:plain|model-version|quantity|viscosity|mixture|liquid)\.ts/.test(id)) return 'records';
+  if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid)\.ts/.test(id)) return 'records';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
->>>>>>> trials
   if (
     MODEL.test(id) ||
     /\/src\/(?:stores\/(?:open-)?chooser|islands\/chooser\/(?:Answer|PaperFields)|islands\/parts\/ChanceRule)\.tsx?/.test(
