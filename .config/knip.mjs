@@ -26,6 +26,6 @@ export default {
   compilers: { astro: codeOfComponent },
   // a shape may be named for its reader even when only its own file uses it
   ignoreExportsUsedInFile: true,
-  // named to a program and never imported: by `astro check`, and by prettier.mjs
-  ignoreDependencies: ['@astrojs/check', 'prettier-plugin-astro'],
+  // named to a program and never imported: by `astro check`, by prettier.mjs, and by the build's `minify`
+  ignoreDependencies: ['@astrojs/check', 'prettier-plugin-astro', 'terser'],
 };

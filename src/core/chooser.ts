@@ -1,12 +1,10 @@
 /** The whole answer: the order, and for each adhesive its reasons, its technique and its cautions. */
 import type { Job } from './job';
-import { rank, SAMPLES, type Ranked, type Verdict } from './ranking';
+import { rank, SAMPLES, type Ranked } from './ranking';
 import { reasonsFor, type Reason } from './reasons';
 import type { Catalogue } from './records';
 import { stepsFor } from './technique';
 import type { Placement } from './placement';
-
-export type { Verdict };
 
 export interface Technique extends Placement {
   /** what to do, in order, each a sentence */

@@ -71,7 +71,6 @@ export const PASTE_USES = {
   hinging: { percent: 12, like: 'thick cream' },
   lining: { percent: 8, like: 'single cream' },
 } as const;
-export type PasteUse = keyof typeof PASTE_USES;
 
 /** Water, ml, to work into `grams` of paste at `percent` to bring it to `targetPercent`. Throws RangeError when it is thinner already. */
 export function thinPaste(grams: number, percent: number, targetPercent: number): number {
