@@ -23,7 +23,7 @@ export function takenUp(flow: Flow, rootSeconds: number): { paper: number; subst
 function drainedAt({ paper, substrate, capacity, drainable }: Flow): number {
   if (paper + substrate <= 0) return Infinity;
   const together = drainable / (paper + substrate);
-  if (!(paper * together > capacity)) return together;
+  if (capacity >= drainable || paper * together <= capacity) return together;
   // The sheet is full before that, and the other side goes on alone.
   return substrate > 0 ? (drainable - capacity) / substrate : Infinity;
 }
