@@ -20,6 +20,7 @@ export default defineConfig(async () => ({
       await likeTheBuild({
         name: 'node',
         environment: 'node',
+        setupFiles: ['tests/tools/property-seed.ts'],
         include: ['tests/**/*.test.{ts,tsx}'],
         exclude: ['tests/islands/**', 'tests/site/**'],
         benchmark: { include: ['tests/**/*.bench.ts'] },
@@ -27,6 +28,7 @@ export default defineConfig(async () => ({
       await likeTheBuild({
         name: 'islands',
         environment: 'happy-dom',
+        setupFiles: ['tests/tools/property-seed.ts'],
         include: ['tests/islands/**/*.test.{ts,tsx}'],
         benchmark: { include: [] },
       }),

@@ -13,12 +13,19 @@ export interface Flow {
   readonly drainable: number;
 }
 
-/** Water taken by each side after √t, scaled down together to what the coat can give. */
+/** Water taken by each side after √t: both drink until the coat has given all that suction can draw. */
 export function takenUp(flow: Flow, rootSeconds: number): { paper: number; substrate: number } {
-  const paper = Math.min(flow.capacity, flow.paper * rootSeconds);
-  const substrate = flow.substrate * rootSeconds;
-  const share = paper + substrate > flow.drainable ? flow.drainable / (paper + substrate) : 1;
-  return { paper: paper * share, substrate: substrate * share };
+  const root = Math.min(rootSeconds, drainedAt(flow));
+  return { paper: Math.min(flow.capacity, flow.paper * root), substrate: flow.substrate * root };
+}
+
+/** √t at which the coat has given all that suction can draw; nothing moves after it. */
+function drainedAt({ paper, substrate, capacity, drainable }: Flow): number {
+  if (paper + substrate <= 0) return Infinity;
+  const together = drainable / (paper + substrate);
+  if (capacity >= drainable || paper * together <= capacity) return together;
+  // The sheet is full before that, and the other side goes on alone.
+  return substrate > 0 ? (drainable - capacity) / substrate : Infinity;
 }
 
 /**
@@ -33,8 +40,7 @@ export function timeToLose(flow: Flow, grams: number): number {
   let root = rootFor(flow.air, both, grams);
   if (root > together && full <= together) {
     root = rootFor(flow.air, flow.substrate, grams - flow.capacity);
-    const drained = flow.substrate > 0 ? (flow.drainable - flow.capacity) / flow.substrate : Infinity;
-    if (root > drained) root = rootFor(flow.air, 0, grams - flow.drainable);
+    if (root > drainedAt(flow)) root = rootFor(flow.air, 0, grams - flow.drainable);
   } else if (root > together) {
     root = rootFor(flow.air, 0, grams - flow.drainable);
   }

@@ -63,13 +63,17 @@ describe('a joint of round numbers', () => {
   });
 
   test('1 and 4: the sheet fills, and the coat runs dry', () => {
-    // after 90 000 s the paper would hold 2·f·300 > 80, so it is full; the board would take 3·f·300
+    // the paper is full, at C, before the coat has given its 0.85 · 80 · 0.5; the board drinks the rest, and then nothing moves
+    const drainable = 0.85 * 80 * 0.5;
     const late = bondLine({ ...joint, seconds: 90_000 });
-    const board = 3 * f * 300;
-    const share = (0.85 * 80 * 0.5) / (C + board);
-    expect(share).toBeLessThan(1);
-    expect(late.uptake.paper).toBeCloseTo(C * share, 9);
-    expect(late.uptake.substrate).toBeCloseTo(board * share, 9);
+    const together = drainable / ((2 + 3) * f);
+    const paper = Math.min(C, 2 * f * together);
+    expect(late.uptake.paper).toBeCloseTo(paper, 9);
+    expect(late.uptake.substrate).toBeCloseTo(drainable - paper, 9);
+    // a sheet that holds less: 20 g/m² at 1.25 g/cm³ has 16 µm · (1 − 1.25/1.5) = 2.667 g/m² of pore
+    const thin = bondLine({ ...joint, paper: { ...joint.paper, grammage: 20, density: 1.25 }, seconds: 90_000 });
+    expect(thin.uptake.paper).toBeCloseTo(2.6667, 3);
+    expect(thin.uptake.substrate).toBeCloseTo(drainable - 2.6667, 3);
   });
 
   test('5: evaporation into a still room', () => {

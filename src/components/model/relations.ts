@@ -31,14 +31,14 @@ export const RELATIONS: readonly Group[] = [
       },
       {
         number: 3,
-        tex: 'u_p = q\\,\\min\\left(C,\\; S_p f \\sqrt{t}\\right), \\qquad u_b = q\\,S_b f \\sqrt{t}',
+        tex: 'u_p = \\min\\left(C,\\; S_p f \\sqrt{\\tau}\\right), \\qquad u_b = S_b f \\sqrt{\\tau}, \\qquad \\tau = \\min(t, t_d)',
         says: 'What paper and board have drunk after t seconds. Four times the time takes in twice as much, until the paper is full.',
         source: 'washburn-1921',
       },
       {
         number: 4,
-        tex: 'q = \\min\\left(1,\\; \\frac{\\alpha G (1-s)}{\\min(C, S_p f\\sqrt{t}) + S_b f\\sqrt{t}}\\right)',
-        says: 'Neither side can drink what the coat does not have: suction reaches only a share of its water, and both sides are held back alike.',
+        tex: '\\min\\left(C,\\; S_p f\\sqrt{t_d}\\right) + S_b f\\sqrt{t_d} = \\alpha G (1-s)',
+        says: 'Neither side can drink what the coat does not have: suction reaches only a share of its water, and at the moment when that has gone both sides stop.',
       },
       {
         number: 5,

@@ -22,6 +22,7 @@ const HERE = 'computed here';
 
 export const SYMBOLS: readonly Sign[] = [
   { tex: 't', means: 'time since laying', unit: 's', from: JOB },
+  { tex: 't_d', means: 'moment at which the coat has given all that suction can draw', unit: 's', from: 'relation 4' },
   { tex: 'W', means: 'grammage of the paper', unit: 'g/m²', from: PAPER },
   { tex: '\\rho', means: 'apparent density', unit: 'g/cm³', from: PAPER },
   { tex: 'S_p,\\ S_b', means: 'sorptivity of paper and of ground', unit: 'g/m² per √s', from: `${PAPER}; ${GROUND}` },
