@@ -2,6 +2,7 @@
 import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
+import { baseLinks } from './src/build/base-links.mjs';
 import { compactRecords } from './src/build/compact-records.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
@@ -43,7 +44,7 @@ export default defineConfig({
   trailingSlash: 'always',
   cacheDir: './.astro',
   integrations: [mdx(), preact(), sitemap(), searchIndex()],
-  markdown: { remarkPlugins: [keepUnits] },
+  markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
     plugins: [compactRecords()],
     build: {
