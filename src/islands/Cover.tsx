@@ -9,7 +9,7 @@ import { ClassFields } from './cover/ClassFields';
 import { CoverDetails, CoverPieces, MixLink } from './cover/CoverDetails';
 import { CoatFields, ThingFields } from './cover/CoverFields';
 import { CoverResult } from './cover/CoverResult';
-import { LinkSaid } from './parts/LinkSaid';
+import { LinkSaid, OtherFigures } from './parts/LinkSaid';
 import { ProblemList } from './parts/ProblemList';
 import { SendLink } from './parts/SendLink';
 
@@ -49,7 +49,7 @@ export default function Cover({ address, mixAddress, flat }: Props) {
         <ClassFields store={store} prefix={prefix} />
       </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
-        <LinkSaid dropped={dropped} other={other} />
+        <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
         <CoverResult store={store}>
           <MixLink store={store} address={mixAddress} />
         </CoverResult>

@@ -12,7 +12,7 @@ import { KindField, MixFields } from './mix/MixFields';
 import { MixFacts, MixPlates, MixSteps } from './mix/MixRest';
 import { MixResult } from './mix/MixResult';
 import { Cautions, type CautionText } from './parts/Cautions';
-import { LinkSaid } from './parts/LinkSaid';
+import { LinkSaid, OtherFigures } from './parts/LinkSaid';
 import { ProblemList } from './parts/ProblemList';
 import { SendLink } from './parts/SendLink';
 
@@ -54,7 +54,7 @@ export default function Mix({ cautions, address }: Props) {
         <MixFields store={store} prefix={prefix} />
       </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
-        <LinkSaid dropped={dropped} other={other} />
+        <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
         <MixResult store={store} />
         <MixPlates store={store} />
       </section>

@@ -4,18 +4,13 @@ import { adhesiveName, VERDICT_WORDS } from '../../core/answer-words';
 import { durationSpan } from '../../core/format';
 import { MODEL_VERSION } from '../../core/model-version';
 import type { ChooserPageStore } from '../../stores/chooser-page';
+import { LinkSaid } from '../parts/LinkSaid';
 
 export function LinkNotice({ store }: { readonly store: ChooserPageStore }) {
   const { dropped } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
-  if (dropped.length === 0 && !other) return null;
   return (
-    <div class="problem-list" role="status">
-      {dropped.length > 0 && (
-        <p>
-          Part of this link could not be read and was left at its usual value: <strong>{dropped.join(', ')}</strong>.
-        </p>
-      )}
+    <LinkSaid dropped={dropped}>
       {other && (
         <p>
           Whoever sent this link saw another answer:{' '}
@@ -29,6 +24,6 @@ export function LinkNotice({ store }: { readonly store: ChooserPageStore }) {
             : 'The model has been improved since; today’s answer stands below.'}
         </p>
       )}
-    </div>
+    </LinkSaid>
   );
 }

@@ -1,12 +1,13 @@
-/** What could not be read in a link, and when its sender saw other figures. */
-export function LinkSaid({
-  dropped,
-  other,
-}: {
+/** What could not be read in a link, and (as children) when its sender saw another answer. */
+import type { ComponentChildren } from 'preact';
+
+interface Props {
   readonly dropped: readonly string[];
-  readonly other?: readonly number[] | undefined;
-}) {
-  if (dropped.length === 0 && !other) return null;
+  readonly children?: ComponentChildren;
+}
+
+export function LinkSaid({ dropped, children }: Props) {
+  if (dropped.length === 0 && !children) return null;
   return (
     <div class="problem-list" role="status">
       {dropped.length > 0 && (
@@ -14,12 +15,17 @@ export function LinkSaid({
           Part of this link could not be read and was left at its usual value: <strong>{dropped.join(', ')}</strong>.
         </p>
       )}
-      {other && (
-        <p>
-          Whoever sent this link saw other figures, beginning with <strong>{other.slice(0, 2).join(' and ')}</strong>.
-          The reckoning has been changed since; today’s answer stands below.
-        </p>
-      )}
+      {children}
     </div>
+  );
+}
+
+/** For a calculator whose link carries the figures that its sender saw. */
+export function OtherFigures({ figures }: { readonly figures: readonly number[] }) {
+  return (
+    <p>
+      Whoever sent this link saw other figures, beginning with <strong>{figures.slice(0, 2).join(' and ')}</strong>. The
+      reckoning has been changed since; today’s answer stands below.
+    </p>
   );
 }
