@@ -5,6 +5,7 @@ import { rank } from './ranking';
 import type { Catalogue } from './records';
 import { secondsNeeded } from './sampling';
 import { sheetOf } from './sheet';
+import { dropFromSorptivity } from './sorption';
 
 export type FlipField = 'grammage' | 'absorbency' | 'placeSeconds' | 'celsius';
 export const FLIP_FIELDS: readonly FlipField[] = ['grammage', 'absorbency', 'placeSeconds', 'celsius'];
@@ -73,7 +74,7 @@ function valueNow(field: FlipField, job: Job, catalogue: Catalogue): number {
   if (field === 'placeSeconds') return secondsNeeded(job);
   if (field === 'celsius') return job.celsius;
   const sheet = sheetOf(job, catalogue);
-  return field === 'grammage' ? sheet.grammage.middle : (20 / sheet.sorptivity.middle) ** 2;
+  return field === 'grammage' ? sheet.grammage.middle : dropFromSorptivity(sheet.sorptivity.middle);
 }
 
 function withValue(field: FlipField, value: number, job: Job): Job {

@@ -37,6 +37,12 @@ export function sorptivityFromDrop(
   return dropMillilitres / squareMetres / Math.sqrt(seconds);
 }
 
+/** The other way: seconds in which an ordinary drop sinks into a sheet of this sorptivity, g/m² per √s; Infinity at 0. */
+export function dropFromSorptivity(sorptivity: number): number {
+  mustBeWithin('sorptivity', sorptivity, 0, 1000);
+  return (ORDINARY_SPOT_LOAD / sorptivity) ** 2;
+}
+
 export interface Uptake {
   /** g/m² per √s, for water */
   readonly sorptivity: number;

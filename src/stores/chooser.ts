@@ -4,7 +4,7 @@
  */
 import { atom, computed } from 'nanostores';
 import { DEFAULT_JOB, jobProblems, placingSeconds, type Job, type JobPaper, type Need } from '../core/job';
-import { LIMITS, type NumberField } from '../core/job-limits';
+import { LIMITS, numberProblem, type NumberField } from '../core/job-limits';
 import { parseNumber } from '../core/number-text';
 import type { Ranked } from '../core/ranking';
 import type { Catalogue, Sizing, Surface } from '../core/records';
@@ -68,15 +68,8 @@ export function jobOf(inputs: Inputs, catalogue: Catalogue): { job?: Job; proble
     const text = inputs[field].trim();
     if (text === '' && !REQUIRED.includes(field)) continue;
     const value = parseNumber(text);
-    const { low, high, unit, what } = LIMITS[field];
     if (value !== undefined) numbers[field] = value;
-    else
-      problems.push({
-        field,
-        code: 'not-a-number',
-        message: `${what} must be a number from ${low} to ${high} ${unit}.`,
-        limits: { low, high, unit },
-      });
+    else problems.push(numberProblem(field, Number.NaN)!);
   }
   const { grammage, caliper, dropSeconds, cobb, ...rest } = numbers;
   const paper: JobPaper = {
