@@ -24,7 +24,7 @@ function chunkOf(id) {
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
-  if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid)\.ts/.test(id)) return 'records';
+  if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
   if (
     MODEL.test(id) ||

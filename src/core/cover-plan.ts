@@ -3,6 +3,7 @@ import type { Piece } from './area';
 import { inUnit, parseLength, type LengthUnit } from './length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
+import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
 export const THINGS = [
@@ -52,7 +53,7 @@ export const COVER_SPECS = {
   after: { kind: 'number', key: 'after', low: 0.01, high: 50000, unit: 'g', what: 'The board after' },
   trialArea: { kind: 'number', key: 'trial', low: 1, high: 100000, unit: 'cm²', what: 'The area of the trial' },
   loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pot and brush' },
-  paper: { kind: 'text', key: 'paper', pattern: ID, what: 'The paper' },
+  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
   makers: { kind: 'number', key: 'makers', low: 1, high: 500, unit: '', what: 'The number of makers', whole: true },
   spare: { kind: 'number', key: 'spare', low: 0, high: 200, unit: '%', what: 'What is spare' },
   bottle: { kind: 'maybe', key: 'bottle', low: 1, high: 50000, unit: 'ml', what: 'The bottle' },

@@ -2,26 +2,38 @@
 import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/coverage';
 import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
 import { twoPlyCurvature, bowHeight } from '../core/laminate';
+import { findGrain, type GrainTest, type GrainWay, type Seen } from '../core/grain-tests';
 import { mix } from '../core/mixture';
 import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
 import {
   apparentDensity,
   basisWeightFromGrammage,
   grammageFromBasisWeight,
+  grammageFromThousand,
   grammageFromWeighing,
   poreVolume,
   porosity,
+  thousandFromGrammage,
 } from '../core/paper';
 import { cookPaste } from '../core/paste';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
 import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
 import { firthLine } from '../core/trial-firth';
 import { clopperPearsonInterval, wilsonInterval } from '../core/trial-intervals';
+import { sheetsToHalve } from '../core/weigh-together';
 import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity';
 
 /** Timoshenko's curvature made free of size: κ·h/ε, which the published figures are given in. */
 const curvatureTimesThickness = (m: number, n: number): number =>
   twoPlyCurvature({ thickness: m, modulus: n }, { thickness: 1, modulus: 1 }, 0.001) * ((m + 1) / 0.001);
+
+/** Chance that the grain runs this way; tests that are not named were not tried. */
+const chanceOfGrain = (
+  way: GrainWay,
+  seen: Partial<Record<GrainTest, Seen>>,
+  kind: 'none' | 'weak' | 'marked',
+): number =>
+  findGrain({ bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried', ...seen }, kind).chances[way];
 
 /** How many times as much is taken up after `times` the seconds. */
 const uptakeGrowth = (sorptivity: number, seconds: number, times: number): number =>
@@ -33,6 +45,7 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   boschlooExact,
   bowHeight,
   celluloseEtherViscosity,
+  chanceOfGrain,
   clopperPearsonInterval,
   cookPaste,
   cover,
@@ -44,6 +57,7 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   firthLine,
   fisherExact,
   grammageFromBasisWeight,
+  grammageFromThousand,
   grammageFromWeighing,
   humidityRatio,
   mcnemarExact,
@@ -54,8 +68,10 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   solutionFromPowder,
   sorptivityFromCobb,
   sorptivityFromDrop,
+  sheetsToHalve,
   squareMetresPerLitre,
   stretch,
+  thousandFromGrammage,
   twoPlyCurvature,
   uptake,
   uptakeGrowth,
