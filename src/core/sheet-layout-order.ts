@@ -27,10 +27,15 @@ function likeness({ width, height, becomes }: Part): string {
   return `${becomes.axis}${size}(${becomes.parts.map(likeness).join()})`;
 }
 
-function grouped(parts: readonly Part[]): readonly (readonly Part[])[] {
-  const groups = new Map<string, Part[]>();
-  for (const part of parts) groups.set(likeness(part), [...(groups.get(likeness(part)) ?? []), part]);
-  return [...groups.values()];
+/** Neighbours that are alike, together: said in the order in which they lie. */
+function runsOf(parts: readonly Part[]): readonly (readonly Part[])[] {
+  const runs: Part[][] = [];
+  for (const part of parts) {
+    const last = runs.at(-1);
+    if (last && likeness(last[0]!) === likeness(part)) last.push(part);
+    else runs.push([part]);
+  }
+  return runs;
 }
 
 /** A, B … Z, AA, AB …: the name of the n-th part to be cut further. */
@@ -50,19 +55,24 @@ export function cutOrder({ part }: SheetPlan, name: Names, unit: LengthUnit): re
     const [one] = parts;
     if (one?.becomes.kind !== 'cut') return;
     const { axis, at } = one.becomes;
-    const groups = grouped(one.becomes.parts);
+    const runs = runsOf(one.becomes.parts);
+    const named = new Map<string, string>();
     const next: [readonly Part[], string][] = [];
-    const yields = groups.map((group) => {
+    const yields = runs.map((group) => {
       const [first] = group;
       const { becomes, width, height } = first!;
       const size = `${mm(width)} × ${mm(height)} ${unit}`;
       const times = group.length;
       if (becomes.kind === 'piece') return `${times > 1 ? `${times} × ` : ''}piece ${name(becomes.placement.piece)}`;
       if (becomes.kind === 'offcut') return times > 1 ? `${times} offcuts of ${size}` : `an offcut of ${size}`;
-      const own = letter(letters++);
-      // The same group in every part that is cut alike.
-      const everywhere = parts.flatMap((each) => sameIn(each, first!));
-      next.push([everywhere, own]);
+      const like = likeness(first!);
+      const known = named.get(like);
+      const own = known ?? letter(letters++);
+      if (known === undefined) {
+        named.set(like, own);
+        // The same parts of every part that is cut alike.
+        next.push([parts.flatMap((each) => sameIn(each, like)), own]);
+      }
       return times > 1 ? `${times} parts ${own}, each ${size}` : `part ${own}, ${size}`;
     });
     const edge = axis === 'x' ? 'left' : 'top';
@@ -80,8 +90,8 @@ export function cutOrder({ part }: SheetPlan, name: Names, unit: LengthUnit): re
   return steps;
 }
 
-const sameIn = ({ becomes }: Part, like: Part): readonly Part[] =>
-  becomes.kind === 'cut' ? becomes.parts.filter((part) => likeness(part) === likeness(like)) : [];
+const sameIn = ({ becomes }: Part, like: string): readonly Part[] =>
+  becomes.kind === 'cut' ? becomes.parts.filter((part) => likeness(part) === like) : [];
 
 function linesOf({ x, y, width, height, becomes }: Part): Line[] {
   if (becomes.kind !== 'cut') return [];
