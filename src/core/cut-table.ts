@@ -1,7 +1,9 @@
 /** What a sheet yields, as rows of a table and in words. */
 import type { CutPiece } from './cut-codec';
 import { inUnit, type LengthUnit } from './length-text';
-import type { SheetPlan } from './sheet-layout-types';
+import { grainStands } from './sheet-drawing';
+import { listed } from './sheet-layout-order';
+import type { SheetPlan, StockSheet } from './sheet-layout-types';
 
 export interface PlaceRow {
   readonly number: number;
@@ -13,7 +15,8 @@ export interface PlaceRow {
   readonly lies: string;
 }
 
-type Own = CutPiece & { readonly row: number };
+/** A piece with its row among all of the plan's. */
+export type Own = CutPiece & { readonly row: number };
 
 /** "3 (board)", or the bare number when it has no name. */
 export const pieceName = ({ row, name }: Own): string => (name ? `${row + 1} (${name})` : String(row + 1));
@@ -40,4 +43,13 @@ export function offcutWords({ offcuts }: SheetPlan, unit: LengthUnit): string {
   const kept = offcuts.find(({ width, height }) => Math.min(width, height) >= WORTH_KEEPING);
   if (!kept) return 'No offcut is worth keeping.';
   return `The biggest offcut is ${inUnit(kept.width, unit)} × ${inUnit(kept.height, unit)} ${unit}.`;
+}
+
+/** The drawing in words, for those who do not see it. */
+export function sheetLabel(name: string, stock: StockSheet, rows: readonly PlaceRow[], unit: LengthUnit): string {
+  const size = `${inUnit(stock.widthMm, unit)} × ${inUnit(stock.heightMm, unit)} ${unit}`;
+  const yields = listed(rows.map((row) => `${row.count} × ${row.name}`));
+  const grain =
+    stock.grain === 'none' ? '' : ` The grain runs ${grainStands(stock) ? 'from top to bottom' : 'from side to side'}.`;
+  return `A sheet of ${name}, ${size}, cut into ${yields}.${grain}`;
 }

@@ -86,6 +86,7 @@ export function cutOrder({ part }: SheetPlan, name: Names, unit: LengthUnit): re
     });
     for (const [group, own] of next) take(group, group.length > 1 ? own : `part ${own}`);
   };
+  if (part.x > 0) steps.push({ number: 1, text: `Trim ${mm(part.x)} ${unit} off each of the four edges.`, lines: [] });
   take([part], 'the sheet');
   return steps;
 }

@@ -2,7 +2,8 @@
  * Sheets as they are sold. ISO 216 A sizes, ISO 217 SRA sizes; the others common practice, no source. The last digit
  * of a handmade sheet is its maker's: measure yours.
  */
-import { MILLIMETRES } from './length-text';
+import { typedLength } from './cut-rows';
+import { MILLIMETRES, parseLength, type LengthUnit } from './length-text';
 
 export interface SheetSize {
   readonly id: string;
@@ -33,6 +34,19 @@ export const SHEET_SIZES: readonly SheetSize[] = [
   ...[inches(20, 26), inches(20, 30), inches(22, 28), inches(22, 30), inches(25, 38), inches(26, 38), inches(32, 40)],
 ];
 
-/** The size that these lengths are, to half a tenth of a millimetre. */
-export const sizeOf = (widthMm: number, heightMm: number): SheetSize | undefined =>
-  SHEET_SIZES.find((size) => Math.abs(size.widthMm - widthMm) < 0.05 && Math.abs(size.heightMm - heightMm) < 0.05);
+/** Which size the typed lengths are, to half a tenth of a millimetre; 'own' when none. */
+export function sizeTyped(wide: string, high: string, unit: LengthUnit): string {
+  const limits = { unit, field: '', what: '', low: 0, high: 10000 };
+  const [width, height] = [parseLength(wide, limits), parseLength(high, limits)];
+  if (!width.ok || !height.ok) return 'own';
+  const found = SHEET_SIZES.find(
+    ({ widthMm, heightMm }) => Math.abs(widthMm - width.value) < 0.05 && Math.abs(heightMm - height.value) < 0.05,
+  );
+  return found?.id ?? 'own';
+}
+
+/** A size's lengths as they would be typed; nothing for 'own', which changes nothing. */
+export function typedSize(id: string, unit: LengthUnit): { readonly wide: string; readonly high: string } | undefined {
+  const size = SHEET_SIZES.find((one) => one.id === id);
+  return size && { wide: typedLength(size.widthMm, unit), high: typedLength(size.heightMm, unit) };
+}
