@@ -1,4 +1,4 @@
-/** What the mixing and coverage calculators are given at build: the caution texts, and where they live. */
+/** What the mixing, coverage and sheets calculators are given at build: the caution texts, and where they live. */
 import { getCollection } from 'astro:content';
 import { href } from './href';
 
@@ -7,6 +7,10 @@ export const ADDRESSES = {
   mix: href('/mix/'),
   cover: href('/cover/'),
   paper: href('/paper/'),
+  flat: href('/flat/'),
+  make: href('/make/'),
+  cut: href('/cut/'),
+  workshop: href('/workshop/'),
 } as const;
 
 export async function cautionTexts(): Promise<Record<string, { title: string; text: string }>> {
