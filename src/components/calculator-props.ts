@@ -2,7 +2,7 @@
 import { getCollection } from 'astro:content';
 import { href } from './href';
 
-export const ADDRESSES = { mix: href('/mix/'), cover: href('/cover/') } as const;
+export const ADDRESSES = { mix: href('/mix/'), cover: href('/cover/'), make: href('/make/') } as const;
 
 export async function cautionTexts(): Promise<Record<string, { title: string; text: string }>> {
   const cautions = await getCollection('cautions');
