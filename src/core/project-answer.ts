@@ -1,5 +1,5 @@
 /** The project calculator's answer: what to cut, drawn and in a table, in which order, and what to look out for. */
-import { inUnit } from './length-text';
+import { asTyped, inUnit, type LengthUnit } from './length-text';
 import { cutText, withMark } from './project-cut';
 import type { ProjectId, ProjectPlan } from './project-fields';
 import { layOut, type Picture } from './project-picture';
@@ -35,15 +35,15 @@ export interface ProjectAnswer {
 }
 
 const GRAIN_WORDS: Readonly<Record<Grain, string>> = {
-  height: 'along the second figure',
-  width: 'along the first figure',
-  either: 'either way',
+  height: 'height',
+  width: 'width',
+  either: 'either',
 };
 const STOCK_WORDS: Readonly<Record<Stock, string>> = {
   board: 'board',
   paper: 'paper',
   cloth: 'cloth',
-  lining: 'lining paper',
+  lining: 'lining',
 };
 /** as a sentence begins, and which piece it gives */
 const HEADLINES: Readonly<Record<ProjectId, readonly [what: string, piece: string]>> = {
@@ -82,10 +82,14 @@ export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
     warnings: projectWarnings(plan, m),
     measures: askedOfProject(plan)
       .filter((field): field is MeasureId => field in MEASURES)
-      .map((id) => ({ id, usual: inUnit(usualFor(plan)[id], unit) })),
+      .map((id) => ({ id, usual: usualText(id, usualFor(plan)[id], unit) })),
     figures: [head.widthMm, head.heightMm, cutBig.widthMm, cutBig.heightMm, count],
   });
 }
+
+/** As a rule shows it, but thin layers as they are. */
+const usualText = (id: MeasureId, mm: number, unit: LengthUnit): string =>
+  id === 'covering' ? asTyped(mm, unit) : inUnit(mm, unit);
 
 const fromLeaves = (plan: ProjectPlan): string =>
   plan.thicknessFrom === 'leaves' && plan.project !== 'accordion'

@@ -1,5 +1,5 @@
 /** The fields of the project calculator, and what stands in them at first. */
-import { inUnit, parseLength, type LengthUnit } from './length-text';
+import { asTyped, parseLength, type LengthUnit } from './length-text';
 import { MEASURES, type MeasureId } from './project-measures';
 import type { PlanOf } from './plan-fields';
 
@@ -17,7 +17,7 @@ const length = <K extends 'length' | 'maybe-length'>(
   unit: 'mm',
   what,
   parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
-  show: inUnit,
+  show: asTyped,
 });
 const own = (id: MeasureId) => {
   const { key, what, low, high } = MEASURES[id];

@@ -143,5 +143,7 @@ function labelOf({ label, points }: Shape, put: (point: Point) => Point): Words[
   const [wide, high, long] = [x1 - x0, y1 - y0, label.length * LETTER];
   const turned = wide < long;
   if (turned ? high < long || wide < 12 : high < 14) return [];
-  return [{ x: (x0 + x1) / 2, y: (y0 + y1) / 2, text: label, turned }];
+  // The middle of the letters, not their foot, on the middle of the shape.
+  const [x, y] = [(x0 + x1) / 2, (y0 + y1) / 2];
+  return [{ x: turned ? x + 4 : x, y: turned ? y : y + 4, text: label, turned }];
 }

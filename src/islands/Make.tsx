@@ -46,6 +46,7 @@ export default function Make({ cautions, address, coverAddress }: Props) {
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
         <MakeResult store={store} />
+        <PieceTable store={store} />
         <p class="button-row no-print">
           <a class="button" href={`${coverAddress}?${coverTail}`}>
             How much adhesive this takes
@@ -53,7 +54,6 @@ export default function Make({ cautions, address, coverAddress }: Props) {
         </p>
       </section>
       <div class={`bench-rest${stale}`}>
-        <PieceTable store={store} />
         <MorePictures store={store} />
         <Steps store={store} />
         <Cautions ids={['knife']} texts={cautions} />

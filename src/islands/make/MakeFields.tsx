@@ -39,8 +39,8 @@ export function MakeFields(props: MakeFieldsProps) {
         onPick={(picked) => store.changeUnit(picked as LengthUnit)}
       />
       <div class="field-row">
-        <TextOf<ProjectField> {...props} field="width" label={`Width of ${of}`} unit={unit} />
-        <TextOf<ProjectField> {...props} field="height" label={`Height of ${of}`} unit={unit} />
+        <TextOf<ProjectField> {...props} field="width" label="Width" unit={unit} hint={`Of ${of}.`} />
+        <TextOf<ProjectField> {...props} field="height" label="Height" unit={unit} hint="Head to tail." />
       </div>
       {project === 'accordion' ? <AccordionFields {...props} /> : <ThicknessFields {...props} />}
       <div class="field-row">

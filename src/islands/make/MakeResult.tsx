@@ -48,40 +48,38 @@ export function MorePictures({ store }: Props) {
 export function PieceTable({ store }: Props) {
   const { answer, plan } = useStore(store.$solved);
   return (
-    <section>
-      <h2>Pieces to cut</h2>
-      <section class="scroll-box" tabIndex={0} aria-label="Pieces to cut">
-        <table class="numbers">
-          <caption>
-            Width × height in {plan.unit} as they are cut, turn-ins included, to the nearest{' '}
-            {plan.unit === 'in' ? '1/32 in' : 'half millimetre'}
-          </caption>
-          <thead>
-            <tr>
-              <th scope="col">Piece</th>
-              <th scope="col" class="n">
-                Cut to
+    <section class="scroll-box" tabIndex={0} aria-label="Pieces to cut">
+      <table class="numbers">
+        <caption>
+          Width × height in {plan.unit} as they are cut, turn-ins included, to the nearest{' '}
+          {plan.unit === 'in' ? '1/32 in' : 'half millimetre'}; and along which of them the grain runs
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Piece</th>
+            <th scope="col" class="n">
+              Cut to
+            </th>
+            <th scope="col" class="n">
+              Number
+            </th>
+            <th scope="col">Grain</th>
+          </tr>
+        </thead>
+        <tbody>
+          {answer.rows.map(({ name, size, count, stock, grain }) => (
+            <tr key={name}>
+              <th scope="row">
+                {name}
+                <span class="cell-note">{stock}</span>
               </th>
-              <th scope="col" class="n">
-                Number
-              </th>
-              <th scope="col">Of</th>
-              <th scope="col">Grain</th>
+              <td class="n">{size}</td>
+              <td class="n">{count}</td>
+              <td>{grain}</td>
             </tr>
-          </thead>
-          <tbody>
-            {answer.rows.map(({ name, size, count, stock, grain }) => (
-              <tr key={name}>
-                <th scope="row">{name}</th>
-                <td class="n">{size}</td>
-                <td class="n">{count}</td>
-                <td>{stock}</td>
-                <td>{grain}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+          ))}
+        </tbody>
+      </table>
     </section>
   );
 }
