@@ -16,6 +16,17 @@ import {
   thousandFromGrammage,
 } from '../core/paper';
 import { cookPaste } from '../core/paste';
+import { stripsOf } from '../core/project-accordion';
+import { usualMeasures, type MeasureId } from '../core/project-measures';
+import {
+  caseSizes,
+  lidInside,
+  SLIP_CASE_SLACK,
+  slipCaseOutside,
+  trayRound,
+  withSlack,
+  type Room,
+} from '../core/project-sizes';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
 import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
 import { firthLine } from '../core/trial-firth';
@@ -39,11 +50,23 @@ const chanceOfGrain = (
 const uptakeGrowth = (sorptivity: number, seconds: number, times: number): number =>
   uptake({ sorptivity, seconds: seconds * times }) / uptake({ sorptivity, seconds });
 
+/** What is usual for a block of 148 × 12 mm with boards of this thickness, mm. */
+const usualMeasure = (project: string, id: MeasureId, board: number): number =>
+  usualMeasures({ project, width: 148, thick: 12, board, own: {} })[id];
+
+const slipCaseAround = (book: Room, board: number) => {
+  const inside = withSlack(book, SLIP_CASE_SLACK);
+  return { inside, side: slipCaseOutside(inside, board) };
+};
+
+const lidOver = (inside: Room, board: number): Room => lidInside(trayRound(inside, board), inside.thickness / 3);
+
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
   basisWeightFromGrammage,
   boschlooExact,
   bowHeight,
+  caseSizes,
   celluloseEtherViscosity,
   chanceOfGrain,
   clopperPearsonInterval,
@@ -60,11 +83,13 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   grammageFromThousand,
   grammageFromWeighing,
   humidityRatio,
+  lidOver,
   mcnemarExact,
   mix,
   poreVolume,
   porosity,
   saturationPressure,
+  slipCaseAround,
   solutionFromPowder,
   sorptivityFromCobb,
   sorptivityFromDrop,
@@ -72,9 +97,11 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   squareMetresPerLitre,
   stretch,
   thousandFromGrammage,
+  stripsOf,
   twoPlyCurvature,
   uptake,
   uptakeGrowth,
+  usualMeasure,
   wetFilmMicrometres,
   wilsonInterval,
 };
