@@ -46,7 +46,10 @@ export function accordionPieces(plan: ProjectPlan, m: Measured): ProjectPiece[] 
         });
   function strip(name: string, count: number, tab: number, glued: number): ProjectPiece {
     const what = `${name}, ${count} ${count === 1 ? 'panel' : 'panels'}${tab > 0 ? ' and a tab' : ''}`;
-    return piece(what, 'paper', count * width + tab, height, { gluedPart: { widthMm: glued, heightMm: height } });
+    return piece(what, 'paper', count * width + tab, height, {
+      inside: true,
+      gluedPart: { widthMm: glued, heightMm: height },
+    });
   }
   return [
     piece('board', 'board', board.width, board.height, { count: 2 }),

@@ -36,16 +36,21 @@ export function notebookPieces(plan: ProjectPlan, m: Measured): ProjectPiece[] {
   const thick = thicknessOf(plan);
   const backs = {
     none: [],
-    lining: [piece('spine lining', 'paper', thick, height)],
+    lining: [piece('spine lining', 'paper', thick, height, { inside: true })],
     // A tube of three widths: one lies on the block, two make the hollow and are glued together and to nothing else.
     hollow: [
-      piece('hollow', 'paper', 3 * thick, height, { gluedFaces: 2, gluedPart: { widthMm: thick, heightMm: height } }),
+      piece('hollow', 'paper', 3 * thick, height, {
+        inside: true,
+        gluedFaces: 2,
+        gluedPart: { widthMm: thick, heightMm: height },
+      }),
     ],
   } as const;
   return [
     ...casePieces(plan, m),
     piece('endpaper, folded once', 'paper', 2 * width, height, {
       count: 2,
+      inside: true,
       gluedPart: { widthMm: width, heightMm: height },
     }),
     ...backs[back],
@@ -69,10 +74,11 @@ export function portfolioPieces(plan: ProjectPlan, m: Measured): ProjectPiece[] 
     piece('inner joint', 'cloth', spine + 2 * (m.joint + HELD), board.height - 2 * m.margin),
     piece('flap at head and tail', 'paper', wide, deep, {
       count: 2,
+      inside: true,
       grain: 'width',
       gluedPart: { widthMm: wide, heightMm: HELD },
     }),
-    piece('flap at the fore-edge', 'paper', deep, high, { gluedPart: { widthMm: HELD, heightMm: high } }),
+    piece('flap at the fore-edge', 'paper', deep, high, { inside: true, gluedPart: { widthMm: HELD, heightMm: high } }),
     piece('lining', 'lining', board.width - 2 * m.margin, board.height - 2 * m.margin, { count: 2 }),
     ...(pairs > 0
       ? [

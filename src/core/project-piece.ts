@@ -15,6 +15,8 @@ export interface ProjectPiece {
   readonly grain: Grain;
   /** cut beyond the finished size on each side, mm */
   readonly turnIn: Sides;
+  /** not of the covering: endpapers, the folded strip, what lines the back */
+  readonly inside?: true;
   /** faces that are spread with adhesive; 0 for what others are glued on */
   readonly gluedFaces: 0 | 1 | 2;
   /** where only a part of the face is spread: a tab, one leaf of a fold */
@@ -53,7 +55,7 @@ export const piece = (
   stock: Stock,
   widthMm: number,
   heightMm: number,
-  rest: Partial<Pick<ProjectPiece, Usual | 'gluedPart'>> = {},
+  rest: Partial<Pick<ProjectPiece, Usual | 'gluedPart' | 'inside'>> = {},
 ): ProjectPiece => ({
   name,
   stock,

@@ -24,7 +24,7 @@ const prefix = 'cut-';
 export default function Sheets({ address, cautions }: Props) {
   const store = useMemo(() => createSheets(), []);
   const problems = useStore(store.$problems);
-  const { answer } = useStore(store.$solved);
+  const { answer, plan } = useStore(store.$solved);
   const { dropped } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
   const tail = useStore(store.$tail);
@@ -48,7 +48,7 @@ export default function Sheets({ address, cautions }: Props) {
         <Cautions ids={['knife']} texts={cautions} />
       </section>
       <div class={`bench-rest${stale}`}>
-        <SheetPlans store={store} />
+        <SheetPlans stocks={answer.stocks} unit={plan.unit} />
         <SendLink id={`${prefix}link`} address={address} tail={tail} />
       </div>
     </div>

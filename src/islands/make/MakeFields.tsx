@@ -3,12 +3,12 @@ import { useStore } from '@nanostores/preact';
 import type { LengthUnit } from '../../core/length-text';
 import type { ProjectField } from '../../core/project-fields';
 import { PROJECTS } from '../../core/project-plan';
-import type { MakeStore } from '../../stores/making';
 import { SelectField } from '../parts/Field';
-import { OneOfField, PickOf, TextOf } from '../parts/PlanField';
+import { OneOfField, PickOf, TextOf, type Fields } from '../parts/PlanField';
 
 export interface MakeFieldsProps {
-  readonly store: MakeStore;
+  /** any store whose fields hold a project */
+  readonly store: Fields<ProjectField> & { readonly changeUnit: (unit: LengthUnit) => void };
   readonly prefix: string;
 }
 

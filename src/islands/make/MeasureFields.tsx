@@ -3,9 +3,14 @@ import { useStore } from '@nanostores/preact';
 import type { ProjectField } from '../../core/project-fields';
 import { MEASURES } from '../../core/project-measures';
 import { TextOf } from '../parts/PlanField';
-import type { MakeFieldsProps } from './MakeFields';
+import type { MakeStore } from '../../stores/making';
 
-export function MeasureFields(props: MakeFieldsProps) {
+interface Props {
+  readonly store: MakeStore;
+  readonly prefix: string;
+}
+
+export function MeasureFields(props: Props) {
   const { answer } = useStore(props.store.$solved);
   const { unit } = useStore(props.store.$texts);
   return (

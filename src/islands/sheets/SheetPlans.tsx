@@ -1,19 +1,22 @@
 /** Every different sheet: its drawing, its cuts in order, and what it yields. */
-import { useStore } from '@nanostores/preact';
-import type { SheetAnswer } from '../../core/cut-answer';
+import type { SheetAnswer, StockAnswer } from '../../core/cut-answer';
+import type { LengthUnit } from '../../core/length-text';
 import { tied } from '../../core/plain';
-import type { SheetsStore } from '../../stores/sheets';
 import { SheetPlate } from './SheetPlate';
 
-export function SheetPlans({ store }: { readonly store: SheetsStore }) {
-  const { answer, plan } = useStore(store.$solved);
+interface Props {
+  readonly stocks: readonly StockAnswer[];
+  readonly unit: LengthUnit;
+}
+
+export function SheetPlans({ stocks, unit }: Props) {
   return (
     <>
-      {answer.stocks.map(({ name, sheets }, i) => (
+      {stocks.map(({ name, sheets }, i) => (
         <section key={i}>
           <h2>Cutting the {name}</h2>
           {sheets.map((sheet, j) => (
-            <OneSheet key={j} sheet={sheet} unit={plan.unit} />
+            <OneSheet key={j} sheet={sheet} unit={unit} />
           ))}
         </section>
       ))}

@@ -1,0 +1,126 @@
+/** The workshop sheet: what to buy, cut and mix, when, what to look out for, and what each student is given. */
+import type { CoverAnswer } from './cover-answer';
+import { cutAnswer, type CutAnswer } from './cut-answer';
+import { cutTailFor, type CutPlan } from './cut-plan';
+import { encodeJob } from './encode-job';
+import { isPaper } from './paper-text';
+import { projectAnswer, type ProjectAnswer } from './project-answer';
+import { PROJECTS } from './project-plan';
+import type { Catalogue } from './records';
+import { fail, ok, type InputError, type Result } from './result';
+import { seenIn } from './seen';
+import { lowerFirst, plain } from './plain';
+import { momentText, startOf, type Start } from './workshop-clock';
+import { besideSheet, classCutPlan } from './workshop-cutting';
+import { batchesFor, chooserJob, choicesFor, classCover, classCoverage, slipsFor, type Batch } from './workshop-glue';
+import { handoutOf, type Handout } from './workshop-handout';
+import { kitsOf, projectOf, type WorkshopPlan } from './workshop-plan';
+import { scheduleFor } from './workshop-schedule';
+import { materials, tools, type Item } from './workshop-shopping';
+import { classWarnings, slipWarnings, slowerOnes } from './workshop-warnings';
+
+export interface WorkshopAnswer {
+  readonly sentence: string;
+  readonly brief: readonly [what: string, amount: string];
+  readonly project: ProjectAnswer;
+  readonly title: string;
+  readonly materials: readonly Item[];
+  readonly tools: readonly Item[];
+  readonly cut: CutAnswer;
+  readonly coverage: CoverAnswer;
+  readonly batches: readonly Batch[];
+  readonly schedule: readonly { readonly when: string; readonly what: string }[];
+  readonly warnings: readonly string[];
+  /** ids of caution texts */
+  readonly cautions: readonly string[];
+  readonly handout: Handout;
+  /** tails of links to the other calculators */
+  readonly tails: { readonly choose: string; readonly cut: string };
+  readonly figures: readonly number[];
+}
+
+/** How the cutting is planned: handed in, so that whoever asks again for the same sheets may remember. */
+export type Cutter = (plan: CutPlan) => Result<CutAnswer>;
+
+export function workshopAnswer(
+  plan: WorkshopPlan,
+  catalogue: Catalogue,
+  cutter: Cutter = cutAnswer,
+): Result<WorkshopAnswer> {
+  const unknown = unknownIds(plan, catalogue);
+  const start = startOf(plan.day, plan.time);
+  const project = projectAnswer(projectOf(plan));
+  const wrong = [...unknown, ...(start.ok ? [] : start.errors), ...(project.ok ? [] : project.errors)];
+  const adhesive = catalogue.adhesives.get(plan.adhesive);
+  if (wrong.length > 0 || !start.ok || !project.ok || adhesive?.form !== 'wet') return fail(wrong);
+  const { pieces } = project.value;
+  const cutPlan = classCutPlan(plan, pieces);
+  const cut = cutter(cutPlan);
+  if (!cut.ok) return fail(besideSheet(cut.errors, pieces));
+  const cover = classCover(plan, pieces);
+  const coverage = classCoverage(cover, catalogue);
+  if (!coverage.ok) return coverage;
+
+  const batches = batchesFor(cover, coverage.value.onTheWork, catalogue);
+  const choices = choicesFor(plan, pieces, catalogue);
+  const choice = choices.find(({ adhesiveId }) => adhesiveId === plan.adhesive)!;
+  const slips = slipsFor(plan, pieces, adhesive, catalogue);
+  const longest = Math.max(0, ...slips.map(({ needed }) => needed));
+  const slower = slowerOnes(choices, longest, catalogue).filter((short) => short !== adhesive.short);
+  const title = PROJECTS[plan.project].title;
+  const kits = kitsOf(plan);
+  const buy = `${plain(coverage.value.buyMillilitres, 9)}\u00a0ml`;
+  const sheets = cut.value.stocks.map(({ name, layout }) => `${plain(layout.sheets, 9)} of ${name}`).join(', ');
+  return ok({
+    sentence: `For ${kits} kits of the ${lowerFirst(title)}: sheets, ${sheets}; adhesive, ${buy} of ${adhesive.short}.`,
+    brief: [`${kits} kits`, buy],
+    project: project.value,
+    title,
+    materials: materials(plan, cut.value, coverage.value, batches, adhesive, catalogue),
+    tools: tools(plan),
+    cut: cut.value,
+    coverage: coverage.value,
+    batches,
+    schedule: said(start.value, plan, { cut: cut.value, batches, adhesive }),
+    warnings: [
+      ...slipWarnings(slips, adhesive, slower),
+      ...classWarnings(plan, choice),
+      ...project.value.warnings,
+      ...cut.value.warnings,
+      ...coverage.value.warnings,
+    ],
+    cautions: [...new Set(['knife', ...choice.cautions, ...batches.flatMap(({ mix }) => mix.cautions)])],
+    handout: handoutOf(plan, choice, project.value, catalogue),
+    tails: {
+      choose: encodeJob(chooserJob(plan, pieces), seenIn(choices[0]!)),
+      cut: cutTailFor(cutPlan),
+    },
+    figures: [cut.value.figures[0]!, coverage.value.buyMillilitres, kits],
+  });
+}
+
+function unknownIds(plan: WorkshopPlan, catalogue: Catalogue): InputError[] {
+  const unknown = (field: string, what: string): InputError => ({
+    ...{ field, code: 'unknown-id', message: `Choose ${what} from the list.` },
+  });
+  return [
+    ...(isPaper(plan.paper, catalogue) ? [] : [unknown('paper', 'a paper')]),
+    ...(catalogue.substrates.has(plan.on) ? [] : [unknown('on', 'a board')]),
+    ...(catalogue.adhesives.get(plan.adhesive)?.form === 'wet'
+      ? []
+      : [unknown('adhesive', 'an adhesive that is spread')]),
+    ...(catalogue.techniques.has(plan.tool) ? [] : [unknown('tool', 'a tool')]),
+  ];
+}
+
+function said(
+  start: Start,
+  plan: WorkshopPlan,
+  rest: Pick<Parameters<typeof scheduleFor>[0], 'cut' | 'batches' | 'adhesive'>,
+) {
+  const pressed =
+    plan.project === 'slip-case' || plan.project === 'lidded-box' ? 'the lined boards' : 'the pasted leaves';
+  const length = Math.round(plan.hours * 60);
+  const tasks = scheduleFor({ ...rest, length, startsAt: start.minute, pressed });
+  return tasks.map(({ at, what }) => ({ when: momentText(start, at), what }));
+}

@@ -1,0 +1,115 @@
+/** The adhesive of a class: how much of it, its batches, and how long each piece can be moved. */
+import { choose, type Choice } from './chooser';
+import { coverAnswer, type CoverAnswer } from './cover-answer';
+import type { CoverPlan } from './cover-plan';
+import { mixPlanFor } from './cover-to-mix';
+import { DEFAULT_JOB, type Job } from './job';
+import { judge } from './judge-one';
+import type { MixAnswer } from './mix-answer';
+import { mixAnswerer } from './mix-any';
+import { mixStretched } from './mix-stretch';
+import { batchFor } from './mix-words';
+import type { MixPlan } from './mix-plan';
+import { readPaper } from './paper-text';
+import { cutSizeOf, type ProjectPiece } from './project-piece';
+import { coverPlanFor } from './project-to-cover';
+import type { Catalogue, WetAdhesive } from './records';
+import type { Result } from './result';
+import { secondsNeeded } from './sampling';
+import type { Percentiles } from './tally';
+import { kitsOf, projectOf, type WorkshopPlan } from './workshop-plan';
+
+export interface Batch {
+  readonly plan: MixPlan;
+  readonly mix: MixAnswer;
+}
+
+/** How long one piece can be moved, and how long it takes to place. */
+export interface SlipOf {
+  readonly name: string;
+  readonly slip: Percentiles;
+  readonly needed: number;
+}
+
+export const classCover = (plan: WorkshopPlan, pieces: readonly ProjectPiece[]): CoverPlan => ({
+  ...coverPlanFor(projectOf(plan), pieces),
+  ...{ adhesive: plan.adhesive, tool: plan.tool, paper: plan.paper, makers: kitsOf(plan), loss: plan.loss },
+});
+
+export const classCoverage = (cover: CoverPlan, catalogue: Catalogue): Result<CoverAnswer> =>
+  coverAnswer(cover, catalogue);
+
+/** The mix itself, and before it the jelly or paste that goes into it; none where the adhesive is used as it comes. */
+export function batchesFor(cover: CoverPlan, onTheWork: number, catalogue: Catalogue): readonly Batch[] {
+  const plan = mixPlanFor(cover, onTheWork, catalogue);
+  const made = plan && batch(plan, catalogue);
+  if (!plan || !made) return [];
+  if (plan.kind !== 'stretch') return [made];
+  const share = plan.extenderParts / (plan.baseParts + plan.extenderParts);
+  const added = batchFor(plan.need, plan.loss) * share;
+  const before = mixPlanFor({ ...cover, adhesive: plan.extender, loss: 5 }, added, catalogue);
+  const first = before && batch(before, catalogue);
+  return first ? [first, made] : [made];
+}
+
+const mixAnswer = mixAnswerer((plan, catalogue) => mixStretched(plan, catalogue));
+
+function batch(plan: MixPlan, catalogue: Catalogue): Batch | undefined {
+  const mix = mixAnswer(plan, catalogue);
+  return mix.ok ? { plan, mix: mix.value } : undefined;
+}
+
+/** The largest piece of the covering: what the chooser is asked about. */
+function mainPiece(pieces: readonly ProjectPiece[]): ProjectPiece {
+  const area = (piece: ProjectPiece) => cutSizeOf(piece).widthMm * cutSizeOf(piece).heightMm;
+  const glued = pieces.filter(({ stock, gluedFaces }) => gluedFaces > 0 && stock !== 'board');
+  const covering = glued.filter(({ turnIn }) => turnIn.left + turnIn.right + turnIn.top + turnIn.bottom > 0);
+  return (covering.length > 0 ? covering : glued).reduce((a, b) => (area(b) > area(a) ? b : a));
+}
+
+const within = (mm: number): number => Math.min(3000, Math.max(5, Math.round(mm)));
+
+/** The job of laying this piece in this room. */
+function jobFor(plan: WorkshopPlan, piece: ProjectPiece): Job {
+  const { widthMm, heightMm } = cutSizeOf(piece);
+  const { name: _name, grain: _grain, ...paper } = readPaper(plan.paper)!;
+  return {
+    ...DEFAULT_JOB,
+    paper,
+    substrate: plan.on,
+    widthMm: within(widthMm),
+    heightMm: within(heightMm),
+    celsius: plan.celsius,
+    humidity: plan.humidity,
+    tool: plan.tool,
+  };
+}
+
+/** What the chooser is asked: the main piece, with the adhesive of the class as the one at hand. */
+export const chooserJob = (plan: WorkshopPlan, pieces: readonly ProjectPiece[]): Job => ({
+  ...jobFor(plan, mainPiece(pieces)),
+  atHand: [plan.adhesive],
+});
+
+/** Every adhesive for that job; the one of the class first. */
+export const choicesFor = (
+  plan: WorkshopPlan,
+  pieces: readonly ProjectPiece[],
+  catalogue: Catalogue,
+): readonly Choice[] => choose(chooserJob(plan, pieces), catalogue);
+
+/** How long each covering piece can be moved, largest first. */
+export function slipsFor(
+  plan: WorkshopPlan,
+  pieces: readonly ProjectPiece[],
+  adhesive: WetAdhesive,
+  catalogue: Catalogue,
+): readonly SlipOf[] {
+  const laid = pieces.filter(({ stock, gluedFaces, gluedPart }) => stock !== 'board' && gluedFaces > 0 && !gluedPart);
+  return laid
+    .map((piece) => {
+      const job = jobFor(plan, piece);
+      return { name: piece.name, slip: judge(adhesive, job, catalogue).slipSeconds, needed: secondsNeeded(job) };
+    })
+    .sort((a, b) => b.needed - a.needed);
+}

@@ -1,0 +1,116 @@
+/** What the workshop sheet asks besides the project itself, and what stands there at first. */
+import { asTyped, parseLength, type LengthUnit } from './length-text';
+import { PAPER_TEXT } from './paper-text';
+import type { PlanOf } from './plan-fields';
+import { DEFAULT_PROJECT, projectSpecs, type ProjectField, type ProjectPlan } from './project-fields';
+import type { Stock } from './project-piece';
+import { askedOfProject } from './project-plan';
+import { STOCK_GRAINS } from './sheet-layout-types';
+
+const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+const side = (key: string, what: string) =>
+  ({
+    kind: 'length',
+    ...{ key, low: 50, high: 5000, unit: 'mm', what },
+    parse: (typed: string, unit: LengthUnit, field: string) =>
+      parseLength(typed, { unit, field, what, low: 50, high: 5000 }),
+    show: asTyped,
+  }) as const;
+const grain = (key: string, what: string) => ({ kind: 'one-of', key, of: STOCK_GRAINS, what }) as const;
+
+/** Fixed order: links are written in it. The project's own fields come first, under its own keys. */
+export const WORKSHOP_SPECS = {
+  ...projectSpecs,
+  people: { kind: 'number', key: 'people', low: 1, high: 60, unit: '', what: 'The number of people', whole: true },
+  spare: { kind: 'number', key: 'spare', low: 0, high: 20, unit: '', what: 'The spare kits', whole: true },
+  day: { kind: 'text', key: 'day', pattern: /^(\d{4}-\d{2}-\d{2})?$/, what: 'The day' },
+  time: { kind: 'text', key: 'at', pattern: /^\d{1,2}:\d{2}$/, what: 'The time' },
+  hours: { kind: 'number', key: 'hours', low: 0.5, high: 12, unit: 'h', what: 'The class' },
+  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The covering paper' },
+  on: { kind: 'text', key: 'on', pattern: ID, what: 'The board' },
+  adhesive: { kind: 'text', key: 'glue', pattern: ID, what: 'The adhesive' },
+  tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
+  loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pots and brushes' },
+  celsius: { kind: 'number', key: 'room', low: 1, high: 40, unit: '°C', what: 'The room' },
+  humidity: { kind: 'number', key: 'rh', low: 5, high: 95, unit: '%', what: 'The humidity' },
+  ...{ boardWide: side('board-wide', 'The width of a board'), boardHigh: side('board-high', 'The height of a board') },
+  boardGrain: grain('board-grain', 'The grain of the board'),
+  ...{ paperWide: side('paper-wide', 'The width of a sheet'), paperHigh: side('paper-high', 'The height of a sheet') },
+  paperGrain: grain('paper-grain', 'The grain of the paper'),
+  ...{
+    clothWide: side('cloth-wide', 'The width of the cloth'),
+    clothHigh: side('cloth-high', 'The length of the cloth'),
+  },
+  clothGrain: grain('cloth-grain', 'The grain of the cloth'),
+  ...{
+    liningWide: side('lining-wide', 'The width of a lining sheet'),
+    liningHigh: side('lining-high', 'The height of a lining sheet'),
+  },
+  liningGrain: grain('lining-grain', 'The grain of the lining'),
+} as const;
+
+export type WorkshopPlan = PlanOf<typeof WORKSHOP_SPECS>;
+export type WorkshopField = keyof typeof WORKSHOP_SPECS;
+
+export const DEFAULT_WORKSHOP: WorkshopPlan = {
+  ...DEFAULT_PROJECT,
+  people: 8,
+  spare: 1,
+  day: '',
+  time: '14:00',
+  hours: 3,
+  paper: 'marbled',
+  on: 'binders-board',
+  adhesive: 'pva-mc-1-1',
+  tool: 'brush-full',
+  loss: 15,
+  celsius: 20,
+  humidity: 50,
+  boardWide: 700,
+  boardHigh: 1000,
+  boardGrain: 'long',
+  paperWide: 640,
+  paperHigh: 970,
+  paperGrain: 'long',
+  clothWide: 700,
+  clothHigh: 1000,
+  clothGrain: 'long',
+  liningWide: 700,
+  liningHigh: 1000,
+  liningGrain: 'long',
+};
+
+const OWN = [
+  ...['people', 'spare', 'day', 'time', 'hours', 'paper', 'on', 'adhesive', 'tool', 'loss', 'celsius', 'humidity'],
+] as readonly WorkshopField[];
+
+/** The three fields that say in which sheets a stock is bought. */
+export const SHEET_FIELDS: Readonly<Record<Stock, readonly [WorkshopField, WorkshopField, WorkshopField]>> = {
+  board: ['boardWide', 'boardHigh', 'boardGrain'],
+  paper: ['paperWide', 'paperHigh', 'paperGrain'],
+  cloth: ['clothWide', 'clothHigh', 'clothGrain'],
+  lining: ['liningWide', 'liningHigh', 'liningGrain'],
+};
+
+/** Fields this plan is asked; a slip anywhere else is out of sight. */
+export const askedOfWorkshop = (plan: WorkshopPlan): readonly WorkshopField[] => [
+  ...askedOfProject(plan),
+  ...OWN,
+  ...Object.values(SHEET_FIELDS).flat(),
+];
+
+/**
+ * The project alone, for the calculators that know of nothing else. An accordion's strips are as long as the inside
+ * sheet gives across its grain, unless the teacher said otherwise: folds run with the grain.
+ */
+export function projectOf(plan: WorkshopPlan): ProjectPlan {
+  const fields = Object.keys(projectSpecs) as ProjectField[];
+  const project = Object.fromEntries(fields.map((field) => [field, plan[field]])) as ProjectPlan;
+  const [short, long] = [Math.min(plan.liningWide, plan.liningHigh), Math.max(plan.liningWide, plan.liningHigh)];
+  return plan.project === 'accordion' && plan.sheet === undefined
+    ? { ...project, sheet: plan.liningGrain === 'long' ? short : long }
+    : project;
+}
+
+/** One kit for each person, and the spare ones. */
+export const kitsOf = ({ people, spare }: WorkshopPlan): number => people + spare;

@@ -1,0 +1,76 @@
+/** The page each student is given: the thing, its pieces, how long the glue waits, and the way back to the answer. */
+import { useEffect, useState } from 'preact/hooks';
+import { tied } from '../../core/plain';
+import type { WorkshopAnswer } from '../../core/workshop-answer';
+import type { WorkshopPlan } from '../../core/workshop-plan';
+import { MeasuredPlate } from '../make/MeasuredPlate';
+import { QrCode } from '../parts/QrCode';
+
+interface Props {
+  readonly answer: WorkshopAnswer;
+  readonly plan: WorkshopPlan;
+  readonly choose: string;
+  readonly lessons: readonly { readonly title: string; readonly path: string }[];
+}
+
+export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
+  const [origin, setOrigin] = useState('');
+  useEffect(() => setOrigin(window.location.origin), []);
+  const { handout, project, title } = answer;
+  const link = `${choose}?${answer.tails.choose}`;
+  const [picture] = project.pictures;
+  return (
+    <section class="handout" aria-labelledby="handout-title">
+      <h2 id="handout-title">For each student: {title.toLowerCase()}</h2>
+      <p>
+        <strong>{tied(handout.glue)}</strong> {handout.verdict}. Count on {tied(handout.time)}.
+      </p>
+      {picture && (
+        <figure class="plate">
+          <div class="plate-body">
+            <MeasuredPlate picture={picture} />
+          </div>
+          <figcaption class="plate-caption">
+            {picture.title}, in {plan.unit}.
+          </figcaption>
+        </figure>
+      )}
+      <div class="handout-columns">
+        <table class="numbers">
+          <caption>In your kit: width × height in {plan.unit}, and the way of the grain</caption>
+          <tbody>
+            {project.rows.map(({ name, size, count, grain }) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                <td class="n">
+                  {count} × {size}
+                </td>
+                <td>{grain}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <ol>
+          {handout.steps.map((step) => (
+            <li key={step}>{tied(step)}</li>
+          ))}
+        </ol>
+      </div>
+      <div class="handout-links">
+        {origin && <QrCode text={origin + link} />}
+        <div>
+          <p>
+            <a href={link}>Your paper and glue in the chooser</a>, just as we reckoned it.
+          </p>
+          <ul class="plain-list">
+            {lessons.map(({ title: lesson, path }) => (
+              <li key={path}>
+                <a href={path}>{lesson}</a>
+              </li>
+            ))}
+          </ul>
+        </div>
+      </div>
+    </section>
+  );
+}
