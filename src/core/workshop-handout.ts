@@ -1,7 +1,6 @@
 /** What a student is given: how to glue it, how long there is, and the order of making. */
 import { answerSentence, VERDICT_WORDS } from './answer-words';
 import type { Choice } from './chooser';
-import { durationSpan } from './format';
 import { paperInSentence } from './paper-text';
 import type { ProjectAnswer } from './project-answer';
 import type { Catalogue } from './records';
@@ -10,16 +9,13 @@ import type { WorkshopPlan } from './workshop-plan';
 export interface Handout {
   readonly glue: string;
   readonly verdict: string;
-  readonly time: string;
   readonly steps: readonly string[];
 }
 
 export function handoutOf(plan: WorkshopPlan, choice: Choice, project: ProjectAnswer, catalogue: Catalogue): Handout {
-  const { p10, p90 } = choice.slipSeconds;
   return {
     glue: answerSentence(choice, catalogue),
     verdict: `${VERDICT_WORDS[choice.verdict]} on ${paperInSentence(plan.paper, catalogue)}`,
-    time: durationSpan(p10, p90),
     steps: project.steps,
   };
 }

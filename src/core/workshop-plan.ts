@@ -31,7 +31,7 @@ export const WORKSHOP_SPECS = {
   adhesive: { kind: 'text', key: 'glue', pattern: ID, what: 'The adhesive' },
   tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
   loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pots and brushes' },
-  celsius: { kind: 'number', key: 'room', low: 1, high: 40, unit: '°C', what: 'The room' },
+  celsius: { kind: 'number', key: 'celsius', low: 1, high: 40, unit: '°C', what: 'The room' },
   humidity: { kind: 'number', key: 'rh', low: 5, high: 95, unit: '%', what: 'The humidity' },
   ...{ boardWide: side('board-wide', 'The width of a board'), boardHigh: side('board-high', 'The height of a board') },
   boardGrain: grain('board-grain', 'The grain of the board'),

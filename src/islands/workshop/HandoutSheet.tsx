@@ -23,7 +23,7 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
     <section class="handout" aria-labelledby="handout-title">
       <h2 id="handout-title">For each student: {title.toLowerCase()}</h2>
       <p>
-        <strong>{tied(handout.glue)}</strong> {handout.verdict}. Count on {tied(handout.time)}.
+        <strong>{tied(handout.glue)}</strong> {handout.verdict}.
       </p>
       {picture && (
         <figure class="plate">
