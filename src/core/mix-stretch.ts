@@ -1,10 +1,10 @@
 /** PVA made to go further: portions, solids, thickness, slip, the film it leaves, and how far it can go. */
 import { durationSpan, figure, withUnit } from './format';
-import { plain } from './plain';
+import { lowerFirst, plain } from './plain';
 import type { MixAnswer } from './mix-answer';
 import { filmFacts, reach, stretchSteps } from './mix-reach';
 import type { MixPlan } from './mix-plan';
-import { batchFor, inJug, lowerFirst, onScale, thicknessWords } from './mix-words';
+import { batchFor, inJug, onScale, thicknessWords } from './mix-words';
 import type { Catalogue, Technique } from './records';
 import type { slipChange } from './slip-change';
 import { fail, ok, type InputError, type Result } from './result';
