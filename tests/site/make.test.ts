@@ -24,13 +24,13 @@ const rowsOf = (page: Page) =>
   page
     .locator('.bench-answer tbody tr')
     .evaluateAll((rows) =>
-      rows.map((row) => [...row.querySelectorAll('td')].map((cell) => cell.textContent).join('; ')),
+      rows.map((row) => [...row.querySelectorAll('th, td')].map((cell) => cell.textContent).join('; ')),
     );
 /** What the core answers, worked out here and not in the page. */
 function told(plan: Partial<ProjectPlan>): string[] {
   const found = projectAnswer({ ...DEFAULT_PROJECT, ...plan });
   if (!found.ok) throw new Error(found.errors[0]?.message);
-  return found.value.rows.map(({ size, count, grain }) => `${size}; ${count}; ${grain}`);
+  return found.value.rows.map(({ name, from, size, count }) => `${name}${from}; ${size}; ${count}`);
 }
 
 test('filled in on a phone, sent, and opened by someone else: the same pieces', async () => {
