@@ -94,8 +94,9 @@ export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
 function given(plan: ProjectPlan): string {
   const { unit, project, width, height, board } = plan;
   const sizes = [width, height, ...(project === 'accordion' ? [] : [thicknessOf(plan)])];
-  const said = sizes.map((mm) => asTyped(mm, unit)).join(' × ');
-  return `For ${PROJECTS[project].of} of ${said}\u00a0${unit}, in board of ${asTyped(board, unit)}\u00a0${unit}`;
+  const say = unit === 'in' ? inUnit : asTyped;
+  const said = sizes.map((mm) => say(mm, unit)).join(' × ');
+  return `For ${PROJECTS[project].of} of ${said}\u00a0${unit}, in board of ${say(board, unit)}\u00a0${unit}`;
 }
 
 /** As a rule shows it, but thin layers as they are. */

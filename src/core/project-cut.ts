@@ -16,7 +16,8 @@ export const withMark = (mm: number, unit: LengthUnit): string => `${marked(mm, 
 /** What a piece is cut to: "369 × 252". */
 export function cutText(piece: ProjectPiece, unit: LengthUnit): string {
   const { widthMm, heightMm } = cutSizeOf(piece);
-  return `${marked(widthMm, unit)} × ${marked(heightMm, unit)}`;
+  // "9 29/32" and what it belongs to stay on one line.
+  return `${marked(widthMm, unit)} × ${marked(heightMm, unit)}`.replaceAll(' ', '\u00a0');
 }
 
 /** A length as someone would have typed it, and exactly: read again it is the same to a thousandth of a millimetre. */
