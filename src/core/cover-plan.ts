@@ -1,6 +1,6 @@
 /** What the coverage calculator asks, and what stands there at first. */
 import type { Piece } from './area';
-import { asTyped, parseLength, type LengthUnit } from './length-text';
+import { inUnit, parseLength, type LengthUnit } from './length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
 import { PAPER_TEXT } from './paper-text';
@@ -25,7 +25,7 @@ const mm = (key: string, what: string, low: number, high: number) =>
     unit: 'mm',
     what,
     parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
-    show: asTyped,
+    show: inUnit,
   }) as const;
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */

@@ -5,6 +5,7 @@
  */
 import type { Piece, Sides } from './area';
 import { inUnit, parseLength, type LengthUnit } from './length-text';
+import { encodePieces, MOST_PIECES, SIDES, sidesOf } from './pieces-link';
 import { parseNumber } from './number-text';
 import { fail, ok, type InputError, type Result } from './result';
 
@@ -18,9 +19,7 @@ export interface PieceText {
 }
 
 export const NO_PIECE: PieceText = { wide: '', high: '', count: '1', turnIn: '0' };
-export const MOST_PIECES = 20;
 
-const SIDES = ['top', 'right', 'bottom', 'left'] as const;
 const row = (i: number, part: keyof PieceText): string => `piece-${i}-${part}`;
 
 /** The pieces, or what is wrong in which field ("piece-0-wide"). */
@@ -67,9 +66,6 @@ export function piecesOf(
 const asSides = (sides: readonly number[]): number | Sides =>
   sides.length === 4 ? (Object.fromEntries(SIDES.map((side, i) => [side, sides[i]!])) as unknown as Sides) : sides[0]!;
 
-const sidesOf = ({ turnInMm = 0 }: Piece): readonly number[] =>
-  typeof turnInMm === 'number' ? [turnInMm] : SIDES.map((side) => turnInMm[side]);
-
 /** Rows as a reader would have typed them in this unit. */
 export const textsOfPieces = (pieces: readonly Piece[], unit: LengthUnit): PieceText[] =>
   pieces.map((piece) => ({
@@ -80,17 +76,6 @@ export const textsOfPieces = (pieces: readonly Piece[], unit: LengthUnit): Piece
       .map((side) => inUnit(side, unit))
       .join('; '),
   }));
-
-const short = (mm: number): string => String(Number(mm.toFixed(3)));
-
-export const encodePieces = (pieces: readonly Piece[]): string =>
-  pieces
-    .map((piece) => {
-      const sides = sidesOf(piece);
-      const turn = sides.some((side) => side > 0) ? `t${sides.map(short).join('-')}` : '';
-      return `${short(piece.widthMm)}x${short(piece.heightMm)}x${piece.count}${turn}`;
-    })
-    .join('_');
 
 const NUMBER = '\\d{1,4}(?:\\.\\d{1,3})?';
 const ROW = new RegExp(`^(${NUMBER})x(${NUMBER})x(\\d{1,3})(?:t(${NUMBER}(?:-${NUMBER}){3}|${NUMBER}))?$`);

@@ -1,12 +1,12 @@
 /** The project calculator's answer: what to cut, drawn and in a table, in which order, and what to look out for. */
-import { asTyped, inUnit, type LengthUnit } from './length-text';
-import { cutText, withMark } from './project-cut';
+import { inUnit, type LengthUnit } from './length-text';
+import { asTyped, cutText, withMark } from './project-cut';
 import type { ProjectId, ProjectPlan } from './project-fields';
 import { layOut, type Picture } from './project-picture';
 import { cutSizeOf, type Grain, type ProjectPiece, type Stock } from './project-piece';
 import { MEASURES, type MeasureId } from './project-measures';
 import { projectPieces } from './project-pieces';
-import { askedOfProject, measuresOf, thicknessOf, usualFor } from './project-plan';
+import { askedOfProject, measuresOf, PROJECTS, thicknessOf, usualFor } from './project-plan';
 import { projectSteps } from './project-steps';
 import { projectWarnings } from './project-warnings';
 import { SKETCHES } from './project-sketches';
@@ -17,8 +17,8 @@ interface PieceRow {
   /** cut size, turn-ins included, in the reader's unit */
   readonly size: string;
   readonly count: number;
-  readonly grain: string;
-  readonly stock: string;
+  /** what it is cut from, and along which side the grain runs */
+  readonly from: string;
 }
 
 export interface ProjectAnswer {
@@ -26,6 +26,8 @@ export interface ProjectAnswer {
   readonly brief: readonly [what: string, size: string];
   readonly pieces: readonly ProjectPiece[];
   readonly rows: readonly PieceRow[];
+  /** "millimetres" */
+  readonly unitWord: string;
   readonly pictures: readonly Picture[];
   readonly steps: readonly string[];
   readonly warnings: readonly string[];
@@ -35,23 +37,24 @@ export interface ProjectAnswer {
 }
 
 const GRAIN_WORDS: Readonly<Record<Grain, string>> = {
-  height: 'height',
-  width: 'width',
-  either: 'either',
+  height: 'grain along its height',
+  width: 'grain along its width',
+  either: 'grain either way',
 };
 const STOCK_WORDS: Readonly<Record<Stock, string>> = {
   board: 'board',
   paper: 'paper',
   cloth: 'cloth',
-  lining: 'lining',
+  lining: 'lining paper',
 };
-/** as a sentence begins, and which piece it gives */
+const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = { mm: 'millimetres', cm: 'centimetres', in: 'inches' };
+/** what is said first, and which piece it gives */
 const HEADLINES: Readonly<Record<ProjectId, readonly [what: string, piece: string]>> = {
-  notebook: ['Two boards', 'board'],
-  accordion: ['Two boards', 'board'],
-  'slip-case': ['Two sides', 'side'],
-  'lidded-box': ['The base of the tray', 'tray: base'],
-  portfolio: ['Two boards', 'board'],
+  notebook: ['two boards', 'board'],
+  accordion: ['two boards', 'board'],
+  'slip-case': ['two sides', 'side'],
+  'lidded-box': ['the base of the tray', 'tray: base'],
+  portfolio: ['two boards', 'board'],
 };
 
 export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
@@ -67,16 +70,16 @@ export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
   const size = `${cutText(head, unit)}\u00a0${unit}`;
   const cutBig = cutSizeOf(covering);
   return ok({
-    sentence: `${what} of ${size}; the ${covering.name} is cut ${cutText(covering, unit)}\u00a0${unit}. ${count} pieces in all, each with its grain below.${fromLeaves(plan)}`,
-    brief: [what.toLowerCase(), size],
+    sentence: `${given(plan)}: ${what} of ${size}; the ${covering.name} is cut ${cutText(covering, unit)}\u00a0${unit}. ${count} pieces in all, each with its grain below.${fromLeaves(plan)}`,
+    brief: [what, size],
     pieces,
     rows: pieces.map((one) => ({
       name: one.name,
       size: cutText(one, unit),
       count: one.count,
-      grain: GRAIN_WORDS[one.grain],
-      stock: STOCK_WORDS[one.stock],
+      from: `${STOCK_WORDS[one.stock]}, ${GRAIN_WORDS[one.grain]}`,
     })),
+    unitWord: UNIT_WORDS[unit],
     pictures: SKETCHES[plan.project](plan, m).map((sketch) => layOut(sketch, unit)),
     steps: projectSteps(plan, m),
     warnings: projectWarnings(plan, m),
@@ -85,6 +88,15 @@ export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
       .map((id) => ({ id, usual: usualText(id, usualFor(plan)[id], unit) })),
     figures: [head.widthMm, head.heightMm, cutBig.widthMm, cutBig.heightMm, count],
   });
+}
+
+/** What was given, so that a printed sheet says what it is for: "For the text block of 148 × 210 × 12 mm, in board of 2.5 mm". */
+function given(plan: ProjectPlan): string {
+  const { unit, project, width, height, board } = plan;
+  const sizes = [width, height, ...(project === 'accordion' ? [] : [thicknessOf(plan)])];
+  const say = unit === 'in' ? inUnit : asTyped;
+  const said = sizes.map((mm) => say(mm, unit)).join(' × ');
+  return `For ${PROJECTS[project].of} of ${said}\u00a0${unit}, in board of ${say(board, unit)}\u00a0${unit}`;
 }
 
 /** As a rule shows it, but thin layers as they are. */

@@ -1,5 +1,6 @@
 /** The fields of the project calculator, and what stands in them at first. */
-import { asTyped, parseLength, type LengthUnit } from './length-text';
+import { parseLength, type LengthUnit } from './length-text';
+import { asTyped } from './project-cut';
 import { MEASURES, type MeasureId } from './project-measures';
 import type { PlanOf } from './plan-fields';
 
@@ -36,7 +37,7 @@ export const projectSpecs = {
   width: length('length', 'wide', 'The width', 20, 1000),
   height: length('length', 'high', 'The height', 20, 1000),
   thicknessFrom: oneOf('thick-by', ['measured', 'leaves'], 'How the thickness is known'),
-  thickness: length('length', 'thick', 'The thickness', 0.5, 200),
+  thickness: length('length', 'thick', 'The thickness', 1, 200),
   leaves: { kind: 'number', key: 'leaves', low: 1, high: 5000, unit: '', what: 'The number of leaves', whole: true },
   caliper: { kind: 'number', key: 'caliper', low: 10, high: 3000, unit: 'µm', what: 'The caliper of one leaf' },
   board: length('length', 'board', 'The board’s thickness', 0.3, 10),

@@ -35,6 +35,7 @@ export const cutSizeOf = ({ widthMm, heightMm, turnIn }: ProjectPiece) => ({
 /** A glued piece as the coverage calculator takes it, with its name. */
 export interface GluedPiece extends Piece {
   readonly name: string;
+  readonly turnInMm: Sides;
 }
 
 /** What gets adhesive, for the coverage computation: one row of pieces each, a face that is spread twice counted twice. */

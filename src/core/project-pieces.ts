@@ -25,11 +25,7 @@ export function projectPieces(plan: ProjectPlan): Result<readonly ProjectPiece[]
   const pieces = MAKERS[plan.project](plan, m);
   const small = pieces.find((one) => Math.min(one.widthMm, one.heightMm) < LEAST || tooLong(one));
   if (small === undefined) return ok(pieces);
-  const field = tooLong(small)
-    ? 'width'
-    : plan.project === 'notebook' || plan.project === 'accordion'
-      ? 'width'
-      : 'margin';
+  const field = tooLong(small) ? 'width' : small.name === 'side' ? 'onBoard' : 'margin';
   const why = tooLong(small) ? `longer than ${say(plan, MOST)}` : `narrower than ${say(plan, LEAST)}`;
   return fail([
     { field, code: 'contradiction', message: `With these measures the piece “${small.name}” would be ${why}.` },
@@ -51,10 +47,10 @@ function problemsOf(plan: ProjectPlan, m: Measured): InputError[] {
   const inCase = plan.project === 'notebook' || plan.project === 'portfolio';
   const board = caseOf(plan, m).board;
   return [
-    ...(plan.project !== 'accordion' && (thick < 0.5 || thick > 200)
+    ...(plan.project !== 'accordion' && (thick < 1 || thick > 200)
       ? problem(
           'leaves',
-          `These leaves would be ${say(plan, thick)} thick. The block must be from ${say(plan, 0.5)} to ${say(plan, 200)}: check the number and the caliper, which is in µm.`,
+          `These leaves would be ${say(plan, thick)} thick. The block must be from ${say(plan, 1)} to ${say(plan, 200)}: check the number and the caliper, which is in µm.`,
         )
       : []),
     ...(inCase && m.joint < plan.board

@@ -1,12 +1,10 @@
 /** The project calculator's state, and the link that carries its glued pieces to the coverage calculator. */
 import { computed, type ReadableAtom } from 'nanostores';
-import { askedOfCover, COVER_SPECS, DEFAULT_COVER } from '../core/cover-plan';
-import type { LengthUnit } from '../core/length-text';
-import { encodePlan } from '../core/plan-link';
+import { inUnit, type LengthUnit } from '../core/length-text';
 import { projectAnswer, type ProjectAnswer } from '../core/project-answer';
 import { DEFAULT_PROJECT, projectSpecs, type ProjectPlan } from '../core/project-fields';
 import { askedOfProject } from '../core/project-plan';
-import { coverPlanFor } from '../core/project-to-cover';
+import { coverTailFor } from '../core/project-to-cover';
 import { changeUnit } from './change-unit';
 import { createPlan, type PlanStore } from './plan';
 
@@ -16,6 +14,11 @@ export type MakeStore = PlanStore<typeof projectSpecs, ProjectAnswer> & {
   readonly $coverTail: ReadableAtom<string>;
 };
 
+/** In another unit, lengths stand as a rule shows them, and the plan follows what then stands there. */
+const AS_RULED = Object.fromEntries(
+  Object.entries(projectSpecs).map(([field, spec]) => [field, 'show' in spec ? { ...spec, show: inUnit } : spec]),
+) as typeof projectSpecs;
+
 export function createMaking(start: ProjectPlan = DEFAULT_PROJECT): MakeStore {
   const store = createPlan<typeof projectSpecs, ProjectAnswer>(
     { specs: projectSpecs, usual: DEFAULT_PROJECT, asked: askedOfProject, answer: projectAnswer },
@@ -23,10 +26,7 @@ export function createMaking(start: ProjectPlan = DEFAULT_PROJECT): MakeStore {
   );
   return {
     ...store,
-    changeUnit: (unit) => changeUnit(store, unit),
-    $coverTail: computed(store.$solved, ({ plan, answer }) => {
-      const cover = coverPlanFor(plan, answer.pieces);
-      return encodePlan(cover, COVER_SPECS, askedOfCover(cover), DEFAULT_COVER);
-    }),
+    changeUnit: (unit) => changeUnit(store, unit, AS_RULED),
+    $coverTail: computed(store.$solved, ({ plan, answer }) => coverTailFor(plan, answer.pieces)),
   };
 }

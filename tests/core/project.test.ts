@@ -11,6 +11,8 @@ import { MEASURES } from '../../src/core/project-measures';
 import { cutSizeOf, gluedPieces, type ProjectPiece } from '../../src/core/project-piece';
 import { projectPieces } from '../../src/core/project-pieces';
 import { askedOfProject, measuresOf, PROJECTS, thicknessOf } from '../../src/core/project-plan';
+import { COVER_SPECS, DEFAULT_COVER, rowsOf } from '../../src/core/cover-plan';
+import { coverTailFor } from '../../src/core/project-to-cover';
 import { encodePlan } from '../../src/core/plan-link';
 import { decodePlan } from '../../src/core/read-plan-link';
 
@@ -217,6 +219,27 @@ describe('the cover calculator and the projects cover the same', () => {
   ] as const)('%s', (project, preset, given) => {
     expect(area(gluedPieces(pieces({ project, ...given })))).toBeCloseTo(area(preset(body)), 9);
   });
+});
+
+test('the link to the coverage calculator carries every glued piece, for any plan', () => {
+  fc.assert(
+    fc.property(plans, (one) => {
+      const found = projectPieces(one);
+      if (!found.ok) return;
+      const { plan: cover, dropped } = decodePlan(coverTailFor(one, found.value), COVER_SPECS, DEFAULT_COVER);
+      expect(dropped).toEqual([]);
+      expect(cover).toMatchObject({ thing: 'own', unit: one.unit });
+      const glued = gluedPieces(found.value).slice(0, 20);
+      const rows = rowsOf(cover);
+      expect(rows.length).toBe(glued.length);
+      // to a tenth of a millimetre on each side of each piece
+      glued.forEach((piece, i) => {
+        expect(Math.abs(rows[i]!.piece.widthMm - piece.widthMm)).toBeLessThan(0.051);
+        expect(rows[i]!.piece.count).toBe(piece.count);
+      });
+    }),
+    { numRuns: 300 },
+  );
 });
 
 test('each project names its measures, and each measure is asked by some project', () => {

@@ -107,7 +107,7 @@ describe('measures', () => {
 describe('bad input', () => {
   test.for([
     [/^Square/, '-1', 'square', /from 0 to 30 mm/],
-    [/^Thickness/, '0', 'thickness', /from 0\.5 to 200 mm/],
+    [/^Thickness/, '0', 'thickness', /from 1 to 200 mm/],
     [/^Width/, '99999', 'width', /from 20 to 1000 mm/],
     [/^Joint/, '2', 'joint', /at least as wide as the board is thick, 2\.5 mm/],
     [/^Turn-in/, 'wide', 'turnIn', /is a length such as 235/],

@@ -1,6 +1,7 @@
 /** Rows of pieces, each with its width, height, count and turn-ins. */
 import { useStore } from '@nanostores/preact';
-import { joinRows, MOST_PIECES, NO_PIECE, splitRows, type PieceText } from '../../core/pieces-text';
+import { MOST_PIECES } from '../../core/pieces-link';
+import { joinRows, NO_PIECE, splitRows, type PieceText } from '../../core/pieces-text';
 import type { CoverStore } from '../../stores/covering';
 import { NumberField } from '../parts/Field';
 

@@ -11,14 +11,14 @@ interface Props {
 }
 
 export function MakeResult({ store }: Props) {
-  const { answer, plan } = useStore(store.$solved);
+  const { answer } = useStore(store.$solved);
   const [first] = answer.pictures;
   return (
     <>
       <figure class="plate">
         <div class="plate-body">{first && <MeasuredPlate picture={first} />}</div>
         <figcaption class="plate-caption">
-          {tied(answer.sentence)} {first?.title}, in {plan.unit}.
+          {tied(answer.sentence)} {first?.title}, in {answer.unitWord}.
         </figcaption>
       </figure>
       <Warnings warnings={answer.warnings} />
@@ -28,7 +28,7 @@ export function MakeResult({ store }: Props) {
 }
 
 export function MorePictures({ store }: Props) {
-  const { answer, plan } = useStore(store.$solved);
+  const { answer } = useStore(store.$solved);
   return (
     <div class="compare">
       {answer.pictures.slice(1).map((picture) => (
@@ -37,7 +37,7 @@ export function MorePictures({ store }: Props) {
             <MeasuredPlate picture={picture} />
           </div>
           <figcaption class="plate-caption">
-            {picture.title}, in {plan.unit}.
+            {picture.title}, in {answer.unitWord}.
           </figcaption>
         </figure>
       ))}
@@ -51,8 +51,8 @@ export function PieceTable({ store }: Props) {
     <section class="scroll-box" tabIndex={0} aria-label="Pieces to cut">
       <table class="numbers">
         <caption>
-          Width × height in {plan.unit} as they are cut, turn-ins included, to the nearest{' '}
-          {plan.unit === 'in' ? '1/32 in' : 'half millimetre'}; and along which of them the grain runs
+          Width × height in {answer.unitWord} as they are cut, turn-ins included, to the nearest{' '}
+          {plan.unit === 'in' ? '32nd' : 'half millimetre'}
         </caption>
         <thead>
           <tr>
@@ -63,19 +63,17 @@ export function PieceTable({ store }: Props) {
             <th scope="col" class="n">
               Number
             </th>
-            <th scope="col">Grain</th>
           </tr>
         </thead>
         <tbody>
-          {answer.rows.map(({ name, size, count, stock, grain }) => (
+          {answer.rows.map(({ name, size, count, from }) => (
             <tr key={name}>
               <th scope="row">
                 {name}
-                <span class="cell-note">{stock}</span>
+                <span class="cell-note">{from}</span>
               </th>
               <td class="n">{size}</td>
               <td class="n">{count}</td>
-              <td>{grain}</td>
             </tr>
           ))}
         </tbody>
