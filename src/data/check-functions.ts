@@ -13,6 +13,9 @@ import {
   porosity,
 } from '../core/paper';
 import { cookPaste } from '../core/paste';
+import { layOut } from '../core/sheet-layout';
+import { mostWorth } from '../core/sheet-layout-exact';
+import { kindsOf, roomOf } from '../core/sheet-layout-units';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
 import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
 import { firthLine } from '../core/trial-firth';
@@ -26,6 +29,16 @@ const curvatureTimesThickness = (m: number, n: number): number =>
 /** How many times as much is taken up after `times` the seconds. */
 const uptakeGrowth = (sorptivity: number, seconds: number, times: number): number =>
   uptake({ sorptivity, seconds: seconds * times }) / uptake({ sorptivity, seconds });
+
+/** The most worth that straight-through cuts get out of one sheet; rows are width, height, count and worth of one, none turned. */
+function mostWorthOfSheet(widthMm: number, heightMm: number, rows: readonly (readonly number[])[]): number | undefined {
+  const stock = { widthMm, heightMm, grain: widthMm > heightMm ? 'long' : 'short' } as const;
+  const pieces = rows.map(([w = 0, h = 0, count = 0]) => ({
+    ...{ name: '', widthMm: w, heightMm: h, count, grain: 'width' as const },
+  }));
+  const worth = rows.map(([, , , one = 0]) => one);
+  return mostWorth(kindsOf(pieces, stock, 1), worth, roomOf(stock), { left: 1e8 });
+}
 
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
@@ -46,8 +59,10 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   grammageFromBasisWeight,
   grammageFromWeighing,
   humidityRatio,
+  layOut,
   mcnemarExact,
   mix,
+  mostWorthOfSheet,
   poreVolume,
   porosity,
   saturationPressure,

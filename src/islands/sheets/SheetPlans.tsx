@@ -38,7 +38,7 @@ function OneSheet({ sheet, unit }: { readonly sheet: SheetAnswer; readonly unit:
       </figure>
       <div>
         {steps.length === 0 && <p>There is nothing to cut: the sheet is the piece.</p>}
-        <ol class="steps">
+        <ol class="steps" aria-label="The cuts in order">
           {steps.map(({ number, text }) => (
             <li key={number}>{tied(text)}</li>
           ))}
