@@ -20,11 +20,14 @@ const base = process.env['BASE_PATH'] ?? '/';
 function chunkOf(id) {
   if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact|@astrojs\/preact)\//.test(id)) return 'base';
   if (id.includes('vite/preload-helper')) return 'base';
-  if (/\/src\/core\/(?:format|number-text|plot|random|result)\.ts/.test(id)) return 'base';
+  if (/\/src\/core\/(?:format|model-version|number-text|plot|random|result)\.ts/.test(id)) return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
+  // what calculators with a table of fields share
+  if (/\/src\/core\/(?:length-text|mix-words|pairs|plain|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
+  if (/\/src\/stores\/plan\.ts|\/src\/islands\/parts\/(?:PlanField|Warnings)\.tsx/.test(id)) return 'plan';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
-  if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid)\.ts/.test(id)) return 'records';
+  if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid)\.ts/.test(id)) return 'records';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
   if (
     MODEL.test(id) ||
