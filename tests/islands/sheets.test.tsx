@@ -42,7 +42,7 @@ describe('the answer', () => {
     expect(drawing.querySelectorAll('rect')).toHaveLength(3);
     expect(drawing.querySelectorAll('line')).toHaveLength(1);
     expect(screen.getByText('Cut 2 sheets like this')).toBeTruthy();
-    expect(text(screen.getByRole('list', { name: 'The cuts in order' }))).toMatch(
+    expect(text(screen.getByText('The cuts, in order').nextElementSibling)).toMatch(
       /Cut the sheet from top to bottom, 50 mm from the left edge: 2 × piece 1 \(half\)\./,
     );
   });
@@ -59,6 +59,7 @@ describe('the answer', () => {
     await open(HALVES);
     await type('kerf', '1');
     expect(answer()).toContain('4 sheets of board');
+    expect(text(screen.getByRole('list', { name: 'Look out' }))).toMatch(/^Each cut takes 1 mm/);
   });
 });
 
