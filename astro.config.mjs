@@ -22,14 +22,14 @@ function chunkOf(id) {
   if (id.includes('vite/preload-helper')) return 'base';
   if (/\/src\/core\/(?:format|model-version|number-text|plot|random|result)\.ts/.test(id)) return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
+  // what calculators with a table of fields share
+  if (/\/src\/core\/(?:length-text|pairs|plain|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
+  if (/\/src\/stores\/plan\.ts|\/src\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/.test(id)) return 'plan';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
-  // what a calculator is that says its fields in a table
-  if (/\/src\/core\/(?:pairs|plain|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
-  if (/\/src\/(?:stores\/plan\.ts|islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx)/.test(id)) return 'plan';
   // lengths, and pieces with their sizes: a lesson that covers something needs all of it
-  if (/\/src\/core\/(?:area|cover-plan|length-text|pieces|pieces-link|pieces-text|project-sizes)\.ts/.test(id))
+  if (/\/src\/core\/(?:area|cover-plan|pieces|pieces-link|pieces-text|project-sizes)\.ts/.test(id))
     return 'pieces';
   if (/\/src\/(?:stores\/change-unit\.ts|islands\/cover\/(?:CoverFields|PieceRows)\.tsx)/.test(id)) return 'pieces';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';

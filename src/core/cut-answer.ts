@@ -12,7 +12,7 @@ import { drawSheet, type SheetDrawing } from './sheet-drawing';
 import type { SheetLayout, SheetPlan } from './sheet-layout-types';
 import { plain } from './plain';
 import { offcutWords, pieceName, placeRows, sheetLabel, type Own, type PlaceRow } from './cut-table';
-import type { LengthUnit } from './length-text';
+import { inUnit, type LengthUnit } from './length-text';
 
 export interface SheetAnswer {
   readonly plan: SheetPlan;
@@ -77,7 +77,7 @@ export function cutAnswer(plan: CutPlan): Result<CutAnswer> {
     ],
     stocks: answers,
     facts: cutFacts(answers, costOf(answers), plan.unit),
-    warnings: cutWarnings(stocks, numbered),
+    warnings: cutWarnings(stocks, numbered, plan.kerf > 0 ? `${inUnit(plan.kerf, plan.unit)} ${plan.unit}` : ''),
     figures: [total, ...answers.slice(0, 5).map(({ layout }) => layout.sheets)],
   });
 }

@@ -94,6 +94,12 @@ class Reader {
   }
 }
 
+/** A link is read to 4000 signs: what would be longer is refused here, where it can be mended. */
+function carried(field: string, kept: string, most: number): Result<string> {
+  if (encodeURIComponent(kept).length <= most) return ok(kept);
+  return fail([{ field, code: 'too-large', message: 'These rows are too long for a link: give them shorter names.' }]);
+}
+
 /** Typed stocks to what a plan keeps. */
 export function parseStocks(typed: string, unit: LengthUnit): Result<string> {
   const read = new Reader(unit, 'stock');
@@ -107,7 +113,7 @@ export function parseStocks(typed: string, unit: LengthUnit): Result<string> {
     ...(price.trim() !== '' && { price: read.number(i, 'price', 'The price', price, CUT_LIMITS.price, false) }),
   }));
   if (rows.length === 0) return fail([{ field: 'stocks', code: 'empty', message: 'Give at least one stock.' }]);
-  return read.problems.length > 0 ? fail(read.problems) : ok(encodeStocks(stocks));
+  return read.problems.length > 0 ? fail(read.problems) : carried('stocks', encodeStocks(stocks), 1000);
 }
 
 export function parseCutPieces(typed: string, unit: LengthUnit): Result<string> {
@@ -123,7 +129,7 @@ export function parseCutPieces(typed: string, unit: LengthUnit): Result<string> 
     grain: read.one(i, 'grain', 'The grain', grain, PIECE_GRAINS),
   }));
   if (rows.length === 0) return fail([{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' }]);
-  return read.problems.length > 0 ? fail(read.problems) : ok(encodeCutPieces(pieces));
+  return read.problems.length > 0 ? fail(read.problems) : carried('pieces', encodeCutPieces(pieces), 2700);
 }
 
 /** What a plan keeps as a reader would have typed it. */

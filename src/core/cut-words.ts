@@ -31,16 +31,22 @@ function proofWords(answers: readonly Answered[]): string {
   return `Perhaps it can be done with fewer: any plan takes ${near}.${rest}`;
 }
 
-/** What to look out for before the knife. */
+/** What to look out for before the knife; `kerf` in words, empty when a cut takes nothing. */
 export function cutWarnings(
   stocks: readonly Stock[],
   pieces: readonly (SheetPiece & { readonly stock: number })[],
+  kerf: string,
 ): string[] {
   const loose = stocks.filter(
     ({ grain }, s) => grain === 'none' && pieces.some((one) => one.stock === s && one.grain !== 'either'),
   );
-  return loose.map(
+  const grain = loose.map(
     ({ name }) =>
       `The grain of ${name || 'one sheet'} is not minded, so its pieces may be turned, though they ask for a grain. If the sheet has one, say which way it runs.`,
   );
+  if (kerf === '') return grain;
+  return [
+    ...grain,
+    `Each cut takes ${kerf}: distances are to its near side, so keep the blade on the far side of your line.`,
+  ];
 }

@@ -64,6 +64,12 @@ export function drawSheet(
       return { number, line: { x1: from.x, y1: from.y, x2: to.x, y2: to.y } };
     }),
   );
+  // Of numbers that would run into each other the first stays.
+  const clear = (all: readonly Word[]): Word[] =>
+    all.filter(
+      ({ x, y, text }, i) =>
+        !all.slice(0, i).some((one) => one.text === text && Math.abs(one.x - x) < 12 && Math.abs(one.y - y) < 11),
+    );
   // A number stands at the near end of its line: outside the sheet where the line begins at the edge.
   const cutNumbers = lines.map(({ number, line: { x1, y1, x2 } }): Word => {
     const down = x1 === x2;
@@ -79,7 +85,7 @@ export function drawSheet(
     pieces: boxes,
     labels,
     cuts: lines.map(({ line }) => line),
-    cutNumbers,
+    cutNumbers: clear(cutNumbers),
     ...(stock.grain !== 'none' && { grain: grainArrow(sheet, stock) }),
     width: {
       x: round(sheet.x + sheet.width / 2),

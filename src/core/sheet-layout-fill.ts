@@ -36,11 +36,12 @@ export function fillSheet(
   room: Room,
   rule: Rule,
   steps: Steps,
+  press?: readonly number[],
 ): Pattern {
   const root: Node = { w: room.w, h: room.h };
   const open: Node[] = [root];
   const counts = kinds.map(() => 0);
-  const order = sorted(kinds, rule.order);
+  const order = sorted(kinds, rule.order, press);
   let area = 0;
   const put = (group: readonly number[]): boolean => {
     let [best, bestNode, bestK] = [Infinity, -1, -1];
@@ -78,10 +79,10 @@ const KEYS: Readonly<Record<Exclude<Rule['order'], 'any'>, (way: Way) => number>
   high: ({ h }) => h,
 };
 
-function sorted(kinds: readonly Kind[], order: Rule['order']): number[] {
+function sorted(kinds: readonly Kind[], order: Rule['order'], press?: readonly number[]): number[] {
   const all = kinds.map((_, k) => k);
   if (order === 'any') return all;
-  const keys = kinds.map(({ ways: [way], area }) => [way ? KEYS[order](way) : 0, area] as const);
+  const keys = kinds.map(({ ways: [way], area }, k) => [way ? KEYS[order](way) * (press?.[k] ?? 1) : 0, area] as const);
   return all.sort((a, b) => keys[b]![0] - keys[a]![0] || keys[b]![1] - keys[a]![1] || a - b);
 }
 

@@ -1,6 +1,6 @@
 /** A pattern's tree as parts of a sheet in mm: cuts that follow each other the same way become one step. */
 import type { Part, Placement, SheetPiece, SheetPlan, StockSheet } from './sheet-layout-types';
-import type { Sheets } from './sheet-layout-search';
+import type { Sheets } from './sheet-layout-best';
 import type { Tree } from './sheet-layout-tree';
 import { PER_MM, roomOf, SLACK } from './sheet-layout-units';
 

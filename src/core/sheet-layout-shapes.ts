@@ -52,6 +52,8 @@ export function eachPart(counts: readonly number[], step: readonly number[], see
 
 /** Every selection's smallest rectangles within the room; empty where it does not fit. Undefined when the steps run out. */
 export function shapesOf(kinds: readonly Kind[], room: Room, all: Selections, steps: Steps): Shape[][] | undefined {
+  const pairs = kinds.reduce((product, { count }) => (product * (count + 1) * (count + 2)) / 2, 0.5);
+  if (pairs > steps.left) return undefined;
   const shapes: Shape[][] = [[]];
   for (let code = 1; code < all.size; code += 1) {
     const counts = all.counts(code);
@@ -68,7 +70,7 @@ export function shapesOf(kinds: readonly Kind[], room: Room, all: Selections, st
       if (part > rest) return;
       for (const a of shapes[part]!)
         for (const b of shapes[rest]!) {
-          steps.left -= 1;
+          steps.left -= 2;
           const [besideW, belowH] = [a.w + b.w, a.h + b.h];
           const [besideH, belowW] = [Math.max(a.h, b.h), Math.max(a.w, b.w)];
           if (fits({ w: besideW, h: besideH }, room))

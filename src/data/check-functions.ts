@@ -27,6 +27,9 @@ import {
   withSlack,
   type Room,
 } from '../core/project-sizes';
+import { layOut } from '../core/sheet-layout';
+import { mostWorth } from '../core/sheet-layout-exact';
+import { kindsOf, roomOf } from '../core/sheet-layout-units';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
 import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
 import { firthLine } from '../core/trial-firth';
@@ -61,6 +64,16 @@ const slipCaseAround = (book: Room, board: number) => {
 
 const lidOver = (inside: Room, board: number): Room => lidInside(trayRound(inside, board), inside.thickness / 3);
 
+/** The most worth that straight-through cuts get out of one sheet; rows are width, height, count and worth of one, none turned. */
+function mostWorthOfSheet(widthMm: number, heightMm: number, rows: readonly (readonly number[])[]): number | undefined {
+  const stock = { widthMm, heightMm, grain: widthMm > heightMm ? 'long' : 'short' } as const;
+  const pieces = rows.map(([w = 0, h = 0, count = 0]) => ({
+    ...{ name: '', widthMm: w, heightMm: h, count, grain: 'width' as const },
+  }));
+  const worth = rows.map(([, , , one = 0]) => one);
+  return mostWorth(kindsOf(pieces, stock, 1), worth, roomOf(stock), { left: 1e8 });
+}
+
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
   basisWeightFromGrammage,
@@ -84,8 +97,10 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   grammageFromWeighing,
   humidityRatio,
   lidOver,
+  layOut,
   mcnemarExact,
   mix,
+  mostWorthOfSheet,
   poreVolume,
   porosity,
   saturationPressure,

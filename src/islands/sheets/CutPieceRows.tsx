@@ -47,14 +47,18 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
             <div class="field-row">
               <TextField {...bound('name')} label="Its name" most={28} />
               <SelectField {...bound('stock')} label="Cut from" options={sheets} />
+            </div>
+            <div class="field-row tight">
               <NumberField {...bound('wide')} label="Width" unit={unit} />
               <NumberField {...bound('high')} label="Height" unit={unit} />
-              <NumberField {...bound('count')} label="How many" />
-              <SelectField {...bound('grain')} label="Its grain" options={GRAINS} />
+              <NumberField {...bound('count')} label="Number" />
             </div>
-            <button type="button" class="button-quiet" onClick={() => save(rows.filter((_row, j) => j !== i))}>
-              Take away piece {i + 1}
-            </button>
+            <div class="field-row piece-end">
+              <SelectField {...bound('grain')} label="Its grain" options={GRAINS} />
+              <button type="button" class="button-quiet" onClick={() => save(rows.filter((_row, j) => j !== i))}>
+                Take away piece {i + 1}
+              </button>
+            </div>
           </fieldset>
         );
       })}

@@ -41,6 +41,7 @@ function OneSheet({ sheet, unit }: { readonly sheet: SheetAnswer; readonly unit:
       </figure>
       <div>
         {steps.length === 0 && <p>There is nothing to cut: the sheet is the piece.</p>}
+        <h4>The cuts, in order</h4>
         <ol class="steps">
           {steps.map(({ number, text }) => (
             <li key={number}>{tied(text)}</li>

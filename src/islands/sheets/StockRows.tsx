@@ -23,11 +23,13 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
   const problems = useStore(store.$problems);
   const rows = splitStocks(texts.stocks);
   const unit = texts.unit as LengthUnit;
+  const whole = problems.find(({ field }) => field === 'stocks')?.message;
   const put = (i: number, change: Partial<StockText>) =>
     store.set('stocks', joinStocks(rows.map((row, j) => (j === i ? { ...row, ...change } : row))));
   return (
     <>
-      <h2>The sheets you have</h2>
+      <h2 id={`${prefix}stocks`}>The sheets you have</h2>
+      {whole && <p class="field-error">{whole}</p>}
       {rows.map((row, i) => {
         const bound = (cell: keyof StockText) => ({
           id: `${prefix}stock-${i}-${cell}`,
@@ -48,10 +50,14 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
                 options={SIZES}
                 onPick={(id) => put(i, typedSize(id, unit) ?? {})}
               />
+            </div>
+            <div class="field-row tight">
               <NumberField {...bound('wide')} label="Width" unit={unit} />
               <NumberField {...bound('high')} label="Height" unit={unit} />
+              <NumberField {...bound('trim')} label="Trim" unit={unit} />
+            </div>
+            <div class="field-row">
               <SelectField {...bound('grain')} label="Grain runs" options={GRAINS} />
-              <NumberField {...bound('trim')} label="Trim each edge" unit={unit} />
               <NumberField {...bound('price')} label="Price of one" placeholder="leave empty" />
             </div>
             {rows.length > 1 && (
