@@ -1,9 +1,9 @@
 /** The functions of core that check files may call, by the names they are exported under. */
 import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/coverage';
 import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
-import { twoPlyCurvature, bowHeight } from '../core/laminate';
+import { bowHeight, curl, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/laminate';
 import { mix } from '../core/mixture';
-import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
+import { equilibriumMoisture, evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
 import {
   apparentDensity,
   basisWeightFromGrammage,
@@ -23,6 +23,10 @@ import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity'
 const curvatureTimesThickness = (m: number, n: number): number =>
   twoPlyCurvature({ thickness: m, modulus: n }, { thickness: 1, modulus: 1 }, 0.001) * ((m + 1) / 0.001);
 
+/** The same of any number of plies, from κ and the whole thickness; `strain` is the mismatch it is given by. */
+const stripTimesThickness = (plies: readonly MovingPly[], strain: number): number =>
+  (stripCurvature(plies) * plies.reduce((sum, { thickness }) => sum + thickness, 0)) / strain;
+
 /** How many times as much is taken up after `times` the seconds. */
 const uptakeGrowth = (sorptivity: number, seconds: number, times: number): number =>
   uptake({ sorptivity, seconds: seconds * times }) / uptake({ sorptivity, seconds });
@@ -36,10 +40,12 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   clopperPearsonInterval,
   cookPaste,
   cover,
+  curl,
   curvatureTimesThickness,
   diluteTo,
   dispersionViscosity,
   dryFilmMicrometres,
+  equilibriumMoisture,
   evaporationRate,
   firthLine,
   fisherExact,
@@ -56,6 +62,8 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   sorptivityFromDrop,
   squareMetresPerLitre,
   stretch,
+  stripCurvature,
+  stripTimesThickness,
   twoPlyCurvature,
   uptake,
   uptakeGrowth,
