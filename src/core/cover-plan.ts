@@ -1,6 +1,6 @@
 /** What the coverage calculator asks, and what stands there at first. */
 import type { Piece } from './area';
-import { inUnit, parseLength, type LengthUnit } from './length-text';
+import { lengthSpec as mm } from './length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
 import type { PlanOf } from './plan-fields';
@@ -15,17 +15,6 @@ export const THINGS = [
 ] as const satisfies readonly (PresetId | 'own')[];
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
-const mm = (key: string, what: string, low: number, high: number) =>
-  ({
-    kind: 'length',
-    key,
-    low,
-    high,
-    unit: 'mm',
-    what,
-    parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
-    show: inUnit,
-  }) as const;
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const COVER_SPECS = {

@@ -61,6 +61,19 @@ export function inUnit(millimetres: number, unit: LengthUnit): string {
   return top === 0 ? String(whole) : whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
 }
 
+/** A length as a field of a calculator's plan, kept in mm (see plan-fields.ts). */
+export const lengthSpec = (key: string, what: string, low: number, high: number) =>
+  ({
+    kind: 'length',
+    key,
+    low,
+    high,
+    unit: 'mm',
+    what,
+    parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
+    show: inUnit,
+  }) as const;
+
 function splitUnit(text: string): { number?: string; own?: LengthUnit | 'unknown' } {
   const found = /^([-+−\d\s.,/⁄¼½¾⅛⅜⅝⅞⅓⅔\u2009\u202f\u00a0]+)([a-z"″”']*)\.?$/.exec(text);
   if (!found) return {};

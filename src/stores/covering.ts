@@ -2,9 +2,9 @@
 import { coverAnswer, type CoverAnswer, type FlatReckoner } from '../core/cover-answer';
 import { askedOfCover, COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../core/cover-plan';
 import type { LengthUnit } from '../core/length-text';
-import { readTexts, textsOf } from '../core/plan-fields';
 import type { Catalogue } from '../core/records';
 import { createPlan, type PlanStore } from './plan';
+import { changeUnit } from './plan-unit';
 
 export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
   readonly catalogue: Catalogue;
@@ -36,15 +36,6 @@ export function createCovering(
       reckoner = better;
       store.recheck();
     },
-    changeUnit(unit) {
-      const texts = store.$texts.get();
-      const fields = Object.keys(COVER_SPECS) as (keyof typeof COVER_SPECS)[];
-      const { plan, problems } = readTexts(texts, COVER_SPECS, fields, store.$solved.get().plan);
-      const anew = textsOf({ ...plan, unit }, COVER_SPECS);
-      const stays = fields.filter((field) =>
-        problems.some((one) => one.field === field || (field === 'pieces' && one.field.startsWith('piece-'))),
-      );
-      store.$texts.set({ ...anew, ...Object.fromEntries(stays.map((field) => [field, texts[field]])), unit });
-    },
+    changeUnit: (unit) => changeUnit(store, unit, (field) => (field.startsWith('piece-') ? 'pieces' : field)),
   };
 }
