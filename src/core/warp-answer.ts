@@ -1,5 +1,5 @@
 /** The calculator's answer: how the covered board lies at each stage, what that rests on, and what would help. */
-import type { Direction } from './laminate';
+import type { Direction } from './curl';
 import type { MixFact } from './mix-answer';
 import type { Catalogue } from './records';
 import { fail, ok, type Result } from './result';

@@ -2,7 +2,7 @@
 import { LEFT_AFTER_PRESSING } from './flatness';
 import { figure, span } from './format';
 import type { MixFact } from './mix-answer';
-import { equilibriumMoisture } from './moisture';
+import { equilibriumMoisture } from './held-moisture';
 import { plain } from './plain';
 import type { WarpPlan } from './warp-plan';
 import { BOARD_GROWTH, drawWork, GROWS_ALONG, isPaperBoard, MIDDLE, STIFFER_ALONG } from './warp-plies';

@@ -1,6 +1,6 @@
 /** The covered board as plies, on one draw of everything that is not known to one digit. */
 import { sheetPly, wettedShare } from './flatness';
-import type { Direction, GrainedPly } from './laminate';
+import type { Direction, GrainedPly } from './curl';
 import { around, at, type Range } from './quantity';
 import { lowDiscrepancyPoints } from './random';
 import type { Catalogue, Paper, Substrate } from './records';

@@ -1,7 +1,7 @@
 /** How far the work bows: just glued, dry, and later in the air that it will live in. */
 import { LEFT_AFTER_PRESSING } from './flatness';
-import { curl, type Direction, type GrainedPly } from './laminate';
-import { equilibriumMoisture } from './moisture';
+import { curl, type Direction, type GrainedPly } from './curl';
+import { equilibriumMoisture } from './held-moisture';
 import { around, clamp, type Range } from './quantity';
 import { draws, drawWork, MIDDLE, type Draw, type DrawnSheet, type Work } from './warp-plies';
 

@@ -1,7 +1,7 @@
 /** A bow in words: how far, and towards which face. */
 import { figure } from './format';
 import { BOW_ALLOWED } from './flatness';
-import type { Direction } from './laminate';
+import type { Direction } from './curl';
 import { farEnd, rollsUp, worseOf, type Bow, type StageId } from './warp-stages';
 
 const NO_BREAK = '\u00a0';

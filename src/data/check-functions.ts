@@ -1,9 +1,11 @@
 /** The functions of core that check files may call, by the names they are exported under. */
 import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/coverage';
+import { curl } from '../core/curl';
 import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
-import { bowHeight, curl, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/laminate';
+import { equilibriumMoisture } from '../core/held-moisture';
+import { bowHeight, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/laminate';
 import { mix } from '../core/mixture';
-import { equilibriumMoisture, evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
+import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
 import {
   apparentDensity,
   basisWeightFromGrammage,

@@ -1,7 +1,7 @@
 /** The edge of the covered board at each stage, drawn to one scale along and up. The table beside it says the same. */
 import type { Bows, StageId } from '../../core/warp-stages';
 import { bowBrief, bowWords, STAGE_NAMES } from '../../core/warp-words';
-import type { Direction } from '../../core/laminate';
+import type { Direction } from '../../core/curl';
 
 interface Props {
   readonly bows: Bows;
