@@ -22,10 +22,11 @@ function chunkOf(id) {
   if (id.includes('vite/preload-helper')) return 'base';
   if (/\/src\/core\/(?:format|number-text|plot|random|result)\.ts/.test(id)) return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
-  // the records and what is worked out from them for the pot and the board: of no use to the trial pages
+  // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
-  if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid|flatness|laminate|model-constants)\.ts/.test(id))
-    return 'records';
+  if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
+  // what the chooser and the calculator of warp both reckon a bow with
+  if (/\/src\/core\/(?:flatness|laminate|model-constants|sheet|sorption)\.ts/.test(id)) return 'bow';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
   if (
     MODEL.test(id) ||
@@ -37,7 +38,7 @@ function chunkOf(id) {
   return undefined;
 }
 const MODEL =
-  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|moisture|sorption|sheet|spread|job)\.ts/;
+  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|moisture|spread|job)\.ts/;
 
 export default defineConfig({
   site,

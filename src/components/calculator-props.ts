@@ -2,7 +2,16 @@
 import { getCollection } from 'astro:content';
 import { href } from './href';
 
-export const ADDRESSES = { mix: href('/mix/'), cover: href('/cover/'), warp: href('/flat/') } as const;
+export const ADDRESSES = {
+  choose: href('/choose/'),
+  mix: href('/mix/'),
+  cover: href('/cover/'),
+  paper: href('/paper/'),
+  flat: href('/flat/'),
+  make: href('/make/'),
+  cut: href('/cut/'),
+  workshop: href('/workshop/'),
+} as const;
 
 export async function cautionTexts(): Promise<Record<string, { title: string; text: string }>> {
   const cautions = await getCollection('cautions');

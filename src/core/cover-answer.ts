@@ -4,10 +4,10 @@ import { cover, type Coverage } from './coverage';
 import { rowsOf, type CoverPlan, type NamedRow } from './cover-plan';
 import { filmFacts, classFacts } from './cover-facts';
 import { figure, span } from './format';
-import { plain } from './plain';
+import { lowerFirst, plain } from './plain';
 import { liquidOf, type Liquid } from './liquid';
 import type { MixFact } from './mix-answer';
-import { lowerFirst } from './mix-words';
+import { isPaper } from './paper-text';
 import { around, type Range } from './quantity';
 import type { Catalogue, WetAdhesive } from './records';
 import { fail, ok, type InputError, type Result } from './result';
@@ -81,7 +81,7 @@ function problemsOf(plan: CoverPlan, catalogue: Catalogue): InputError[] {
       ? []
       : [unknown('adhesive', 'an adhesive that is spread')]),
     ...(catalogue.techniques.has(plan.tool) ? [] : [unknown('tool', 'a tool')]),
-    ...(catalogue.papers.has(plan.paper) ? [] : [unknown('paper', 'a paper')]),
+    ...(isPaper(plan.paper, catalogue) ? [] : [unknown('paper', 'a paper')]),
     ...(rowsOf(plan).length > 0
       ? []
       : [{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' } as const]),

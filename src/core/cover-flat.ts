@@ -6,7 +6,9 @@ import { DEFAULT_JOB } from './job';
 import { judge } from './judge-one';
 import type { MixFact } from './mix-answer';
 import { poreVolume } from './paper';
+import { paperName, readPaper } from './paper-text';
 import type { Catalogue, Paper } from './records';
+import { sheetOf } from './sheet';
 
 /** Water the sheet has room for, g/m², at the middle of its records. */
 export const roomIn = ({ grammage, density }: Paper): number =>
@@ -17,18 +19,19 @@ export function flatFacts(
   { waterPerSquareMetre }: Coverage,
   catalogue: Catalogue,
 ): { facts: readonly MixFact[]; warnings: readonly string[] } {
-  const paper = catalogue.papers.get(plan.paper)!;
+  const own = readPaper(plan.paper)!;
   const adhesive = catalogue.adhesives.get(plan.adhesive);
   if (adhesive?.form !== 'wet') throw new RangeError(`${plan.adhesive} is not spread wet`);
   const board = boardOf(plan);
   const size = (mm: number) => Math.min(3000, Math.max(5, mm));
   const job = {
     ...DEFAULT_JOB,
-    paper: { family: plan.paper },
+    paper: own,
     tool: plan.tool,
     widthMm: size(board.widthMm),
     heightMm: size(board.heightMm),
   };
+  const paper = sheetOf(job, catalogue);
   const { chances } = judge(adhesive, { ...job, needs: ['flat'] }, catalogue);
   const room = roomIn(paper);
   const load = waterPerSquareMetre!;
@@ -37,7 +40,7 @@ export function flatFacts(
     {
       label: 'Room in the sheet',
       value: `${figure(room)}\u00a0g/m²`,
-      note: `${paper.name}, from its records; the coat brings ${span(load.low, load.high, 'g/m²')} of water, which board and sheet share`,
+      note: `${paperName(plan.paper, catalogue)}, from ${own.caliper === undefined ? 'its records' : 'your measurements'}; the coat brings ${span(load.low, load.high, 'g/m²')} of water, which board and sheet share`,
     },
     {
       label: 'It dries flat',

@@ -1,8 +1,9 @@
 /** What the coverage calculator asks, and what stands there at first. */
 import type { Piece } from './area';
-import { lengthSpec as mm } from './length-text';
+import { lengthSpec } from './length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
+import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
 export const THINGS = [
@@ -15,15 +16,14 @@ export const THINGS = [
 ] as const satisfies readonly (PresetId | 'own')[];
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
-
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const COVER_SPECS = {
   thing: { kind: 'one-of', key: 'thing', of: THINGS, what: 'What you cover' },
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  width: mm('wide', 'The width', 5, 3000),
-  height: mm('high', 'The height', 5, 3000),
-  thickness: mm('thick', 'The thickness', 0.5, 500),
-  turnIn: mm('turn', 'The turn-in', 0, 100),
+  width: lengthSpec('length', 'wide', 'The width', 5, 3000),
+  height: lengthSpec('length', 'high', 'The height', 5, 3000),
+  thickness: lengthSpec('length', 'thick', 'The thickness', 0.5, 500),
+  turnIn: lengthSpec('length', 'turn', 'The turn-in', 0, 100),
   pieces: {
     kind: 'list',
     key: 'pieces',
@@ -41,7 +41,7 @@ export const COVER_SPECS = {
   after: { kind: 'number', key: 'after', low: 0.01, high: 50000, unit: 'g', what: 'The board after' },
   trialArea: { kind: 'number', key: 'trial', low: 1, high: 100000, unit: 'cm²', what: 'The area of the trial' },
   loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pot and brush' },
-  paper: { kind: 'text', key: 'paper', pattern: ID, what: 'The paper' },
+  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
   makers: { kind: 'number', key: 'makers', low: 1, high: 500, unit: '', what: 'The number of makers', whole: true },
   spare: { kind: 'number', key: 'spare', low: 0, high: 200, unit: '%', what: 'What is spare' },
   bottle: { kind: 'maybe', key: 'bottle', low: 1, high: 50000, unit: 'ml', what: 'The bottle' },

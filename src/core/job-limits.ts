@@ -1,5 +1,5 @@
 /** What each number of a job may be, and what to say when it is not. */
-import { apparentDensity, FIBRE_DENSITY } from './paper';
+import { densityIsPossible, FIBRE_DENSITY, LEAST_DENSITY } from './paper';
 import type { ErrorCode, InputError } from './result';
 import { LONGEST_DROP_SECONDS } from './sorption';
 
@@ -16,9 +16,6 @@ export const LIMITS = {
   humidity: { low: 5, high: 95, unit: '%', what: 'The humidity' },
 } as const;
 export type NumberField = keyof typeof LIMITS;
-
-/** Least and greatest apparent density, g/cm³, that a sheet of paper can have. Low end from memory. */
-const DENSITIES = { low: 0.08, high: FIBRE_DENSITY };
 
 /** What is wrong with one number, or undefined. The message says what is allowed. */
 export function numberProblem(field: NumberField, value: number): InputError | undefined {
@@ -41,11 +38,10 @@ export function numberProblem(field: NumberField, value: number): InputError | u
 
 /** A caliper that makes the sheet denser than cellulose, or lighter than any felt, is a slip of unit or of a digit. */
 export function caliperProblem(grammage: number, caliper: number): InputError | undefined {
-  const density = apparentDensity(grammage, caliper);
-  if (density <= DENSITIES.high && density >= DENSITIES.low) return undefined;
-  const thinnest = Math.ceil(grammage / DENSITIES.high);
-  const thickest = Math.floor(grammage / DENSITIES.low);
-  const why = density > DENSITIES.high ? 'denser than cellulose itself (1.5 g/cm³)' : 'lighter than any paper';
+  if (densityIsPossible(grammage, caliper)) return undefined;
+  const thinnest = Math.ceil(grammage / FIBRE_DENSITY);
+  const thickest = Math.floor(grammage / LEAST_DENSITY);
+  const why = caliper < thinnest ? 'denser than cellulose itself (1.5 g/cm³)' : 'lighter than any paper';
   return {
     field: 'caliper',
     code: 'contradiction',

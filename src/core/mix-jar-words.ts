@@ -1,7 +1,8 @@
 /** What is said of a jar, whichever way its strength changes. */
+import { lowerFirst } from './plain';
 import { figure } from './format';
 import type { MixAnswer, MixFact } from './mix-answer';
-import { likeness, lowerFirst } from './mix-words';
+import { likeness } from './mix-words';
 import type { Ingredient } from './records';
 import { celluloseEtherViscosity } from './viscosity';
 

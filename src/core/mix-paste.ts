@@ -1,9 +1,9 @@
 /** Starch paste: what goes in the pan, how it is cooked, and how it is thinned for the work. */
 import { figure, span, withUnit } from './format';
-import { plain } from './plain';
+import { lowerFirst, plain } from './plain';
 import type { MixAnswer, MixFact } from './mix-answer';
 import type { MixPlan } from './mix-plan';
-import { batchFor, inJug, lowerFirst, onScale } from './mix-words';
+import { batchFor, inJug, onScale } from './mix-words';
 import { BOILED_OFF, cookPaste, PASTE_USES, starchFor, STARCH_LOOSE_DENSITY, thinPaste } from './paste';
 import type { Catalogue } from './records';
 import { fail, ok, type Result } from './result';

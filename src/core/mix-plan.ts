@@ -1,4 +1,5 @@
 /** What the mixing calculator asks: its kinds of job, their fields, and what stands there at first. */
+import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
 export const MIX_KINDS = ['powder', 'paste', 'stretch', 'dilute', 'correct'] as const;
@@ -43,7 +44,7 @@ export const MIX_SPECS = {
   solids: percent('solids', 'The solids of the mix', 1, 60),
   from: { kind: 'one-of', key: 'from', of: ['need', 'have'], what: 'Where to start' },
   haveGrams: { kind: 'number', key: 'have-g', low: 1, high: 50000, unit: 'g', what: 'What you have left' },
-  paper: { kind: 'text', key: 'paper', pattern: ID, what: 'The paper' },
+  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
   tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
   celsius: { kind: 'number', key: 'room', low: 1, high: 40, unit: '°C', what: 'The room' },
   jar: { kind: 'one-of', key: 'jar', of: JARS, what: 'What is in the jar' },

@@ -1,11 +1,10 @@
 /** How a stretched mix is made, what film it leaves, how much it covers, and how far stretching can go. */
 import { figure, span, withUnit } from './format';
-import { plain } from './plain';
+import { lowerFirst, plain } from './plain';
 import { liquidOf } from './liquid';
 import type { MixFact } from './mix-answer';
 import type { MixPlan } from './mix-plan';
 import type { Catalogue, Technique } from './records';
-import { lowerFirst } from './mix-words';
 import { alone, partsForSolids, type Blended } from './stretching';
 
 /** What a coat of the mix leaves, and how far the mix goes. */

@@ -1,10 +1,11 @@
 /** PVA made to go further: portions, solids, thickness, slip, the film it leaves, and how far it can go. */
 import { durationSpan, figure, withUnit } from './format';
-import { plain } from './plain';
+import { lowerFirst, plain } from './plain';
 import type { MixAnswer } from './mix-answer';
+import { isPaper, paperInSentence } from './paper-text';
 import { filmFacts, reach, stretchSteps } from './mix-reach';
 import type { MixPlan } from './mix-plan';
-import { batchFor, inJug, lowerFirst, onScale, thicknessWords } from './mix-words';
+import { batchFor, inJug, onScale, thicknessWords } from './mix-words';
 import type { Catalogue, Technique } from './records';
 import type { slipChange } from './slip-change';
 import { fail, ok, type InputError, type Result } from './result';
@@ -70,7 +71,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: typeo
       ...(slip
         ? [
             {
-              label: `Time to move ${lowerFirst(catalogue.papers.get(plan.paper)!.name)}`,
+              label: `Time to move ${paperInSentence(plan.paper, catalogue)}`,
               value: durationSpan(slip.mixed.p10, slip.mixed.p90),
               note: `${durationSpan(slip.base.p10, slip.base.p90)} with ${baseName} alone; about ${figure(slip.times, 2)} times as long, an estimate of the model`,
             },
@@ -106,7 +107,7 @@ function unknownIds(plan: MixPlan, catalogue: Catalogue): InputError[] {
     message: `Choose ${what} from the list.`,
   });
   return [
-    ...(catalogue.papers.has(plan.paper) ? [] : [unknown('paper', 'a paper')]),
+    ...(isPaper(plan.paper, catalogue) ? [] : [unknown('paper', 'a paper')]),
     ...(catalogue.techniques.has(plan.tool) ? [] : [unknown('tool', 'a tool')]),
   ];
 }

@@ -1,10 +1,10 @@
 /** A mix that is too thin: powder where it dissolves, the same thing at full strength, or less water. */
 import { figure, withUnit } from './format';
-import { plain } from './plain';
+import { lowerFirst, plain } from './plain';
 import type { MixAnswer } from './mix-answer';
 import { curveOf, jarName, thickness } from './mix-jar-words';
 import type { MixPlan } from './mix-plan';
-import { inJug, lowerFirst, onScale } from './mix-words';
+import { inJug, onScale } from './mix-words';
 import type { Ingredient } from './records';
 import { fail, ok, type Result } from './result';
 import { powderToAdd, stockToAdd, waterToLose } from './strengthen';

@@ -80,6 +80,3 @@ export function roundedStrength(made: Dilution): number {
   const stockPercent = made.percent * (made.batchMillilitres / made.stockMillilitres);
   return stock > 0 ? (stockPercent * stock) / (stock + water) : 0;
 }
-
-/** A record's name inside a sentence: "White PVA dispersion" → "white PVA dispersion". */
-export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -55,11 +55,40 @@ export function basisWeightFromGrammage(gsm: number, grade: Grade): number {
   return (gsm * reamArea(grade)) / GRAMS_PER_POUND;
 }
 
+/**
+ * Grammage, g/m², of a paper sold by the kilograms of 1000 sheets of `widthMm` × `heightMm`, as Japanese mills
+ * do (788 × 1091 mm unless another is named). Source: Japanese paper-weight tables. Throws RangeError unless all are above 0.
+ */
+export function grammageFromThousand(kilograms: number, widthMm = 788, heightMm = 1091): number {
+  for (const [name, value] of Object.entries({ kilograms, widthMm, heightMm })) mustBePositive(name, value);
+  return (kilograms * 1e6) / (widthMm * heightMm);
+}
+
+/** The other way: kilograms of 1000 sheets of `widthMm` × `heightMm` of a paper of `gsm` g/m². */
+export function thousandFromGrammage(gsm: number, widthMm = 788, heightMm = 1091): number {
+  for (const [name, value] of Object.entries({ gsm, widthMm, heightMm })) mustBePositive(name, value);
+  return (gsm * widthMm * heightMm) / 1e6;
+}
+
+/** Bulk, cm³/g: caliper over grammage, the inverse of the apparent density (ISO 534). */
+export function bulk(gsm: number, micrometres: number): number {
+  return 1 / apparentDensity(gsm, micrometres);
+}
+
 /** Apparent density, g/cm³, of a sheet of `gsm` g/m² and caliper `micrometres` (ISO 534: mass per area over thickness). */
 export function apparentDensity(gsm: number, micrometres: number): number {
   mustBePositive('gsm', gsm);
   mustBePositive('micrometres', micrometres);
   return gsm / micrometres;
+}
+
+/** Apparent density, g/cm³, of the loosest felted sheet. From memory. */
+export const LEAST_DENSITY = 0.08;
+
+/** Whether a sheet can be so: no denser than its fibre, no looser than any felt. */
+export function densityIsPossible(gsm: number, micrometres: number): boolean {
+  const density = apparentDensity(gsm, micrometres);
+  return density <= FIBRE_DENSITY && density >= LEAST_DENSITY;
 }
 
 /** Share of the sheet's volume that is not fibre: 1 − ρ/1.5. Throws RangeError when denser than the fibre itself. */

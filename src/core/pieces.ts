@@ -1,14 +1,24 @@
 /**
- * The pieces that things are covered with. Measures are the trade's usual ones and can be changed: squares
- * about 3 mm, turn-ins 15–20 mm, joints about 6 mm (Vaughn; Roberts & Etherington give inches near these).
+ * The pieces that things are covered with, from the sums of project-sizes.ts and the trade's usual measures.
  */
 import type { Piece } from './area';
+import {
+  BOARD,
+  BOX_SLACK,
+  caseSizes,
+  lidInside,
+  panelBoard,
+  SLIP_CASE_SLACK,
+  slipCaseOutside,
+  SQUARE,
+  trayRound,
+  TURN_IN,
+  usualJoint,
+  usualLidDepth,
+  usualSpine,
+  withSlack,
+} from './project-sizes';
 import { mustBePositive, mustBeWithin } from './result';
-
-export const TURN_IN = 18;
-export const SQUARE = 3;
-export const JOINT = 7;
-export const BOARD = 2.5;
 
 export interface NamedPiece extends Piece {
   readonly name: string;
@@ -45,51 +55,58 @@ function checked({ widthMm, heightMm, thicknessMm, turnInMm = TURN_IN, boardMm =
 /** One cover over two boards and the spine strip, and the two leaves that are pasted down inside. */
 export function notebookCase(body: Body): NamedPiece[] {
   const { widthMm, heightMm, thicknessMm, turnInMm, boardMm } = checked(body);
-  const height = heightMm + 2 * SQUARE;
-  // Each board stops short of the spine by the joint and stands out by the square at the fore-edge.
-  const board = widthMm + SQUARE - JOINT;
-  const spine = thicknessMm + 2 * boardMm;
+  const measures = { square: SQUARE, joint: usualJoint(boardMm), spine: usualSpine(thicknessMm, boardMm) };
+  const { open, board } = caseSizes({ width: widthMm, height: heightMm }, measures);
   return [
-    { name: 'cover', widthMm: 2 * board + 2 * JOINT + spine, heightMm: height, count: 1, turnInMm },
+    { name: 'cover', widthMm: open, heightMm: board.height, count: 1, turnInMm },
     { name: 'paste-down', widthMm, heightMm, count: 2, turnInMm: 0 },
   ];
 }
 
+const roomOf = ({ widthMm, heightMm, thicknessMm }: Required<Body>) => ({
+  width: widthMm,
+  height: heightMm,
+  thickness: thicknessMm,
+});
+
 /** A strip round the back and both sides, a top and a bottom: the outside of an open-fronted case. */
 export function slipCase(body: Body): NamedPiece[] {
-  const { widthMm, heightMm, thicknessMm, turnInMm, boardMm } = checked(body);
-  const [width, height, thickness] = [widthMm + boardMm, heightMm + 2 * boardMm, thicknessMm + 2 * boardMm];
+  const whole = checked(body);
+  const { width, height, thickness } = slipCaseOutside(withSlack(roomOf(whole), SLIP_CASE_SLACK), whole.boardMm);
   return [
-    { name: 'sides and back', widthMm: 2 * width + thickness, heightMm: height, count: 1, turnInMm },
+    {
+      name: 'sides and back',
+      widthMm: 2 * width + thickness,
+      heightMm: height,
+      count: 1,
+      turnInMm: whole.turnInMm,
+    },
     { name: 'top and bottom', widthMm: width, heightMm: thickness, count: 2, turnInMm: 0 },
   ];
 }
 
-/** Depth of the lid's walls as a share of the box's. Common practice, no source. */
-const LID_SHARE = 1 / 3;
-
 /** Tray and lid, each covered with a strip round its walls and a sheet over its flat. */
 export function liddedBox(body: Body): NamedPiece[] {
-  const { widthMm, heightMm, thicknessMm, turnInMm, boardMm } = checked(body);
-  const [width, height, depth] = [widthMm + 2 * boardMm, heightMm + 2 * boardMm, thicknessMm + boardMm];
-  const [lidWidth, lidHeight, lidDepth] = [
-    width + 2 * boardMm + 1,
-    height + 2 * boardMm + 1,
-    thicknessMm * LID_SHARE + boardMm,
+  const whole = checked(body);
+  const inside = withSlack(roomOf(whole), BOX_SLACK);
+  const tray = trayRound(inside, whole.boardMm);
+  const lid = trayRound(lidInside(tray, usualLidDepth(inside.thickness)), whole.boardMm);
+  const covering = ({ outside: { width, height, thickness } }: typeof tray, walls: string, flat: string) => [
+    { name: walls, widthMm: 2 * (width + height), heightMm: thickness, count: 1, turnInMm: whole.turnInMm },
+    { name: flat, widthMm: width, heightMm: height, count: 1, turnInMm: 0 },
   ];
   return [
-    { name: 'walls of the box', widthMm: 2 * (width + height), heightMm: depth, count: 1, turnInMm },
-    { name: 'base of the box', widthMm: width, heightMm: height, count: 1, turnInMm: 0 },
-    { name: 'walls of the lid', widthMm: 2 * (lidWidth + lidHeight), heightMm: lidDepth, count: 1, turnInMm },
-    { name: 'top of the lid', widthMm: lidWidth, heightMm: lidHeight, count: 1, turnInMm: 0 },
+    ...covering(tray, 'walls of the box', 'base of the box'),
+    ...covering(lid, 'walls of the lid', 'top of the lid'),
   ];
 }
 
 /** Two boards, covered one by one, and the first and last leaf pasted down on them. */
 export function accordionCovers(body: Body): NamedPiece[] {
   const { widthMm, heightMm, turnInMm } = checked(body);
+  const { width, height } = panelBoard(widthMm, heightMm, SQUARE);
   return [
-    { name: 'covers', widthMm: widthMm + 2 * SQUARE, heightMm: heightMm + 2 * SQUARE, count: 2, turnInMm },
+    { name: 'covers', widthMm: width, heightMm: height, count: 2, turnInMm },
     { name: 'paste-down', widthMm, heightMm, count: 2, turnInMm: 0 },
   ];
 }

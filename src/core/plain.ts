@@ -13,3 +13,6 @@ const NUMBER_THEN_UNIT = /(\d) (?=(?:g\/m²|g|ml|l|mm|cm|cm²|m²|µm|s|min|h|mP
 
 /** A sentence whose numbers stay on one line with their units. */
 export const tied = (text: string): string => text.replace(NUMBER_THEN_UNIT, `$1${NO_BREAK}`);
+
+/** A record's name inside a sentence: "White PVA dispersion" → "white PVA dispersion". */
+export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

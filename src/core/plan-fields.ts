@@ -28,6 +28,12 @@ export type Spec =
       readonly parse: (typed: string, unit: LengthUnit, field: string) => Result<number>;
       readonly show: (kept: number, unit: LengthUnit) => string;
     })
+  /** the same, and may be left empty */
+  | (Measured & {
+      readonly kind: 'maybe-length';
+      readonly parse: (typed: string, unit: LengthUnit, field: string) => Result<number>;
+      readonly show: (kept: number, unit: LengthUnit) => string;
+    })
   | { readonly kind: 'one-of'; readonly key: string; readonly of: readonly string[]; readonly what: string }
   | { readonly kind: 'text'; readonly key: string; readonly pattern: RegExp; readonly what: string }
   /** what is typed in one way and kept in another, which the pattern knows */
@@ -44,7 +50,7 @@ export type Specs = Readonly<Record<string, Spec>>;
 
 type ValueOf<S extends Spec> = S extends { readonly kind: 'number' | 'length' }
   ? number
-  : S extends { readonly kind: 'maybe' }
+  : S extends { readonly kind: 'maybe' | 'maybe-length' }
     ? number | undefined
     : S extends { readonly kind: 'one-of'; readonly of: readonly (infer T)[] }
       ? T
@@ -61,7 +67,8 @@ export function textsOf<S extends Specs>(plan: PlanOf<S>, specs: S): TextsOf<S> 
   const unit = unitIn(plan);
   const entries = Object.entries(specs).map(([field, spec]) => {
     const value: unknown = plan[field];
-    if (spec.kind === 'length') return [field, spec.show(value as number, unit)];
+    if (value !== undefined && (spec.kind === 'length' || spec.kind === 'maybe-length'))
+      return [field, spec.show(value as number, unit)];
     if (spec.kind === 'list') return [field, spec.show(value as string, unit)];
     return [field, value === undefined ? '' : String(value)];
   });
@@ -77,7 +84,7 @@ export function read(field: string, spec: Spec, text: string): Result<unknown> {
     const message = spec.kind === 'one-of' ? `${what}: choose one from the list.` : `${what} cannot be read.`;
     return fits ? ok(tidy) : fail([{ field, code: 'unknown-id', message }]);
   }
-  if (spec.kind === 'maybe' && tidy === '') return ok(undefined);
+  if ((spec.kind === 'maybe' || spec.kind === 'maybe-length') && tidy === '') return ok(undefined);
   const { low, high, unit } = spec;
   const value = parseNumber(tidy);
   const allowed = `from ${plain(low, 6)} to ${plain(high, 6)}${unit ? `\u00a0${unit}` : ''}`;
@@ -97,7 +104,8 @@ export function read(field: string, spec: Spec, text: string): Result<unknown> {
 
 /** The same for what the reader types, where lengths bear units and lists are laid out in rows. */
 function readTyped(field: string, spec: Spec, text: string, unit: LengthUnit): Result<unknown> {
-  if (spec.kind === 'length') return spec.parse(text, unit, field);
+  if (spec.kind === 'maybe-length' && text.trim() === '') return ok(undefined);
+  if (spec.kind === 'length' || spec.kind === 'maybe-length') return spec.parse(text, unit, field);
   return spec.kind === 'list' ? spec.parse(text, unit) : read(field, spec, text);
 }
 

@@ -1,4 +1,5 @@
 /** A plan as it is typed, and the draft of one that was stored. */
+import type { OwnPaper } from './paper-text';
 
 export interface PaperText {
   readonly name: string;
@@ -34,6 +35,13 @@ export interface PlanText {
 }
 
 export const NO_PAPER: PaperText = { name: '', family: '', grammage: '', dropSeconds: '' };
+/** What is known of a paper of one's own, as it would have been typed. */
+export const asPaperText = ({ name, family, grammage, dropSeconds }: OwnPaper): PaperText => ({
+  name: name ?? '',
+  family,
+  grammage: grammage === undefined ? '' : String(grammage),
+  dropSeconds: dropSeconds === undefined ? '' : String(dropSeconds),
+});
 export const NO_GLUE: GlueText = { name: '', record: '' };
 
 export const DEFAULT_PLAN: PlanText = {

@@ -1,5 +1,6 @@
 /** What the calculator of warp asks, and what stands there at first. */
 import { lengthSpec } from './length-text';
+import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
@@ -12,14 +13,14 @@ const humidity = { kind: 'number', low: 5, high: 95, unit: '%' } as const;
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const WARP_SPECS = {
-  paper: { kind: 'text', key: 'paper', pattern: ID, what: 'The paper' },
+  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
   paperWeight: { kind: 'maybe', key: 'gsm', ...weight, what: 'The weight of the cover paper' },
   paperGrain: { kind: 'one-of', key: 'grain', of: SHEET_GRAINS, what: 'The grain of the cover paper' },
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  width: lengthSpec('wide', 'The width', 10, 2000),
-  height: lengthSpec('high', 'The height', 10, 2000),
+  width: lengthSpec('length', 'wide', 'The width', 10, 2000),
+  height: lengthSpec('length', 'high', 'The height', 10, 2000),
   board: { kind: 'text', key: 'board', pattern: ID, what: 'The board' },
-  boardThick: { kind: 'maybe', key: 'thick', low: 0.3, high: 20, unit: 'mm', what: 'The thickness of the board' },
+  boardThick: lengthSpec('maybe-length', 'thick', 'The thickness of the board', 0.3, 20),
   boardGrain: {
     kind: 'one-of',
     key: 'board-grain',
@@ -29,7 +30,7 @@ export const WARP_SPECS = {
   adhesive: { kind: 'text', key: 'glue', pattern: ID, what: 'The adhesive' },
   tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
   lining: { kind: 'one-of', key: 'lining', of: ['none', 'paper'], what: 'The lining' },
-  liningPaper: { kind: 'text', key: 'inside', pattern: ID, what: 'The paper of the lining' },
+  liningPaper: { kind: 'text', key: 'inside', pattern: PAPER_TEXT, what: 'The paper of the lining' },
   liningWeight: { kind: 'maybe', key: 'inside-gsm', ...weight, what: 'The weight of the lining' },
   liningGrain: { kind: 'one-of', key: 'inside-grain', of: SHEET_GRAINS, what: 'The grain of the lining' },
   press: { kind: 'number', key: 'press', low: 0, high: 336, unit: 'h', what: 'The time under weight' },

@@ -1,9 +1,12 @@
 /** The covered board as plies, on one draw of everything that is not known to one digit. */
 import { sheetPly, wettedShare } from './flatness';
 import type { Direction, GrainedPly } from './curl';
-import { around, at, type Range } from './quantity';
+import { densityIsPossible } from './paper';
+import { isPaper, readPaper } from './paper-text';
+import { at, type Range } from './quantity';
 import { lowDiscrepancyPoints } from './random';
 import type { Catalogue, Paper, Substrate } from './records';
+import { sheetOf } from './sheet';
 import type { SheetGrain } from './warp-plan';
 
 /** Growth along the grain as a share of that across it. Marked grain: published, about a tenth (book-arts list 2000). A weak grain: estimate. */
@@ -16,10 +19,18 @@ export const BOARD_STIFFNESS = { along: 1.2, across: 0.83 };
 export const BOARD_GROWTH: Range = { low: 0.005, middle: 0.009, high: 0.015, basis: 'from-memory' };
 export const BOARD_GROWS_ALONG = 0.5;
 
-/** The paper of this id, of this weight in g/m² if one is given. Everything here that needs a paper asks for it by this. */
-export function warpPaper(catalogue: Catalogue, id: string, weight?: number): Paper | undefined {
-  const paper = catalogue.papers.get(id);
-  return paper && weight !== undefined ? { ...paper, grammage: around(weight, 0.04, 'measured') } : paper;
+/**
+ * The paper of this text, from the shelf or one's own, of this weight in g/m² if one is given; undefined where
+ * the text names none. Everything here that needs a paper asks for it by this.
+ */
+export function warpPaper(catalogue: Catalogue, text: string, weight?: number): Paper | undefined {
+  if (!isPaper(text, catalogue)) return undefined;
+  const own = readPaper(text)!;
+  // A weight that makes the measured caliper impossible is another sheet of the kind.
+  const fits = weight === undefined || own.caliper === undefined || densityIsPossible(weight, own.caliper);
+  const { caliper, ...rest } = own;
+  const known = fits && caliper !== undefined ? { ...rest, caliper } : rest;
+  return sheetOf({ paper: weight === undefined ? known : { ...known, grammage: weight } }, catalogue);
 }
 
 export interface SheetOnBoard {

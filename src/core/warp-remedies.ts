@@ -1,7 +1,7 @@
 /** What would help: each remedy is the same plan with one thing changed, reckoned anew. */
 import { liquidOf } from './liquid';
-import { lowerFirst } from './mix-words';
-import { plain } from './plain';
+import { paperInSentence } from './paper-text';
+import { lowerFirst, plain } from './plain';
 import type { Adhesive, Catalogue } from './records';
 import { makingOf, waterOf } from './warp-making';
 import type { SheetGrain, WarpPlan } from './warp-plan';
@@ -66,7 +66,7 @@ function linings(plan: WarpPlan, catalogue: Catalogue): Change[] {
     return { liningWeight, bow: middlingBow({ ...making, work: { ...making.work, lining } }) };
   });
   const best = tried.reduce((a, b) => (b.bow < a.bow ? b : a));
-  const name = lowerFirst(warpPaper(catalogue, plan.liningPaper)!.name);
+  const name = paperInSentence(plan.liningPaper, catalogue);
   const { paper: liningPaper, paperWeight: liningWeight, paperGrain: liningGrain } = plan;
   const alike = { ...lined, liningPaper, liningWeight, liningGrain };
   const isAlike = (['lining', 'liningPaper', 'liningWeight', 'liningGrain'] as const).every(

@@ -4,21 +4,37 @@ import { curl } from '../core/curl';
 import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
 import { equilibriumMoisture } from '../core/held-moisture';
 import { bowHeight, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/laminate';
+
+import { findGrain, type GrainTest, type GrainWay, type Seen } from '../core/grain-tests';
 import { mix } from '../core/mixture';
 import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
 import {
   apparentDensity,
   basisWeightFromGrammage,
   grammageFromBasisWeight,
+  grammageFromThousand,
   grammageFromWeighing,
   poreVolume,
   porosity,
+  thousandFromGrammage,
 } from '../core/paper';
 import { cookPaste } from '../core/paste';
+import { stripsOf } from '../core/project-accordion';
+import { usualMeasures, type MeasureId } from '../core/project-measures';
+import {
+  caseSizes,
+  lidInside,
+  SLIP_CASE_SLACK,
+  slipCaseOutside,
+  trayRound,
+  withSlack,
+  type Room,
+} from '../core/project-sizes';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
 import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
 import { firthLine } from '../core/trial-firth';
 import { clopperPearsonInterval, wilsonInterval } from '../core/trial-intervals';
+import { sheetsToHalve } from '../core/weigh-together';
 import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity';
 
 /** Timoshenko's curvature made free of size: κ·h/ε, which the published figures are given in. */
@@ -29,16 +45,37 @@ const curvatureTimesThickness = (m: number, n: number): number =>
 const stripTimesThickness = (plies: readonly MovingPly[], strain: number): number =>
   (stripCurvature(plies) * plies.reduce((sum, { thickness }) => sum + thickness, 0)) / strain;
 
+/** Chance that the grain runs this way; tests that are not named were not tried. */
+const chanceOfGrain = (
+  way: GrainWay,
+  seen: Partial<Record<GrainTest, Seen>>,
+  kind: 'none' | 'weak' | 'marked',
+): number =>
+  findGrain({ bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried', ...seen }, kind).chances[way];
+
 /** How many times as much is taken up after `times` the seconds. */
 const uptakeGrowth = (sorptivity: number, seconds: number, times: number): number =>
   uptake({ sorptivity, seconds: seconds * times }) / uptake({ sorptivity, seconds });
+
+/** What is usual for a block of 148 × 12 mm with boards of this thickness, mm. */
+const usualMeasure = (project: string, id: MeasureId, board: number): number =>
+  usualMeasures({ project, width: 148, thick: 12, board, own: {} })[id];
+
+const slipCaseAround = (book: Room, board: number) => {
+  const inside = withSlack(book, SLIP_CASE_SLACK);
+  return { inside, side: slipCaseOutside(inside, board) };
+};
+
+const lidOver = (inside: Room, board: number): Room => lidInside(trayRound(inside, board), inside.thickness / 3);
 
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
   basisWeightFromGrammage,
   boschlooExact,
   bowHeight,
+  caseSizes,
   celluloseEtherViscosity,
+  chanceOfGrain,
   clopperPearsonInterval,
   cookPaste,
   cover,
@@ -52,23 +89,31 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   firthLine,
   fisherExact,
   grammageFromBasisWeight,
+  grammageFromThousand,
   grammageFromWeighing,
   humidityRatio,
+  lidOver,
   mcnemarExact,
   mix,
   poreVolume,
   porosity,
   saturationPressure,
+  slipCaseAround,
   solutionFromPowder,
   sorptivityFromCobb,
   sorptivityFromDrop,
+  sheetsToHalve,
   squareMetresPerLitre,
   stretch,
   stripCurvature,
   stripTimesThickness,
+
+  thousandFromGrammage,
+  stripsOf,
   twoPlyCurvature,
   uptake,
   uptakeGrowth,
+  usualMeasure,
   wetFilmMicrometres,
   wilsonInterval,
 };

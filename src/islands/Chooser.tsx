@@ -17,6 +17,7 @@ import { PaperFields } from './chooser/PaperFields';
 import { LinkNotice } from './chooser/LinkNotice';
 import { OwnTrials, OwnTrialsNote } from './chooser/OwnTrials';
 import { Rest, type CautionText } from './chooser/Rest';
+import { TakeOwnPaper } from './parts/PaperPick';
 import { ProblemList } from './parts/ProblemList';
 
 interface Props {
@@ -58,6 +59,7 @@ export default function Chooser({ flips, cautions, address, checks, trialsAt }: 
       <AnswerStrip store={store} href={`#${prefix}answer`} />
       <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
+        <TakeOwnPaper id={`${prefix}own-paper`} onTake={store.takePaper} />
         <PaperFields store={store} prefix={prefix} />
         <MoreAboutPaper store={store} prefix={prefix} />
         <NeedFields store={store} />

@@ -3,7 +3,7 @@ import { atom, computed } from 'nanostores';
 import { choose, type Choice } from '../core/chooser';
 import { encodeJob } from '../core/encode-job';
 import { FLIP_FIELDS, searchFlip, type Flip } from '../core/flips';
-import { DEFAULT_JOB, settleJob, type Job } from '../core/job';
+import { DEFAULT_JOB, settleJob, type Job, type JobPaper } from '../core/job';
 import type { Catalogue } from '../core/records';
 import { sameAnswer, seenIn, type Seen } from '../core/seen';
 import { decodeJob } from '../core/share-link';
@@ -83,8 +83,15 @@ export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB
     later(turn);
   };
 
+  /** Another paper altogether, with all that is known of it. */
+  const takePaper = (paper: JobPaper): void => {
+    const { family, grammage, caliper, dropSeconds, cobb, surface, sizing, coloursRun } = inputsOf({ ...start, paper });
+    $inputs.set({ ...$inputs.get(), family, grammage, caliper, dropSeconds, cobb, surface, sizing, coloursRun });
+  };
+
   return {
     ...chooser,
+    takePaper,
     $modelChoices,
     $adjust,
     $choices,

@@ -3,8 +3,8 @@ import { coverAnswer, type CoverAnswer, type FlatReckoner } from '../core/cover-
 import { askedOfCover, COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../core/cover-plan';
 import type { LengthUnit } from '../core/length-text';
 import type { Catalogue } from '../core/records';
+import { changeUnit } from './change-unit';
 import { createPlan, type PlanStore } from './plan';
-import { changeUnit } from './plan-unit';
 
 export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
   readonly catalogue: Catalogue;
@@ -36,6 +36,6 @@ export function createCovering(
       reckoner = better;
       store.recheck();
     },
-    changeUnit: (unit) => changeUnit(store, unit, (field) => (field.startsWith('piece-') ? 'pieces' : field)),
+    changeUnit: (unit) => changeUnit(store, unit),
   };
 }

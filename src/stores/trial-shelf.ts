@@ -6,6 +6,7 @@
 import { atom, type ReadableAtom } from 'nanostores';
 import { parseTrial } from '../core/trial-parse';
 import type { Trial } from '../core/trial-record';
+import { localStorageOrNone } from './device-storage';
 
 export const TRIAL_KEY = 'open-time:trial:';
 
@@ -148,13 +149,4 @@ export function openShelf(): TrialShelf {
     document.addEventListener('visibilitychange', shelf.refresh);
   }
   return shelf;
-}
-
-/** Reading the property alone throws where storage is forbidden. */
-export function localStorageOrNone(): Storage | undefined {
-  try {
-    return typeof window === 'undefined' ? undefined : window.localStorage;
-  } catch {
-    return undefined;
-  }
 }

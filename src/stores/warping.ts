@@ -5,7 +5,7 @@ import type { Catalogue } from '../core/records';
 import { warpAnswer, type WarpAnswer } from '../core/warp-answer';
 import { askedOfWarp, DEFAULT_WARP, WARP_SPECS, type WarpPlan } from '../core/warp-plan';
 import { createPlan, type PlanStore } from './plan';
-import { changeUnit } from './plan-unit';
+import { changeUnit } from './change-unit';
 
 export type WarpStore = PlanStore<typeof WARP_SPECS, WarpAnswer> & {
   readonly catalogue: Catalogue;

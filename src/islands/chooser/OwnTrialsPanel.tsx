@@ -6,7 +6,8 @@ import { chanceInTen, figure } from '../../core/format';
 import { percent } from '../../core/trial-words';
 import type { ChooserPageStore } from '../../stores/chooser-page';
 import { openEvidence, type EvidenceStore } from '../../stores/chooser-evidence';
-import { localStorageOrNone, openShelf } from '../../stores/trial-shelf';
+import { localStorageOrNone } from '../../stores/device-storage';
+import { openShelf } from '../../stores/trial-shelf';
 import { THINGS } from './Answer';
 
 interface Props {

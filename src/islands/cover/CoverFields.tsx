@@ -5,6 +5,7 @@ import type { LengthUnit } from '../../core/length-text';
 import { PRESETS } from '../../core/pieces';
 import type { CoverStore } from '../../stores/covering';
 import { named, SelectField } from '../parts/Field';
+import { PaperPick } from '../parts/PaperPick';
 import { PickOf, TextOf } from '../parts/PlanField';
 import { PieceRows } from './PieceRows';
 
@@ -91,12 +92,7 @@ export function CoatFields(props: CoverFieldsProps) {
         <TextOf<CoverField> {...props} field="passes" label="Coats" />
         <TextOf<CoverField> {...props} field="loss" label="Left in the pot" unit="%" />
       </div>
-      <PickOf<CoverField>
-        {...props}
-        field="paper"
-        label="The paper is most like"
-        options={named(store.catalogue.papers)}
-      />
+      <PaperPick<CoverField> {...props} field="paper" label="The paper is most like" />
     </>
   );
 }

@@ -2,6 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { BASES, EXTENDERS, type MixField } from '../../core/mix-plan';
 import { named } from '../parts/Field';
+import { PaperPick } from '../parts/PaperPick';
 import { PickOf, TextOf } from '../parts/PlanField';
 import { AmountFields, ScaleField, useNames, type MixFieldsProps } from './AmountFields';
 
@@ -46,12 +47,7 @@ export function StretchFields(props: MixFieldsProps) {
       ) : (
         <AmountFields {...props} />
       )}
-      <PickOf<MixField>
-        {...props}
-        field="paper"
-        label="To be laid under"
-        options={named(props.store.catalogue.papers)}
-      />
+      <PaperPick<MixField> {...props} field="paper" label="To be laid under" />
       <div class="field-row">
         <PickOf<MixField>
           {...props}

@@ -1,9 +1,10 @@
 /** The papers and the adhesives of a plan: lists that grow and shrink. */
 import { useStore } from '@nanostores/preact';
-import { NO_GLUE, NO_PAPER, type GlueText, type PaperText } from '../../core/trial-plan-text';
+import { asPaperText, NO_GLUE, NO_PAPER, type GlueText, type PaperText } from '../../core/trial-plan-text';
 import { TRIAL_LIMITS } from '../../core/trial-record';
 import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
+import { TakeOwnPaper } from '../parts/PaperPick';
 import { TextField } from '../parts/TextField';
 
 export function useProblem(store: PlanStore): (field: string) => string | undefined {
@@ -25,6 +26,7 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
       {papers.map((paper, i) => (
         <fieldset class="plan-item" key={i}>
           <legend>Paper {i + 1}</legend>
+          <TakeOwnPaper id={`plan-paper-${i}-own`} onTake={(own) => set(i, asPaperText(own))} />
           <TextField
             id={`plan-paper-${i}-name`}
             label="What you call it"

@@ -5,6 +5,7 @@ import { boardsOf } from '../../core/warp-making';
 import type { WarpField } from '../../core/warp-plan';
 import type { WarpStore } from '../../stores/warping';
 import { named, SelectField } from '../parts/Field';
+import { PaperPick } from '../parts/PaperPick';
 import { OneOfField, PickOf, TextOf } from '../parts/PlanField';
 
 export interface WarpFieldsProps {
@@ -26,12 +27,7 @@ export function SheetFields(props: WarpFieldsProps) {
   const { unit } = useStore(store.$texts);
   return (
     <>
-      <PickOf<WarpField>
-        {...props}
-        field="paper"
-        label="The cover paper is most like"
-        options={named(store.catalogue.papers)}
-      />
+      <PaperPick<WarpField> {...props} field="paper" label="The cover paper is most like" />
       <div class="field-row">
         <TextOf<WarpField> {...props} field="paperWeight" label="Its weight" unit="g/m²" placeholder={USUAL} />
         <PickOf<WarpField> {...props} field="paperGrain" label="Its grain runs" options={GRAINS} />
@@ -49,7 +45,7 @@ export function SheetFields(props: WarpFieldsProps) {
       </div>
       <PickOf<WarpField> {...props} field="board" label="The board" options={named(boardsOf(store.catalogue))} />
       <div class="field-row">
-        <TextOf<WarpField> {...props} field="boardThick" label="Its thickness" unit="mm" placeholder={USUAL} />
+        <TextOf<WarpField> {...props} field="boardThick" label="Its thickness" unit={unit} placeholder={USUAL} />
         <PickOf<WarpField> {...props} field="boardGrain" label="Its grain runs" options={BOARD_GRAINS} />
       </div>
     </>
@@ -77,12 +73,7 @@ export function GlueFields(props: WarpFieldsProps) {
       />
       {lining === 'paper' && (
         <>
-          <PickOf<WarpField>
-            {...props}
-            field="liningPaper"
-            label="The lining is most like"
-            options={named(store.catalogue.papers)}
-          />
+          <PaperPick<WarpField> {...props} field="liningPaper" label="The lining is most like" />
           <div class="field-row">
             <TextOf<WarpField>
               {...props}

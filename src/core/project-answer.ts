@@ -1,0 +1,97 @@
+/** The project calculator's answer: what to cut, drawn and in a table, in which order, and what to look out for. */
+import { asTyped, inUnit, type LengthUnit } from './length-text';
+import { cutText, withMark } from './project-cut';
+import type { ProjectId, ProjectPlan } from './project-fields';
+import { layOut, type Picture } from './project-picture';
+import { cutSizeOf, type Grain, type ProjectPiece, type Stock } from './project-piece';
+import { MEASURES, type MeasureId } from './project-measures';
+import { projectPieces } from './project-pieces';
+import { askedOfProject, measuresOf, thicknessOf, usualFor } from './project-plan';
+import { projectSteps } from './project-steps';
+import { projectWarnings } from './project-warnings';
+import { SKETCHES } from './project-sketches';
+import { ok, type Result } from './result';
+
+interface PieceRow {
+  readonly name: string;
+  /** cut size, turn-ins included, in the reader's unit */
+  readonly size: string;
+  readonly count: number;
+  readonly grain: string;
+  readonly stock: string;
+}
+
+export interface ProjectAnswer {
+  readonly sentence: string;
+  readonly brief: readonly [what: string, size: string];
+  readonly pieces: readonly ProjectPiece[];
+  readonly rows: readonly PieceRow[];
+  readonly pictures: readonly Picture[];
+  readonly steps: readonly string[];
+  readonly warnings: readonly string[];
+  /** the measures that bear on this plan, each with what is usual in the reader's unit */
+  readonly measures: readonly { readonly id: MeasureId; readonly usual: string }[];
+  readonly figures: readonly number[];
+}
+
+const GRAIN_WORDS: Readonly<Record<Grain, string>> = {
+  height: 'height',
+  width: 'width',
+  either: 'either',
+};
+const STOCK_WORDS: Readonly<Record<Stock, string>> = {
+  board: 'board',
+  paper: 'paper',
+  cloth: 'cloth',
+  lining: 'lining',
+};
+/** as a sentence begins, and which piece it gives */
+const HEADLINES: Readonly<Record<ProjectId, readonly [what: string, piece: string]>> = {
+  notebook: ['Two boards', 'board'],
+  accordion: ['Two boards', 'board'],
+  'slip-case': ['Two sides', 'side'],
+  'lidded-box': ['The base of the tray', 'tray: base'],
+  portfolio: ['Two boards', 'board'],
+};
+
+export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
+  const found = projectPieces(plan);
+  if (!found.ok) return found;
+  const { unit } = plan;
+  const pieces = found.value;
+  const m = measuresOf(plan);
+  const [what, name] = HEADLINES[plan.project];
+  const head = pieces.find((one) => one.name === name)!;
+  const covering = pieces.find((one) => one.stock !== 'board')!;
+  const count = pieces.reduce((sum, one) => sum + one.count, 0);
+  const size = `${cutText(head, unit)}\u00a0${unit}`;
+  const cutBig = cutSizeOf(covering);
+  return ok({
+    sentence: `${what} of ${size}; the ${covering.name} is cut ${cutText(covering, unit)}\u00a0${unit}. ${count} pieces in all, each with its grain below.${fromLeaves(plan)}`,
+    brief: [what.toLowerCase(), size],
+    pieces,
+    rows: pieces.map((one) => ({
+      name: one.name,
+      size: cutText(one, unit),
+      count: one.count,
+      grain: GRAIN_WORDS[one.grain],
+      stock: STOCK_WORDS[one.stock],
+    })),
+    pictures: SKETCHES[plan.project](plan, m).map((sketch) => layOut(sketch, unit)),
+    steps: projectSteps(plan, m),
+    warnings: projectWarnings(plan, m),
+    measures: askedOfProject(plan)
+      .filter((field): field is MeasureId => field in MEASURES)
+      .map((id) => ({ id, usual: usualText(id, usualFor(plan)[id], unit) })),
+    figures: [head.widthMm, head.heightMm, cutBig.widthMm, cutBig.heightMm, count],
+  });
+}
+
+/** As a rule shows it, but thin layers as they are. */
+const usualText = (id: MeasureId, mm: number, unit: LengthUnit): string =>
+  id === 'covering' ? asTyped(mm, unit) : inUnit(mm, unit);
+
+const fromLeaves = (plan: ProjectPlan): string =>
+  plan.thicknessFrom === 'leaves' && plan.project !== 'accordion'
+    ? ` The leaves come to ${withMark(thicknessOf(plan), plan.unit)}, pressed; swelling from sewing comes on top.`
+    : '';

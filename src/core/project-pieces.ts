@@ -1,0 +1,85 @@
+/** A plan's pieces, or what in it cannot be. */
+import { inUnit } from './length-text';
+import { accordionPieces } from './project-accordion';
+import { liddedBoxPieces, slipCasePieces } from './project-box';
+import { caseOf, notebookPieces, portfolioPieces } from './project-case';
+import type { ProjectField, ProjectId, ProjectPlan } from './project-fields';
+import type { Measured } from './project-measures';
+import { cutSizeOf, type ProjectPiece } from './project-piece';
+import { measuresOf, thicknessOf } from './project-plan';
+import { fail, ok, type InputError, type Result } from './result';
+
+const MAKERS: Readonly<Record<ProjectId, (plan: ProjectPlan, m: Measured) => ProjectPiece[]>> = {
+  notebook: notebookPieces,
+  accordion: accordionPieces,
+  'slip-case': slipCasePieces,
+  'lidded-box': liddedBoxPieces,
+  portfolio: portfolioPieces,
+};
+
+/** Every piece to cut, sizes in mm; an error names the field that has to change. */
+export function projectPieces(plan: ProjectPlan): Result<readonly ProjectPiece[]> {
+  const m = measuresOf(plan);
+  const problems = problemsOf(plan, m);
+  if (problems.length > 0) return fail(problems);
+  const pieces = MAKERS[plan.project](plan, m);
+  const small = pieces.find((one) => Math.min(one.widthMm, one.heightMm) < LEAST || tooLong(one));
+  if (small === undefined) return ok(pieces);
+  const field = tooLong(small)
+    ? 'width'
+    : plan.project === 'notebook' || plan.project === 'accordion'
+      ? 'width'
+      : 'margin';
+  const why = tooLong(small) ? `longer than ${say(plan, MOST)}` : `narrower than ${say(plan, LEAST)}`;
+  return fail([
+    { field, code: 'contradiction', message: `With these measures the piece “${small.name}” would be ${why}.` },
+  ]);
+}
+
+/** mm: narrower than this nothing can be cut or glued; longer is no sheet. Our own lines. */
+const LEAST = 1;
+const MOST = 5000;
+const tooLong = (one: ProjectPiece): boolean =>
+  // A strip of an accordion is as long as its panels ask, and is not glued over its length.
+  one.gluedPart === undefined && Math.max(...Object.values(cutSizeOf(one))) > MOST;
+
+const say = ({ unit }: ProjectPlan, mm: number): string => `${inUnit(mm, unit)}\u00a0${unit}`;
+
+function problemsOf(plan: ProjectPlan, m: Measured): InputError[] {
+  const problem = (field: ProjectField, message: string): InputError[] => [{ field, code: 'contradiction', message }];
+  const thick = thicknessOf(plan);
+  const inCase = plan.project === 'notebook' || plan.project === 'portfolio';
+  const board = caseOf(plan, m).board;
+  return [
+    ...(plan.project !== 'accordion' && (thick < 0.5 || thick > 200)
+      ? problem(
+          'leaves',
+          `These leaves would be ${say(plan, thick)} thick. The block must be from ${say(plan, 0.5)} to ${say(plan, 200)}: check the number and the caliper, which is in µm.`,
+        )
+      : []),
+    ...(inCase && m.joint < plan.board
+      ? problem(
+          'joint',
+          `The joint must be at least as wide as the board is thick, ${say(plan, plan.board)}, or the board cannot turn in it.`,
+        )
+      : []),
+    ...(inCase && board.width < 10
+      ? problem('joint', `With this joint the boards would be narrower than ${say(plan, 10)}. Give a narrower joint.`)
+      : []),
+    ...(inCase && plan.cover === 'quarter' && m.onBoard >= board.width
+      ? problem('onBoard', `The spine cloth must leave some of the board, which is ${say(plan, board.width)} wide.`)
+      : []),
+    ...(inCase && plan.cover === 'quarter' && m.lap > m.onBoard
+      ? problem('lap', `The sides can lap the cloth by at most what lies on the board, ${say(plan, m.onBoard)}.`)
+      : []),
+    ...(plan.project === 'accordion' && plan.sheet !== undefined && plan.sheet < plan.width + m.tab
+      ? problem('sheet', `A strip must hold one panel and its tab: at least ${say(plan, plan.width + m.tab)}.`)
+      : []),
+    ...(plan.project === 'lidded-box' && m.lidDepth > thick + m.slackThickness + plan.board
+      ? problem(
+          'lidDepth',
+          `The lid can be as deep as the tray is high, ${say(plan, thick + m.slackThickness + plan.board)}, and no deeper.`,
+        )
+      : []),
+  ];
+}

@@ -1,0 +1,140 @@
+/** What the project calculator asks: what is made, its sizes, and how it is covered. */
+import { useStore } from '@nanostores/preact';
+import type { LengthUnit } from '../../core/length-text';
+import type { ProjectField } from '../../core/project-fields';
+import { PROJECTS } from '../../core/project-plan';
+import type { MakeStore } from '../../stores/making';
+import { SelectField } from '../parts/Field';
+import { OneOfField, PickOf, TextOf } from '../parts/PlanField';
+
+export interface MakeFieldsProps {
+  readonly store: MakeStore;
+  readonly prefix: string;
+}
+
+const options = (pairs: readonly (readonly [value: string, text: string])[]) =>
+  pairs.map(([value, text]) => ({ value, text }));
+const PROJECT_OPTIONS = options(Object.entries(PROJECTS).map(([id, { title }]) => [id, title]));
+const UNITS = options([
+  ['mm', 'mm'],
+  ['cm', 'cm'],
+  ['in', 'in'],
+]);
+
+export function MakeFields(props: MakeFieldsProps) {
+  const { store, prefix } = props;
+  const { project, unit } = useStore(store.$texts);
+  // A link or a list can only name a project that there is.
+  const { of, asks } = PROJECTS[project as keyof typeof PROJECTS];
+  const has = (field: ProjectField) => asks.includes(field);
+  return (
+    <>
+      <OneOfField<ProjectField> {...props} field="project" label="What do you make?" options={PROJECT_OPTIONS} />
+      <SelectField
+        id={`${prefix}unit`}
+        label="Lengths in"
+        value={unit}
+        options={UNITS}
+        hint="You may also type the unit: 9 1/4 in, 23,5 cm."
+        onPick={(picked) => store.changeUnit(picked as LengthUnit)}
+      />
+      <div class="field-row">
+        <TextOf<ProjectField> {...props} field="width" label="Width" unit={unit} hint={`Of ${of}.`} />
+        <TextOf<ProjectField> {...props} field="height" label="Height" unit={unit} hint="Head to tail." />
+      </div>
+      {project === 'accordion' ? <AccordionFields {...props} /> : <ThicknessFields {...props} />}
+      <div class="field-row">
+        <TextOf<ProjectField> {...props} field="board" label="Board, thickness" unit={unit} />
+        <PickOf<ProjectField>
+          {...props}
+          field="stock"
+          label={has('cover') ? 'Cover or sides of' : 'Covered with'}
+          options={options([
+            ['paper', 'paper'],
+            ['cloth', 'cloth'],
+          ])}
+        />
+      </div>
+      <MoreFields {...props} />
+    </>
+  );
+}
+
+function ThicknessFields(props: MakeFieldsProps) {
+  const { thicknessFrom, unit } = useStore(props.store.$texts);
+  return (
+    <>
+      <PickOf<ProjectField>
+        {...props}
+        field="thicknessFrom"
+        label="Its thickness"
+        options={options([
+          ['measured', 'measured, pressed lightly'],
+          ['leaves', 'from the number of leaves'],
+        ])}
+      />
+      <div class="field-row">
+        {thicknessFrom === 'measured' ? (
+          <TextOf<ProjectField> {...props} field="thickness" label="Thickness" unit={unit} />
+        ) : (
+          <>
+            <TextOf<ProjectField> {...props} field="leaves" label="Leaves" hint="Two pages each." />
+            <TextOf<ProjectField> {...props} field="caliper" label="Caliper of one" unit="µm" />
+          </>
+        )}
+      </div>
+    </>
+  );
+}
+
+function AccordionFields(props: MakeFieldsProps) {
+  const { unit } = useStore(props.store.$texts);
+  return (
+    <div class="field-row">
+      <TextOf<ProjectField>
+        {...props}
+        field="panels"
+        label="Panels"
+        hint="Folds between them; the first and last are pasted down."
+      />
+      <TextOf<ProjectField>
+        {...props}
+        field="sheet"
+        label="Longest strip"
+        unit={unit}
+        placeholder="as long as needed"
+        hint="That your sheet gives. Strips are joined by tabs."
+      />
+    </div>
+  );
+}
+
+function MoreFields(props: MakeFieldsProps) {
+  const { project } = useStore(props.store.$texts);
+  const pick = (field: ProjectField, label: string, pairs: readonly (readonly [string, string])[]) =>
+    PROJECTS[project as keyof typeof PROJECTS].asks.includes(field) && (
+      <PickOf<ProjectField> {...props} field={field} label={label} options={options(pairs)} />
+    );
+  return (
+    <div class="field-row">
+      {pick('cover', 'Covering', [
+        ['full', 'one piece'],
+        ['quarter', 'spine cloth and two sides'],
+      ])}
+      {pick('back', 'Back of the block', [
+        ['none', 'nothing on it'],
+        ['lining', 'a lining'],
+        ['hollow', 'a hollow'],
+      ])}
+      {pick('lined', 'Lined inside', [
+        ['yes', 'yes'],
+        ['no', 'no'],
+      ])}
+      {pick('ties', 'Ties', [
+        ['0', 'none'],
+        ['1', 'one pair'],
+        ['3', 'three pairs'],
+      ])}
+    </div>
+  );
+}

@@ -1,0 +1,99 @@
+/** What to cut: drawn with its measures, in a table, and in which order it is made. */
+import { useStore } from '@nanostores/preact';
+import { tied } from '../../core/plain';
+import type { MakeStore } from '../../stores/making';
+import { Spoken } from '../parts/Spoken';
+import { Warnings } from '../parts/Warnings';
+import { MeasuredPlate } from './MeasuredPlate';
+
+interface Props {
+  readonly store: MakeStore;
+}
+
+export function MakeResult({ store }: Props) {
+  const { answer, plan } = useStore(store.$solved);
+  const [first] = answer.pictures;
+  return (
+    <>
+      <figure class="plate">
+        <div class="plate-body">{first && <MeasuredPlate picture={first} />}</div>
+        <figcaption class="plate-caption">
+          {tied(answer.sentence)} {first?.title}, in {plan.unit}.
+        </figcaption>
+      </figure>
+      <Warnings warnings={answer.warnings} />
+      <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
+    </>
+  );
+}
+
+export function MorePictures({ store }: Props) {
+  const { answer, plan } = useStore(store.$solved);
+  return (
+    <div class="compare">
+      {answer.pictures.slice(1).map((picture) => (
+        <figure class="plate" key={picture.title}>
+          <div class="plate-body">
+            <MeasuredPlate picture={picture} />
+          </div>
+          <figcaption class="plate-caption">
+            {picture.title}, in {plan.unit}.
+          </figcaption>
+        </figure>
+      ))}
+    </div>
+  );
+}
+
+export function PieceTable({ store }: Props) {
+  const { answer, plan } = useStore(store.$solved);
+  return (
+    <section class="scroll-box" tabIndex={0} aria-label="Pieces to cut">
+      <table class="numbers">
+        <caption>
+          Width × height in {plan.unit} as they are cut, turn-ins included, to the nearest{' '}
+          {plan.unit === 'in' ? '1/32 in' : 'half millimetre'}; and along which of them the grain runs
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Piece</th>
+            <th scope="col" class="n">
+              Cut to
+            </th>
+            <th scope="col" class="n">
+              Number
+            </th>
+            <th scope="col">Grain</th>
+          </tr>
+        </thead>
+        <tbody>
+          {answer.rows.map(({ name, size, count, stock, grain }) => (
+            <tr key={name}>
+              <th scope="row">
+                {name}
+                <span class="cell-note">{stock}</span>
+              </th>
+              <td class="n">{size}</td>
+              <td class="n">{count}</td>
+              <td>{grain}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+export function Steps({ store }: Props) {
+  const { answer } = useStore(store.$solved);
+  return (
+    <section>
+      <h2>In this order</h2>
+      <ol>
+        {answer.steps.map((step) => (
+          <li key={step}>{tied(step)}</li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,85 @@
+/** Keeps the paper on this device and takes it to the other calculators. */
+import { useStore } from '@nanostores/preact';
+import { useEffect, useState } from 'preact/hooks';
+import { readPaper } from '../../core/paper-text';
+import { localStorageOrNone } from '../../stores/device-storage';
+import type { KnowStore } from '../../stores/knowing';
+import { openOwnPapers, type OwnPapers } from '../../stores/own-papers';
+
+export interface UseAddresses {
+  readonly choose: string;
+  readonly mix: string;
+  readonly cover: string;
+}
+
+export function KeepIt({ store, uses }: { readonly store: KnowStore; readonly uses: UseAddresses }) {
+  const [own, setOwn] = useState<OwnPapers | undefined>(undefined);
+  useEffect(() => setOwn(openOwnPapers(localStorageOrNone())), []);
+  const { answer } = useStore(store.$solved);
+  const links = [
+    ['Which adhesive for it?', `${uses.choose}?${answer.tails.choose}`],
+    ['How far does a mix let me move it?', `${uses.mix}?${answer.tails.mix}`],
+    ['How much adhesive will it take?', `${uses.cover}?${answer.tails.cover}`],
+  ] as const;
+  return (
+    <section aria-label="Keep it and use it">
+      <h2>Keep it and use it</h2>
+      <ul class="plain-list">
+        {links.map(([text, to]) => (
+          <li key={text}>
+            <a href={to}>{text}</a>
+          </li>
+        ))}
+      </ul>
+      {own && <Kept own={own} store={store} />}
+    </section>
+  );
+}
+
+function Kept({ own, store }: { readonly own: OwnPapers; readonly store: KnowStore }) {
+  const papers = useStore(own.$papers);
+  const kept = useStore(own.$kept);
+  const { answer } = useStore(store.$solved);
+  const problems = useStore(store.$problems);
+  const [said, say] = useState('');
+  const nameless = answer.paper.name === undefined;
+  const keep = () => {
+    if (nameless) {
+      say('Give it a name first, under “What you call it”.');
+      document.getElementById('know-name')?.focus();
+      return;
+    }
+    own.add(answer.text);
+    say(`“${answer.paper.name}” is kept. Every calculator that asks for a paper now offers it.`);
+  };
+  return (
+    <div class="no-print">
+      <div class="button-row">
+        <button type="button" class="button" disabled={problems.length > 0} onClick={keep}>
+          Keep this paper on this device
+        </button>
+      </div>
+      <p class="field-hint" aria-live="polite">
+        {said}
+      </p>
+      {!kept && (
+        <p class="field-hint">This browser keeps nothing for us; the link below holds the paper all the same.</p>
+      )}
+      {papers.length > 0 && (
+        <>
+          <h3>Papers kept here</h3>
+          <ul class="plain-list">
+            {papers.map((text) => (
+              <li key={text}>
+                {readPaper(text)?.name}{' '}
+                <button type="button" class="button-quiet" onClick={() => own.remove(text)}>
+                  Take away <span class="visually-hidden">{readPaper(text)?.name}</span>
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+/** What the sheets calculator asks: the sheets you have, the pieces you need, and for how many. */
+import { useStore } from '@nanostores/preact';
+import type { CutField } from '../../core/cut-plan';
+import type { LengthUnit } from '../../core/length-text';
+import type { SheetsStore } from '../../stores/sheets';
+import { SelectField } from '../parts/Field';
+import { TextOf } from '../parts/PlanField';
+import { CutPieceRows } from './CutPieceRows';
+import { StockRows } from './StockRows';
+
+export interface SheetsFieldsProps {
+  readonly store: SheetsStore;
+  readonly prefix: string;
+}
+
+const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
+
+export function SheetsFields(props: SheetsFieldsProps) {
+  const { store, prefix } = props;
+  const { unit, kerf } = useStore(store.$texts);
+  return (
+    <>
+      <div class="field-row">
+        <TextOf<CutField> {...props} field="kits" label="Kits" hint="How many sets of the pieces." />
+        <SelectField
+          id={`${prefix}unit`}
+          label="Lengths in"
+          value={unit}
+          options={UNITS}
+          hint="You may type the unit too: 9 1/4 in."
+          onPick={(picked) => store.changeUnit(picked as LengthUnit)}
+        />
+      </div>
+      <StockRows {...props} />
+      <CutPieceRows {...props} />
+      <details open={kerf.trim() !== '0'}>
+        <summary>If a cut takes material away</summary>
+        <TextOf<CutField>
+          {...props}
+          field="kerf"
+          label="A cut takes"
+          unit={unit}
+          hint="A knife or a board shear takes nothing; a saw takes the width of its blade."
+        />
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,10 @@
+/** What this browser lets a page keep. */
+
+/** Reading the property alone throws where storage is forbidden. */
+export function localStorageOrNone(): Storage | undefined {
+  try {
+    return typeof window === 'undefined' ? undefined : window.localStorage;
+  } catch {
+    return undefined;
+  }
+}
