@@ -14,6 +14,9 @@ import { ACROSS, bowBrief, bowWords, liesHow, LIES_WORDS, type Lies } from './wa
 export interface WarpAnswer {
   readonly lies: Lies;
   readonly verdict: string;
+  /** how far and which way, dry and later */
+  readonly why: string;
+  /** both together */
   readonly sentence: string;
   readonly brief: readonly [what: string, amount: string];
   readonly bows: Bows;
@@ -39,10 +42,12 @@ export function warpAnswer(plan: WarpPlan, catalogue: Catalogue): Result<WarpAns
   const direction = worseOf(bows.later);
   const [dry, later] = [bows.dry[direction], bows.later[direction]];
   const verdict = LIES_WORDS[lies];
+  const why = `The bow ${ACROSS[direction]}: ${bowWords(dry)} when dry, ${bowWords(later)} in the air where it will live.`;
   return ok({
     lies,
     verdict,
-    sentence: `${verdict}. The bow ${ACROSS[direction]}: ${bowWords(dry)} when dry, ${bowWords(later)} in the air where it will live.`,
+    sentence: `${verdict}. ${why}`,
+    why,
     brief: [verdict, bowBrief(later)],
     bows,
     direction,

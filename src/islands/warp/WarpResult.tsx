@@ -18,7 +18,7 @@ export function WarpResult({ store }: { readonly store: WarpStore }) {
     <>
       <div class="verdict" data-verdict={RULE[answer.lies]}>
         <p class="verdict-word">{answer.verdict}</p>
-        <p class="verdict-why">{tied(answer.sentence)}</p>
+        <p class="verdict-why">{tied(answer.why)}</p>
       </div>
       <figure class="plate">
         <div class="plate-body">
