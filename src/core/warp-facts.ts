@@ -1,14 +1,25 @@
-/** What the bow rests on, each with how it is known. */
+/** What was asked, for whoever has only the print; and what the bow rests on, each with how it is known. */
 import { LEFT_AFTER_PRESSING } from './flatness';
 import { figure, span } from './format';
+import { inUnit } from './length-text';
 import type { MixFact } from './mix-answer';
 import { equilibriumMoisture } from './held-moisture';
 import { plain } from './plain';
 import type { WarpPlan } from './warp-plan';
-import { BOARD_GROWTH, drawWork, GROWS_ALONG, isPaperBoard, MIDDLE, STIFFER_ALONG } from './warp-plies';
+import {
+  BOARD_GROWTH,
+  drawWork,
+  GROWS_ALONG,
+  isPaperBoard,
+  MIDDLE,
+  STIFFER_ALONG,
+  type SheetOnBoard,
+  type Work,
+} from './warp-plies';
 import { leftPulling, PAPER_OF_WOOD, type Making } from './warp-stages';
 
-export function warpFacts({ press, humidity, later, celsius }: WarpPlan, { work }: Making): MixFact[] {
+export function warpFacts(plan: WarpPlan, { work, glue }: Making): MixFact[] {
+  const { press, humidity, later, celsius } = plan;
   const { cover } = drawWork(work, MIDDLE);
   const { paper, board, water } = { ...work.cover, ...work };
   const percent = (share: number, digits = 2) => `${figure(share * 100, digits)}\u00a0%`;
@@ -16,6 +27,8 @@ export function warpFacts({ press, humidity, later, celsius }: WarpPlan, { work 
   const paperHolds = (air: number) => span(held(air) * PAPER_OF_WOOD.low, held(air) * PAPER_OF_WOOD.high, '%');
   const { across } = cover.ply.expansion;
   return [
+    ...workFacts(plan, work),
+    { label: 'Glued with', value: glue },
     {
       label: 'Water brought',
       value: span(water.low, water.high, 'g/m²'),
@@ -63,5 +76,26 @@ export function warpFacts({ press, humidity, later, celsius }: WarpPlan, { work 
       value: paperHolds(later),
       note: `at ${plain(later)} %, the same warmth: wood ${figure(held(later))} %`,
     },
+  ];
+}
+
+const GRAIN_WORDS = {
+  height: 'grain up the height',
+  width: 'grain across the width',
+  unknown: 'grain not known',
+  none: 'no grain',
+} as const;
+
+function workFacts({ width, height, unit, boardGrain, press }: WarpPlan, { cover, lining, board }: Work): MixFact[] {
+  const sheet = ({ paper, grain }: SheetOnBoard) =>
+    `${paper.name}, ${span(paper.grammage.low, paper.grammage.high, 'g/m²')}, ${GRAIN_WORDS[grain]}`;
+  return [
+    { label: 'The cover', value: sheet(cover) },
+    {
+      label: 'On',
+      value: `${board.name}, ${inUnit(width, unit)} × ${inUnit(height, unit)}\u00a0${unit}, ${GRAIN_WORDS[boardGrain]}`,
+      note: `under weight for ${plain(press)} h`,
+    },
+    ...(lining ? [{ label: 'Lined with', value: sheet(lining) }] : []),
   ];
 }

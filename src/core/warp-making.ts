@@ -2,6 +2,7 @@
 import { cover } from './coverage';
 import { liquidOf } from './liquid';
 import { ALCOHOL } from './model-constants';
+import { lowerFirst } from './plain';
 import type { Range } from './quantity';
 import type { Adhesive, Catalogue, Substrate } from './records';
 import type { InputError } from './result';
@@ -42,6 +43,8 @@ export function makingOf(plan: WarpPlan, catalogue: Catalogue): Making {
     grain,
   });
   const record = catalogue.substrates.get(plan.board)!;
+  const adhesive = catalogue.adhesives.get(plan.adhesive)!;
+  const tool = lowerFirst(catalogue.techniques.get(plan.tool)!.name);
   const given = plan.boardThick;
   const thickness: Range =
     given === undefined ? record.thickness : { low: given, middle: given, high: given, basis: 'measured' };
@@ -51,8 +54,9 @@ export function makingOf(plan: WarpPlan, catalogue: Catalogue): Making {
       ...(plan.lining === 'paper' && { lining: sheet(plan.liningPaper, plan.liningWeight, plan.liningGrain) }),
       board: { ...record, thickness },
       boardGrain: plan.boardGrain,
-      water: waterOf(catalogue.adhesives.get(plan.adhesive)!, plan, catalogue),
+      water: waterOf(adhesive, plan, catalogue),
     },
+    glue: adhesive.form === 'wet' ? `${adhesive.short}: ${tool}` : adhesive.short,
     room: { celsius: plan.celsius, humidity: plan.humidity, later: plan.later },
     pressHours: plan.press,
     widthMm: plan.width,

@@ -102,8 +102,8 @@ function lessWater(plan: WarpPlan, catalogue: Catalogue): Change[] {
   const swaps = (['wet', 'dry'] as const).flatMap((form): Change[] => {
     const least = drier.find(({ adhesive }) => adhesive.form === form);
     if (!least) return [];
-    const brings = least.water > 0 ? `about ${plain(least.water, 2)} g/m²` : 'none';
-    const note = `of water it brings ${brings}, yours about ${plain(yours, 2)} g/m²`;
+    const brings = least.water > 0 ? `about ${plain(least.water, 2)} g/m² of` : 'no';
+    const note = `it brings ${brings} water, yours about ${plain(yours, 2)} g/m²`;
     return [{ what: `Glued with ${least.adhesive.short}`, note, plan: { ...plan, adhesive: least.adhesive.id } }];
   });
   if (now.form === 'dry') return swaps;

@@ -25,6 +25,8 @@ export interface Room {
 
 export interface Making {
   readonly work: Work;
+  /** what it is glued with, in words */
+  readonly glue: string;
   readonly room: Room;
   readonly pressHours: number;
   readonly widthMm: number;

@@ -2,15 +2,18 @@
 import { figure } from './format';
 import { BOW_ALLOWED } from './flatness';
 import type { Direction } from './curl';
+import { plain } from './plain';
 import { farEnd, rollsUp, worseOf, type Bow, type StageId } from './warp-stages';
 
 const NO_BREAK = '\u00a0';
 
 /** Millimetres to a tenth below ten, whole above. */
 export const tenths = (mm: number): string =>
-  Math.abs(mm) < 9.95 ? figure(Number(Math.abs(mm).toFixed(1))) : figure(Math.round(Math.abs(mm)), 4);
+  Math.abs(mm) < 9.95 ? figure(Number(Math.abs(mm).toFixed(1))) : plain(Math.round(Math.abs(mm)), 9);
 
 const flat = (mm: number): boolean => Math.abs(mm) < 0.05;
+
+const eitherWay = ({ low, high }: Bow): boolean => low < 0 && high > 0 && !flat(low) && !flat(high);
 
 /** "1.2 to 3 mm towards the paper"; of a range that lies on both sides, both. */
 export function bowWords(bow: Bow): string {
@@ -20,21 +23,22 @@ export function bowWords(bow: Bow): string {
     return `more than ${tenths(bow.middle)}${NO_BREAK}mm ${way}: it rolls up`;
   }
   if (flat(low) && flat(high)) return `flat within ${figure(0.05, 1)}${NO_BREAK}mm`;
-  if (low < 0 && high > 0 && !flat(low) && !flat(high))
-    return `from ${tenths(low)}${NO_BREAK}mm away from the paper to ${tenths(high)}${NO_BREAK}mm towards it`;
+  if (eitherWay(bow)) return `${tenths(low)}${NO_BREAK}mm away to ${tenths(high)}${NO_BREAK}mm towards the paper`;
   const towards = Math.abs(high) >= Math.abs(low);
   const [from, to] = towards ? [tenths(Math.max(0, low)), tenths(high)] : [tenths(Math.min(0, high)), tenths(low)];
   const span = from === to ? to : `${from} to ${to}`;
   return `${span}${NO_BREAK}mm ${towards ? 'towards' : 'away from'} the paper`;
 }
 
-/** The same, short enough for a strip: "about 2.1 mm". */
+/** The same, short enough for a strip: "about 2.1 mm", "up to 3 mm, either way". */
 export const bowBrief = (bow: Bow): string =>
   rollsUp(bow)
     ? `over ${tenths(bow.middle)}${NO_BREAK}mm`
-    : flat(bow.middle)
-      ? 'flat'
-      : `about ${tenths(bow.middle)}${NO_BREAK}mm`;
+    : eitherWay(bow)
+      ? `up to ${tenths(farEnd(bow))}${NO_BREAK}mm, either way`
+      : flat(bow.middle)
+        ? 'flat'
+        : `about ${tenths(bow.middle)}${NO_BREAK}mm`;
 
 export const ACROSS: Readonly<Record<Direction, string>> = { width: 'over its width', height: 'over its height' };
 

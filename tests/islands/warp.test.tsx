@@ -33,7 +33,7 @@ describe('what is typed', () => {
   test('a wider board bows further, and a board without weight on it further still', async () => {
     await open();
     expect(answer()).toMatch(/It will bow a little.*mm towards the paper when dry/);
-    await type(/^Width of the board/, '30 cm');
+    await type(/^Board’s width/, '30 cm');
     expect(answer()).toMatch(/It (?:may|will) warp/);
     const pressed = answer();
     await type(/^Under weight for/, '0');
@@ -41,13 +41,13 @@ describe('what is typed', () => {
     expect(answer()).toMatch(/Without weight/);
   });
   test.for([
-    ['wide', /^Width of the board/, 'width', /such as 235/],
-    ['', /^Width of the board/, 'width', /from 10 to 2000 mm/],
+    ['wide', /^Board’s width/, 'width', /such as 235/],
+    ['', /^Board’s width/, 'width', /from 10 to 2000 mm/],
     ['99', /^Its humidity/, 'humidity', /relative humidity of your room must be a number from 5 to 95 %/],
     ['-4', /^Where it will live/, 'later', /from 5 to 95 %/],
     ['80', /^Your room/, 'celsius', /temperature must be a number from 5 to 40 °C/],
     ['NaN', /^Under weight for/, 'press', /from 0 to 336 h/],
-    ['5000', /^Its weight/, 'paperWeight', /from 5 to 600 g\/m²/],
+    ['5000', /^Paper’s weight/, 'paperWeight', /from 5 to 600 g\/m²/],
   ] as const)('"%s" for %s: a message beside it, the last answer, nothing lost', async ([silly, label, id, says]) => {
     await open();
     const before = answer();
@@ -63,19 +63,19 @@ describe('what is typed', () => {
     await open();
     const before = answer();
     await pick('Both in', 'cm');
-    expect(field(/^Height of the board/).value).toBe('21.6');
+    expect(field(/^Board’s height/).value).toBe('21.6');
     expect(answer()).toBe(before);
     await pick('Both in', 'in');
-    expect(field(/^Height of the board/).value).toBe('8 1/2');
+    expect(field(/^Board’s height/).value).toBe('8 1/2');
     expect(answer()).toMatch(/mm towards the paper/);
   });
   test('a lining is asked for only where there is one, and turns the answer', async () => {
     await open();
-    expect(screen.queryByLabelText(/^Weight of the lining/)).toBe(null);
+    expect(screen.queryByLabelText(/^Lining’s weight/)).toBe(null);
     await press(screen.getByLabelText('a lining, glued with the same'));
     expect(screen.getByRole('img', { name: /The edge of the board/ })).toBeTruthy();
     expect(answer()).toMatch(/It will lie flat/);
-    await pick('Grain of the lining', 'width');
+    await pick('Lining’s grain', 'width');
     expect(answer()).toMatch(/twist the board/);
   });
 });
@@ -110,25 +110,25 @@ describe('links', () => {
   test('a link opened again shows the same fields and the same answer', async () => {
     await open();
     await pick('The cover paper is most like', 'wove-text');
-    await type(/^Its weight/, '120');
-    await type(/^Its thickness/, '1,5');
+    await type(/^Paper’s weight/, '120');
+    await type(/^Board’s thickness/, '1,5');
     await press(screen.getByLabelText('a lining, glued with the same'));
-    await type(/^Weight of the lining/, '60');
+    await type(/^Lining’s weight/, '60');
     await type(/^Where it will live/, '70');
     const [sent, said] = [link(), answer()];
     cleanup();
     await open(sent);
     expect(answer()).toBe(said);
     expect(link()).toBe(sent);
-    expect(field(/^Its thickness/).value).toBe('1.5');
-    expect(field(/^Weight of the lining/).value).toBe('60');
+    expect(field(/^Board’s thickness/).value).toBe('1.5');
+    expect(field(/^Lining’s weight/).value).toBe('60');
     expect(screen.queryByRole('status')).toBe(null);
   });
   test('what cannot be read is named, and the rest is taken', async () => {
     await open('?v=1&paper=moon-paper&wide=300&rh=wet&board=leather&glue=%E0%A4%A');
     const said = text(screen.getByRole('status'));
     for (const part of ['rh (wet)', 'paper', 'board', 'glue']) expect(said).toContain(part);
-    expect(field(/^Width of the board/).value).toBe('300');
+    expect(field(/^Board’s width/).value).toBe('300');
   });
   test('a sender who saw other figures is told of', async () => {
     await open('?v=1&wide=148&seen=1_9.5_1_12_1');

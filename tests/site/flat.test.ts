@@ -40,8 +40,8 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
     const complaints = await open(page);
     await inTheEnd(page, told());
     await page.getByRole('combobox', { name: 'The cover paper is most like' }).selectOption('wove-text');
-    await box(page, /^Width of the board/).fill('23,5 cm');
-    await box(page, /^Its thickness/).fill('3');
+    await box(page, /^Board’s width/).fill('23,5 cm');
+    await box(page, /^Board’s thickness/).fill('3');
     await page.getByRole('combobox', { name: 'The adhesive' }).selectOption('pva');
     await box(page, /^Where it will live/).fill('65');
     await inTheEnd(page, told(job));
@@ -55,7 +55,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
   await withPage({}, async (page) => {
     const complaints = await open(page, sent);
     await inTheEnd(page, told(job));
-    expect(await box(page, /^Width of the board/).inputValue()).toBe('235');
+    expect(await box(page, /^Board’s width/).inputValue()).toBe('235');
     expect(await page.getByRole('status').count()).toBe(0);
     expect(complaints).toEqual([]);
   });
@@ -64,7 +64,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
 test('with the keyboard alone: a field, a remedy, and back', async () => {
   await withPage({}, async (page) => {
     const complaints = await open(page);
-    await box(page, /^Width of the board/).focus();
+    await box(page, /^Board’s width/).focus();
     await page.keyboard.press('ControlOrMeta+A');
     await page.keyboard.type('300');
     await inTheEnd(page, told({ width: 300 }));

@@ -29,12 +29,12 @@ export function SheetFields(props: WarpFieldsProps) {
     <>
       <PaperPick<WarpField> {...props} field="paper" label="The cover paper is most like" />
       <div class="field-row">
-        <TextOf<WarpField> {...props} field="paperWeight" label="Its weight" unit="g/m²" placeholder={USUAL} />
-        <PickOf<WarpField> {...props} field="paperGrain" label="Its grain runs" options={GRAINS} />
+        <TextOf<WarpField> {...props} field="paperWeight" label="Paper’s weight" unit="g/m²" placeholder={USUAL} />
+        <PickOf<WarpField> {...props} field="paperGrain" label="Paper’s grain" options={GRAINS} />
       </div>
       <div class="field-row">
-        <TextOf<WarpField> {...props} field="width" label="Width of the board" unit={unit} />
-        <TextOf<WarpField> {...props} field="height" label="Height of the board" unit={unit} />
+        <TextOf<WarpField> {...props} field="width" label="Board’s width" unit={unit} />
+        <TextOf<WarpField> {...props} field="height" label="Board’s height" unit={unit} />
         <SelectField
           id={`${prefix}unit`}
           label="Both in"
@@ -45,8 +45,8 @@ export function SheetFields(props: WarpFieldsProps) {
       </div>
       <PickOf<WarpField> {...props} field="board" label="The board" options={named(boardsOf(store.catalogue))} />
       <div class="field-row">
-        <TextOf<WarpField> {...props} field="boardThick" label="Its thickness" unit={unit} placeholder={USUAL} />
-        <PickOf<WarpField> {...props} field="boardGrain" label="Its grain runs" options={BOARD_GRAINS} />
+        <TextOf<WarpField> {...props} field="boardThick" label="Board’s thickness" unit={unit} placeholder={USUAL} />
+        <PickOf<WarpField> {...props} field="boardGrain" label="Board’s grain" options={BOARD_GRAINS} />
       </div>
     </>
   );
@@ -78,11 +78,11 @@ export function GlueFields(props: WarpFieldsProps) {
             <TextOf<WarpField>
               {...props}
               field="liningWeight"
-              label="Weight of the lining"
+              label="Lining’s weight"
               unit="g/m²"
               placeholder={USUAL}
             />
-            <PickOf<WarpField> {...props} field="liningGrain" label="Grain of the lining" options={GRAINS} />
+            <PickOf<WarpField> {...props} field="liningGrain" label="Lining’s grain" options={GRAINS} />
           </div>
         </>
       )}

@@ -25,8 +25,9 @@ export function WarpResult({ store }: { readonly store: WarpStore }) {
           <EdgePlate {...answer} />
         </div>
         <figcaption class="plate-caption">
-          The edge over its {direction}, to scale: the same along and up, at the middle of each range. The coloured line
-          is the cover paper{answer.lined && ', the broken one the lining'}; the dashed line is a straight edge.
+          The edge over its {direction}, to scale: the same along and up. The board is drawn at the middle of each
+          range, the thin lines are its ends; the coloured line is the cover paper
+          {answer.lined && ', the broken one the lining'}.
         </figcaption>
       </figure>
       <table class="numbers">
