@@ -29,9 +29,10 @@ function chunkOf(id) {
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
   // lengths, and pieces with their sizes: a lesson that covers something needs all of it
-  if (/\/src\/core\/(?:area|cover-plan|pieces|pieces-link|pieces-text|project-sizes)\.ts/.test(id))
-    return 'pieces';
+  if (/\/src\/core\/(?:area|cover-plan|pieces|pieces-link|pieces-text|project-sizes)\.ts/.test(id)) return 'pieces';
   if (/\/src\/(?:stores\/change-unit\.ts|islands\/cover\/(?:CoverFields|PieceRows)\.tsx)/.test(id)) return 'pieces';
+  // what the chooser and the calculator of warp both reckon a bow with
+  if (/\/src\/core\/(?:flatness|laminate|model-constants|sheet|sorption)\.ts/.test(id)) return 'bow';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
   if (
     MODEL.test(id) ||
@@ -43,7 +44,7 @@ function chunkOf(id) {
   return undefined;
 }
 const MODEL =
-  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|sheet|spread|model-constants|job)\.ts/;
+  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|moisture|spread|job)\.ts/;
 
 export default defineConfig({
   site,

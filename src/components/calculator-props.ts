@@ -1,4 +1,4 @@
-/** What the mixing, coverage and sheets calculators are given at build: the caution texts, and where they live. */
+/** What the calculators are given at build: the caution texts, and where they live. */
 import { getCollection } from 'astro:content';
 import { href } from './href';
 

@@ -1,6 +1,6 @@
 /** What the coverage calculator asks, and what stands there at first. */
 import type { Piece } from './area';
-import { inUnit, parseLength, type LengthUnit } from './length-text';
+import { lengthSpec } from './length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
 import { PAPER_TEXT } from './paper-text';
@@ -16,26 +16,14 @@ export const THINGS = [
 ] as const satisfies readonly (PresetId | 'own')[];
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
-const mm = (key: string, what: string, low: number, high: number) =>
-  ({
-    kind: 'length',
-    key,
-    low,
-    high,
-    unit: 'mm',
-    what,
-    parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
-    show: inUnit,
-  }) as const;
-
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const COVER_SPECS = {
   thing: { kind: 'one-of', key: 'thing', of: THINGS, what: 'What you cover' },
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  width: mm('wide', 'The width', 5, 3000),
-  height: mm('high', 'The height', 5, 3000),
-  thickness: mm('thick', 'The thickness', 0.5, 500),
-  turnIn: mm('turn', 'The turn-in', 0, 100),
+  width: lengthSpec('length', 'wide', 'The width', 5, 3000),
+  height: lengthSpec('length', 'high', 'The height', 5, 3000),
+  thickness: lengthSpec('length', 'thick', 'The thickness', 0.5, 500),
+  turnIn: lengthSpec('length', 'turn', 'The turn-in', 0, 100),
   pieces: {
     kind: 'list',
     key: 'pieces',

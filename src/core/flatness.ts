@@ -1,5 +1,5 @@
 /** Whether the work stays flat: the water a glue brings, the growth of the sheet, the bow of the board. */
-import { bowHeight, twoPlyCurvature, type Ply } from './laminate';
+import { bowHeight, stripCurvature, type Ply } from './laminate';
 import type { Bench } from './margins';
 import { BOND_CONSTANTS } from './model-constants';
 import { clamp } from './quantity';
@@ -21,15 +21,25 @@ export function sheetPly(paper: { grammage: number; density: number; tensileInde
   };
 }
 
+/** How far a sheet is soaked, 0–1, by a water load in g/m² that it shares with what it lies on by how fast each drinks. */
+export function wettedShare(
+  waterLoad: number,
+  paper: { readonly grammage: number; readonly sorptivity: number },
+  substrate: { readonly sorptivity: number },
+): number {
+  const drinks = paper.sorptivity + substrate.sorptivity;
+  const share = drinks > 0 ? paper.sorptivity / drinks : 1;
+  return clamp((waterLoad * share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
+}
+
 /** What bow or cockling is allowed ÷ what this water load brings, after pressing. */
 export function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants }: Bench): number {
   if (waterLoad <= 0) return Infinity;
-  const drinks = paper.sorptivity + substrate.sorptivity;
-  const share = drinks > 0 ? paper.sorptivity / drinks : 1;
-  const wetted = clamp((waterLoad * share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
-  const growth = paper.wetExpansion * wetted;
+  const growth = paper.wetExpansion * wettedShare(waterLoad, paper, substrate);
   const asked = wants.flat ? 'flat' : 'usual';
   if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth, 1e-6);
-  const bow = bowHeight(twoPlyCurvature(sheetPly(paper), substrate, growth * LEFT_AFTER_PRESSING), spanMm);
+  const { thickness, modulus } = substrate;
+  const pulls = { ...sheetPly(paper), strain: -growth * LEFT_AFTER_PRESSING };
+  const bow = bowHeight(stripCurvature([pulls, { thickness, modulus, strain: 0 }]), spanMm);
   return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
 }

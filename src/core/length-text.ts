@@ -61,6 +61,33 @@ export function inUnit(millimetres: number, unit: LengthUnit): string {
   return top === 0 ? String(whole) : whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
 }
 
+/** A length as a field of a calculator's plan, kept in mm (see plan-fields.ts). */
+export const lengthSpec = <K extends 'length' | 'maybe-length'>(
+  kind: K,
+  key: string,
+  what: string,
+  low: number,
+  high: number,
+) => ({
+  kind,
+  key,
+  low,
+  high,
+  unit: 'mm',
+  what,
+  parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
+  show: asTyped,
+});
+
+/** A length as someone would have typed it, and exactly: read again it is the same to a thousandth of a millimetre. */
+export function asTyped(millimetres: number, unit: LengthUnit): string {
+  const text = inUnit(millimetres, unit);
+  const again = fractionOf(text);
+  return again !== undefined && Math.abs(again * MILLIMETRES[unit] - millimetres) < 0.0005
+    ? text
+    : String(Number((millimetres / MILLIMETRES[unit]).toFixed(unit === 'mm' ? 3 : 5)));
+}
+
 function splitUnit(text: string): { number?: string; own?: LengthUnit | 'unknown' } {
   const found = /^([-+−\d\s.,/⁄¼½¾⅛⅜⅝⅞⅓⅔\u2009\u202f\u00a0]+)([a-z"″”']*)\.?$/.exec(text);
   if (!found) return {};

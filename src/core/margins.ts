@@ -7,7 +7,7 @@ import { bondLine, sheetStrength, type JointPaper } from './bond-line';
 import { coolingSeconds } from './cooling';
 import { flatMargin } from './flatness';
 import type { Liquid } from './liquid';
-import { BOND_CONSTANTS, type BondConstants } from './model-constants';
+import { ALCOHOL, BOND_CONSTANTS, type BondConstants } from './model-constants';
 import { clamp } from './quantity';
 import type { DryAdhesive, WetAdhesive, YesNo } from './records';
 import { spreadMarginUnderBrush } from './spread';
@@ -42,8 +42,6 @@ export interface Margins {
   readonly gives: 'paper' | 'substrate' | 'neither';
 }
 
-/** Alcohol against water: it wets about half as fast (surface tension and viscosity), leaves some six times faster, and hardly swells fibre. From memory. */
-export const ALCOHOL = { suction: 0.5, evaporation: 6, swelling: 0.2 };
 const WATER = { suction: 1, evaporation: 1, swelling: 1 };
 
 /** A coat that is about to gel is this many times thicker, on the way, than it was in the pot. Estimate. */

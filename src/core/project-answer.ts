@@ -1,6 +1,6 @@
 /** The project calculator's answer: what to cut, drawn and in a table, in which order, and what to look out for. */
-import { inUnit, type LengthUnit } from './length-text';
-import { asTyped, cutText, withMark } from './project-cut';
+import { asTyped, inUnit, type LengthUnit } from './length-text';
+import { cutText, withMark } from './project-cut';
 import type { ProjectId, ProjectPlan } from './project-fields';
 import { layOut, type Picture } from './project-picture';
 import { cutSizeOf, type Grain, type ProjectPiece, type Stock } from './project-piece';

@@ -1,5 +1,5 @@
 /** Lengths as they are marked out with a rule: to half a millimetre, or to 1/32 in. */
-import { inUnit, MILLIMETRES, parseLength, type LengthUnit } from './length-text';
+import { inUnit, MILLIMETRES, type LengthUnit } from './length-text';
 import { cutSizeOf, type ProjectPiece } from './project-piece';
 import { roundToStep } from './rounding';
 
@@ -18,13 +18,4 @@ export function cutText(piece: ProjectPiece, unit: LengthUnit): string {
   const { widthMm, heightMm } = cutSizeOf(piece);
   // "9 29/32" and what it belongs to stay on one line.
   return `${marked(widthMm, unit)} × ${marked(heightMm, unit)}`.replaceAll(' ', '\u00a0');
-}
-
-/** A length as someone would have typed it, and exactly: read again it is the same to a thousandth of a millimetre. */
-export function asTyped(mm: number, unit: LengthUnit): string {
-  const text = inUnit(mm, unit);
-  const again = parseLength(text, { unit, field: '', what: '', low: 0, high: Infinity });
-  return again.ok && Math.abs(again.value - mm) < 0.0005
-    ? text
-    : String(Number((mm / MILLIMETRES[unit]).toFixed(unit === 'mm' ? 3 : 5)));
 }

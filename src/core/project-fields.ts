@@ -1,25 +1,8 @@
 /** The fields of the project calculator, and what stands in them at first. */
-import { parseLength, type LengthUnit } from './length-text';
-import { asTyped } from './project-cut';
+import { lengthSpec as length } from './length-text';
 import { MEASURES, type MeasureId } from './project-measures';
 import type { PlanOf } from './plan-fields';
 
-const length = <K extends 'length' | 'maybe-length'>(
-  kind: K,
-  key: string,
-  what: string,
-  low: number,
-  high: number,
-) => ({
-  kind,
-  key,
-  low,
-  high,
-  unit: 'mm',
-  what,
-  parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
-  show: asTyped,
-});
 const own = (id: MeasureId) => {
   const { key, what, low, high } = MEASURES[id];
   return length('maybe-length', key, what, low, high);

@@ -5,12 +5,8 @@ import { FORMAT } from './plan-link';
 import type { ProjectPlan } from './project-fields';
 import { gluedPieces, type ProjectPiece } from './project-piece';
 
-/**
- * Tail of a link to the coverage calculator that takes over these pieces, lengths to a tenth of a millimetre.
- * Written pair by pair (a test reads it with that calculator's own fields), so that a page about measures
- * need not fetch the fields of another calculator.
- */
-export function coverTailFor({ unit }: ProjectPlan, pieces: readonly ProjectPiece[]): string {
+/** The glued pieces as the coverage calculator keeps them, lengths to a tenth of a millimetre. */
+export function coverPieces(pieces: readonly ProjectPiece[]): string {
   const tenth = (mm: number) => Number(mm.toFixed(1));
   const rows = gluedPieces(pieces).map(({ widthMm, heightMm, count, turnInMm }) => ({
     widthMm: Math.max(1, tenth(widthMm)),
@@ -23,10 +19,18 @@ export function coverTailFor({ unit }: ProjectPlan, pieces: readonly ProjectPiec
       left: tenth(turnInMm.left),
     },
   }));
-  return writePairs([
+  return encodePieces(rows.slice(0, MOST_PIECES));
+}
+
+/**
+ * Tail of a link to the coverage calculator that takes over these pieces.
+ * Written pair by pair (a test reads it with that calculator's own fields), so that a page about measures
+ * need not fetch the fields of another calculator.
+ */
+export const coverTailFor = ({ unit }: ProjectPlan, pieces: readonly ProjectPiece[]): string =>
+  writePairs([
     ['v', FORMAT],
     ['thing', 'own'],
     ['in', unit],
-    ['pieces', encodePieces(rows.slice(0, MOST_PIECES))],
+    ['pieces', coverPieces(pieces)],
   ]);
-}

@@ -42,7 +42,7 @@ const COBB_TOLERANCE = 0.15;
 /** A kitchen drop test is good to a factor of two at most. From memory. */
 const DROP_FACTOR = 1.6;
 
-export function sheetOf(job: Job, catalogue: Catalogue): Sheet {
+export function sheetOf(job: Pick<Job, 'paper'>, catalogue: Catalogue): Sheet {
   const family = catalogue.papers.get(job.paper.family)!;
   const { grammage, caliper, surface, sizing, coloursRun } = job.paper;
   const weight = grammage === undefined ? family.grammage : around(grammage, GRAMMAGE_TOLERANCE, 'measured');

@@ -1,7 +1,7 @@
 /** The adhesive of a class: how much of it, its batches, and how long each piece can be moved. */
 import { choose, type Choice } from './chooser';
 import { coverAnswer, type CoverAnswer } from './cover-answer';
-import type { CoverPlan } from './cover-plan';
+import { DEFAULT_COVER, type CoverPlan } from './cover-plan';
 import { mixPlanFor } from './cover-to-mix';
 import { DEFAULT_JOB, type Job } from './job';
 import { judge } from './judge-one';
@@ -12,12 +12,12 @@ import { batchFor } from './mix-words';
 import type { MixPlan } from './mix-plan';
 import { readPaper } from './paper-text';
 import { cutSizeOf, type ProjectPiece } from './project-piece';
-import { coverPlanFor } from './project-to-cover';
+import { coverPieces } from './project-to-cover';
 import type { Catalogue, WetAdhesive } from './records';
 import type { Result } from './result';
 import { secondsNeeded } from './sampling';
 import type { Percentiles } from './tally';
-import { kitsOf, projectOf, type WorkshopPlan } from './workshop-plan';
+import { kitsOf, type WorkshopPlan } from './workshop-plan';
 
 export interface Batch {
   readonly plan: MixPlan;
@@ -32,7 +32,8 @@ export interface SlipOf {
 }
 
 export const classCover = (plan: WorkshopPlan, pieces: readonly ProjectPiece[]): CoverPlan => ({
-  ...coverPlanFor(projectOf(plan), pieces),
+  ...DEFAULT_COVER,
+  ...{ thing: 'own', unit: plan.unit, pieces: coverPieces(pieces) },
   ...{ adhesive: plan.adhesive, tool: plan.tool, paper: plan.paper, makers: kitsOf(plan), loss: plan.loss },
 });
 

@@ -1,5 +1,5 @@
 /** What the workshop sheet asks besides the project itself, and what stands there at first. */
-import { asTyped, parseLength, type LengthUnit } from './length-text';
+import { lengthSpec } from './length-text';
 import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 import { DEFAULT_PROJECT, projectSpecs, type ProjectField, type ProjectPlan } from './project-fields';
@@ -8,14 +8,7 @@ import { askedOfProject } from './project-plan';
 import { STOCK_GRAINS } from './sheet-layout-types';
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
-const side = (key: string, what: string) =>
-  ({
-    kind: 'length',
-    ...{ key, low: 50, high: 5000, unit: 'mm', what },
-    parse: (typed: string, unit: LengthUnit, field: string) =>
-      parseLength(typed, { unit, field, what, low: 50, high: 5000 }),
-    show: asTyped,
-  }) as const;
+const side = (key: string, what: string) => lengthSpec('length', key, what, 50, 5000);
 const grain = (key: string, what: string) => ({ kind: 'one-of', key, of: STOCK_GRAINS, what }) as const;
 
 /** Fixed order: links are written in it. The project's own fields come first, under its own keys. */

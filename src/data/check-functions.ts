@@ -1,7 +1,10 @@
 /** The functions of core that check files may call, by the names they are exported under. */
 import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/coverage';
+import { curl } from '../core/curl';
 import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
-import { twoPlyCurvature, bowHeight } from '../core/laminate';
+import { equilibriumMoisture } from '../core/held-moisture';
+import { bowHeight, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/laminate';
+
 import { findGrain, type GrainTest, type GrainWay, type Seen } from '../core/grain-tests';
 import { mix } from '../core/mixture';
 import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
@@ -40,6 +43,10 @@ import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity'
 /** Timoshenko's curvature made free of size: κ·h/ε, which the published figures are given in. */
 const curvatureTimesThickness = (m: number, n: number): number =>
   twoPlyCurvature({ thickness: m, modulus: n }, { thickness: 1, modulus: 1 }, 0.001) * ((m + 1) / 0.001);
+
+/** The same of any number of plies, from κ and the whole thickness; `strain` is the mismatch it is given by. */
+const stripTimesThickness = (plies: readonly MovingPly[], strain: number): number =>
+  (stripCurvature(plies) * plies.reduce((sum, { thickness }) => sum + thickness, 0)) / strain;
 
 /** Chance that the grain runs this way; tests that are not named were not tried. */
 const chanceOfGrain = (
@@ -85,10 +92,12 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   clopperPearsonInterval,
   cookPaste,
   cover,
+  curl,
   curvatureTimesThickness,
   diluteTo,
   dispersionViscosity,
   dryFilmMicrometres,
+  equilibriumMoisture,
   evaporationRate,
   firthLine,
   fisherExact,
@@ -111,6 +120,9 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   sheetsToHalve,
   squareMetresPerLitre,
   stretch,
+  stripCurvature,
+  stripTimesThickness,
+
   thousandFromGrammage,
   stripsOf,
   twoPlyCurvature,

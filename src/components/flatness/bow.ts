@@ -1,7 +1,6 @@
-/** How far a covered board bows, for the lesson: two plies, the cover having dried on it. */
+/** How far a covered board bows, for the lesson: the cover, and perhaps a lining, having dried on it. */
 import { LEFT_AFTER_PRESSING, sheetPly } from '../../core/flatness';
-import { bowHeight, twoPlyCurvature } from '../../core/laminate';
-import type { Paper, Substrate } from '../../core/records';
+import { bowHeight, stripCurvature, type MovingPly } from '../../core/laminate';
 import { paperOf, substrateOf } from '../records';
 
 export interface Cover {
@@ -15,23 +14,18 @@ export interface Cover {
   readonly lining?: string;
 }
 
-/** Curvature, 1/mm, that one sheet glued on wet gives the board as it dries. */
-function pullOf(paper: Paper, board: Substrate, boardMm: number, share: number): number {
-  const sheet = {
-    grammage: paper.grammage.middle,
-    density: paper.density.middle,
-    tensileIndex: paper.tensileIndex.middle,
-  };
-  const ply = { thickness: boardMm, modulus: board.modulus.middle };
-  return twoPlyCurvature(sheetPly(sheet), ply, paper.wetExpansion.middle * share);
+/** One sheet, glued on soaked and dried, as a ply that would be smaller. */
+function pullOf(id: string, share: number): MovingPly {
+  const { grammage, density, tensileIndex, wetExpansion } = paperOf(id);
+  const sheet = { grammage: grammage.middle, density: density.middle, tensileIndex: tensileIndex.middle };
+  return { ...sheetPly(sheet), strain: -wetExpansion.middle * share };
 }
 
-/** Height of the bow, mm. The two faces are taken to pull against each other, which is right for sheets thin beside the board. */
+/** Height of the bow, mm. */
 export function bowOf({ paper, boardMm, spanMm, pressed = true, lining }: Cover): number {
-  const board = substrateOf('binders-board');
-  const thick = boardMm ?? board.thickness.middle;
+  const { thickness, modulus } = substrateOf('binders-board');
   const share = pressed ? LEFT_AFTER_PRESSING : 1;
-  const outside = pullOf(paperOf(paper), board, thick, share);
-  const inside = lining === undefined ? 0 : pullOf(paperOf(lining), board, thick, share);
-  return bowHeight(outside - inside, spanMm);
+  const board = { thickness: boardMm ?? thickness.middle, modulus: modulus.middle, strain: 0 };
+  const inside = lining === undefined ? [] : [pullOf(lining, share)];
+  return bowHeight(stripCurvature([pullOf(paper, share), board, ...inside]), spanMm);
 }

@@ -37,15 +37,17 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
       )}
       <div class="handout-columns">
         <table class="numbers">
-          <caption>In your kit: width × height in {plan.unit}, and the way of the grain</caption>
+          <caption>In your kit: width × height in {plan.unit}</caption>
           <tbody>
-            {project.rows.map(({ name, size, count, grain }) => (
+            {project.rows.map(({ name, size, count, from }) => (
               <tr key={name}>
-                <th scope="row">{name}</th>
+                <th scope="row">
+                  {name}
+                  <span class="cell-note">{from}</span>
+                </th>
                 <td class="n">
                   {count} × {size}
                 </td>
-                <td>{grain}</td>
               </tr>
             ))}
           </tbody>

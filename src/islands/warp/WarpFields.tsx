@@ -1,0 +1,110 @@
+/** What the calculator of warp asks: the sheet, the board, the glue, the lining, the weight and the rooms. */
+import { useStore } from '@nanostores/preact';
+import type { LengthUnit } from '../../core/length-text';
+import { boardsOf } from '../../core/warp-making';
+import type { WarpField } from '../../core/warp-plan';
+import type { WarpStore } from '../../stores/warping';
+import { named, SelectField } from '../parts/Field';
+import { PaperPick } from '../parts/PaperPick';
+import { OneOfField, PickOf, TextOf } from '../parts/PlanField';
+
+export interface WarpFieldsProps {
+  readonly store: WarpStore;
+  readonly prefix: string;
+}
+
+const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
+const BOARD_GRAINS = [
+  { value: 'height', text: 'up the height' },
+  { value: 'width', text: 'across the width' },
+  { value: 'unknown', text: 'I do not know' },
+];
+const GRAINS = [...BOARD_GRAINS, { value: 'none', text: 'none: handmade, alike both ways' }];
+const USUAL = 'leave empty';
+
+export function SheetFields(props: WarpFieldsProps) {
+  const { store, prefix } = props;
+  const { unit } = useStore(store.$texts);
+  return (
+    <>
+      <PaperPick<WarpField> {...props} field="paper" label="The cover paper is most like" />
+      <div class="field-row">
+        <TextOf<WarpField> {...props} field="paperWeight" label="Paper’s weight" unit="g/m²" placeholder={USUAL} />
+        <PickOf<WarpField> {...props} field="paperGrain" label="Paper’s grain" options={GRAINS} />
+      </div>
+      <div class="field-row">
+        <TextOf<WarpField> {...props} field="width" label="Board’s width" unit={unit} />
+        <TextOf<WarpField> {...props} field="height" label="Board’s height" unit={unit} />
+        <SelectField
+          id={`${prefix}unit`}
+          label="Both in"
+          value={unit}
+          options={UNITS}
+          onPick={(picked) => store.changeUnit(picked as LengthUnit)}
+        />
+      </div>
+      <PickOf<WarpField> {...props} field="board" label="The board" options={named(boardsOf(store.catalogue))} />
+      <div class="field-row">
+        <TextOf<WarpField> {...props} field="boardThick" label="Board’s thickness" unit={unit} placeholder={USUAL} />
+        <PickOf<WarpField> {...props} field="boardGrain" label="Board’s grain" options={BOARD_GRAINS} />
+      </div>
+    </>
+  );
+}
+
+export function GlueFields(props: WarpFieldsProps) {
+  const { store } = props;
+  const { adhesive, lining } = useStore(store.$texts);
+  const wet = store.catalogue.adhesives.get(adhesive)?.form !== 'dry';
+  return (
+    <>
+      <PickOf<WarpField> {...props} field="adhesive" label="The adhesive" options={named(store.catalogue.adhesives)} />
+      {wet && (
+        <PickOf<WarpField> {...props} field="tool" label="Spread with" options={named(store.catalogue.techniques)} />
+      )}
+      <OneOfField<WarpField>
+        {...props}
+        field="lining"
+        label="On the inside of the board"
+        options={[
+          { value: 'none', text: 'nothing' },
+          { value: 'paper', text: 'a lining, glued with the same' },
+        ]}
+      />
+      {lining === 'paper' && (
+        <>
+          <PaperPick<WarpField> {...props} field="liningPaper" label="The lining is most like" />
+          <div class="field-row">
+            <TextOf<WarpField>
+              {...props}
+              field="liningWeight"
+              label="Lining’s weight"
+              unit="g/m²"
+              placeholder={USUAL}
+            />
+            <PickOf<WarpField> {...props} field="liningGrain" label="Lining’s grain" options={GRAINS} />
+          </div>
+        </>
+      )}
+    </>
+  );
+}
+
+export function AirFields(props: WarpFieldsProps) {
+  return (
+    <>
+      <TextOf<WarpField>
+        {...props}
+        field="press"
+        label="Under weight for"
+        unit="h"
+        hint="Until the next day is 24; 0 if it dries free."
+      />
+      <div class="field-row">
+        <TextOf<WarpField> {...props} field="celsius" label="Your room" unit="°C" />
+        <TextOf<WarpField> {...props} field="humidity" label="Its humidity" unit="% RH" />
+        <TextOf<WarpField> {...props} field="later" label="Where it will live" unit="% RH" />
+      </div>
+    </>
+  );
+}
