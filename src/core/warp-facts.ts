@@ -82,7 +82,7 @@ export function warpFacts(plan: WarpPlan, { work, glue }: Making): MixFact[] {
 const GRAIN_WORDS = {
   height: 'grain up the height',
   width: 'grain across the width',
-  unknown: 'grain not known',
+  unknown: 'grain unknown',
   none: 'no grain',
 } as const;
 

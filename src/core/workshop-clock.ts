@@ -26,9 +26,10 @@ export function startOf(day: string, time: string): Result<Start> {
   const minute = Number(hour) * HOUR + Number(minutes);
   if (day.trim() === '') return ok({ minute });
   const [, year = '', month = '', date = ''] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(day.trim()) ?? [];
-  const at = new Date(Date.UTC(Number(year), Number(month) - 1, Number(date)));
+  const dayNumber = dayNumberOf(Number(year), Number(month), Number(date));
   // The 31st of a short month would slide into the next one.
-  if (year === '' || Number(year) < 2000 || at.getUTCMonth() !== Number(month) - 1 || at.getUTCDate() !== Number(date))
+  const back = dateOf(dayNumber);
+  if (year === '' || Number(year) < 2000 || back.month !== Number(month) || back.date !== Number(date))
     return fail([
       {
         field: 'day',
@@ -36,7 +37,29 @@ export function startOf(day: string, time: string): Result<Start> {
         message: 'Give a day that there is, as year-month-day: 2026-12-04. Or leave it empty.',
       },
     ]);
-  return ok({ minute, dayNumber: at.getTime() / 86_400_000 });
+  return ok({ minute, dayNumber });
+}
+
+/**
+ * Days since 1 January 1970 in the Gregorian calendar: years are counted from March, so that the leap day comes last,
+ * in eras of 400 years, which have 146 097 days each.
+ */
+function dayNumberOf(year: number, month: number, date: number): number {
+  const y = month <= 2 ? year - 1 : year;
+  const ofYear = Math.floor((153 * (month + (month > 2 ? -3 : 9)) + 2) / 5) + date - 1;
+  const ofEra = (y % 400) * 365 + Math.floor((y % 400) / 4) - Math.floor((y % 400) / 100) + ofYear;
+  return Math.floor(y / 400) * 146_097 + ofEra - 719_468;
+}
+
+function dateOf(dayNumber: number): { readonly month: number; readonly date: number } {
+  const day = (((dayNumber + 719_468) % 146_097) + 146_097) % 146_097;
+  const year = Math.floor((day - Math.floor(day / 1460) + Math.floor(day / 36_524) - Math.floor(day / 146_096)) / 365);
+  const ofYear = day - (365 * year + Math.floor(year / 4) - Math.floor(year / 100));
+  const fromMarch = Math.floor((5 * ofYear + 2) / 153);
+  return {
+    month: fromMarch < 10 ? fromMarch + 3 : fromMarch - 9,
+    date: ofYear - Math.floor((153 * fromMarch + 2) / 5) + 1,
+  };
 }
 
 const two = (value: number): string => String(value).padStart(2, '0');
@@ -48,8 +71,9 @@ export function momentText({ minute, dayNumber }: Start, after: number): string 
   const days = Math.floor(total / DAY);
   const time = clock(total - days * DAY);
   if (dayNumber !== undefined) {
-    const at = new Date((dayNumber + days) * 86_400_000);
-    return `${WEEKDAYS[at.getUTCDay()]} ${at.getUTCDate()} ${MONTHS[at.getUTCMonth()]}, ${time}`;
+    const { month, date } = dateOf(dayNumber + days);
+    // 1 January 1970 was a Thursday.
+    return `${WEEKDAYS[(dayNumber + days + 4) % 7]} ${date} ${MONTHS[month - 1]}, ${time}`;
   }
   if (days === 0) return time;
   if (days === -1) return `the day before, ${time}`;

@@ -1,18 +1,9 @@
 /** The sheets a class needs, and how they are cut. */
-import { cutPlanFor, USUAL_STOCKS, type CutPlan, type ToCut } from './cut-plan';
-import { cutSizeOf, type ProjectPiece, type Stock } from './project-piece';
+import { cutPlanFor, USUAL_STOCKS, type CutPlan } from './cut-plan';
+import type { ProjectPiece, Stock } from './project-piece';
+import { sheetStockOf, toCut } from './project-to-cut';
 import type { InputError } from './result';
 import { kitsOf, SHEET_FIELDS, type WorkshopPlan } from './workshop-plan';
-
-/** Endpapers and strips are cut from the same sheets as linings, not from the covering. */
-const stockOf = ({ stock, inside }: ProjectPiece): Stock => (inside ? 'lining' : stock);
-
-/** All pieces of one kit as they are cut, turn-ins included. */
-const toCut = (pieces: readonly ProjectPiece[]): ToCut[] =>
-  pieces.map((piece) => ({
-    ...cutSizeOf(piece),
-    ...{ name: piece.name, stock: stockOf(piece), count: piece.count, grain: piece.grain },
-  }));
 
 export function classCutPlan(plan: WorkshopPlan, pieces: readonly ProjectPiece[]): CutPlan {
   const sheet = (stock: Stock) => {
@@ -36,7 +27,7 @@ export function besideSheet(problems: readonly InputError[], pieces: readonly Pr
     const piece = row === undefined ? undefined : pieces[Number(row)];
     if (!piece)
       return { ...problem, field: problem.field === 'kits' || problem.field === 'pieces' ? 'people' : problem.field };
-    const [wide, high, grain] = SHEET_FIELDS[stockOf(piece)];
+    const [wide, high, grain] = SHEET_FIELDS[sheetStockOf(piece)];
     return { ...problem, field: cell === 'grain' ? grain : cell === 'high' ? high : wide };
   });
   // One message a field: the first piece that does not fit stands for the others.

@@ -17,11 +17,13 @@ interface Props {
   /** paths of this calculator's own page and of the coverage calculator's */
   readonly address: string;
   readonly coverAddress: string;
+  readonly cutAddress: string;
+  readonly classAddress: string;
 }
 
 const prefix = 'make-';
 
-export default function Make({ cautions, address, coverAddress }: Props) {
+export default function Make({ cautions, address, coverAddress, cutAddress, classAddress }: Props) {
   const store = useMemo(() => createMaking(), []);
   const problems = useStore(store.$problems);
   const { answer } = useStore(store.$solved);
@@ -29,6 +31,8 @@ export default function Make({ cautions, address, coverAddress }: Props) {
   const other = useStore(store.$otherAnswer);
   const tail = useStore(store.$tail);
   const coverTail = useStore(store.$coverTail);
+  const cutTail = useStore(store.$cutTail);
+  const classTail = useStore(store.$classTail);
   const stale = problems.length > 0 ? ' stale' : '';
   useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
 
@@ -50,6 +54,12 @@ export default function Make({ cautions, address, coverAddress }: Props) {
         <p class="button-row no-print">
           <a class="button" href={`${coverAddress}?${coverTail}`}>
             How much adhesive this takes
+          </a>
+          <a class="button-quiet" href={`${cutAddress}?${cutTail}`}>
+            Cut it from sheets
+          </a>
+          <a class="button-quiet" href={`${classAddress}?${classTail}`}>
+            Plan a class with it
           </a>
         </p>
       </section>

@@ -7,7 +7,12 @@ import { knowAnswer } from '../../src/core/know-answer';
 import { askedToKnow, DEFAULT_KNOW, KNOW_SPECS, type KnowPlan } from '../../src/core/know-plan';
 import { grammageFromWeighing } from '../../src/core/paper';
 import { isPaper, PAPER_NAME, readPaper, writePaper, type OwnPaper } from '../../src/core/paper-text';
+import { COVER_SPECS, DEFAULT_COVER } from '../../src/core/cover-plan';
+import { DEFAULT_MIX, MIX_SPECS } from '../../src/core/mix-plan';
+import type { PlanOf, Specs } from '../../src/core/plan-fields';
 import { encodePlan } from '../../src/core/plan-link';
+import { DEFAULT_WARP, WARP_SPECS } from '../../src/core/warp-plan';
+import { DEFAULT_WORKSHOP, WORKSHOP_SPECS } from '../../src/core/workshop-plan';
 import { decodePlan } from '../../src/core/read-plan-link';
 import { sheetsToHalve } from '../../src/core/weigh-together';
 import { catalogue } from '../../src/data/catalogue';
@@ -188,6 +193,17 @@ describe('the answer', () => {
   it('takes the whole paper to the other calculators', () => {
     const { tails } = answered({ name: 'Grey with cranes', weightBy: 'metric', gsm: 92 });
     expect(tails.choose).toMatch(/paper=wove-text&gsm=92&thick=120&drop=/);
+    const own = 'wove-text~92gsm~120um~30.9s~up~named Grey with cranes';
+    const read = <S extends Specs>(tail: string, specs: S, usual: PlanOf<S>) => decodePlan(tail, specs, usual);
+    const [mix, cover, flat, workshop] = [
+      read(tails.mix, MIX_SPECS, DEFAULT_MIX),
+      read(tails.cover, COVER_SPECS, DEFAULT_COVER),
+      read(tails.flat, WARP_SPECS, DEFAULT_WARP),
+      read(tails.workshop, WORKSHOP_SPECS, DEFAULT_WORKSHOP),
+    ];
+    for (const { plan, dropped } of [mix, cover, flat, workshop])
+      expect({ paper: plan.paper, dropped }).toEqual({ paper: own, dropped: [] });
+    expect(mix.plan.kind).toBe('stretch');
     expect(decodeURIComponent(tails.cover)).toMatch(/paper=wove-text~92gsm~120um~.*named Grey with cranes/);
   });
 

@@ -32,6 +32,22 @@ describe('days and hours', () => {
     if (!leap.ok) throw new Error('no start');
     expect(momentText(leap.value, -24 * 60)).toBe('Tuesday 29 February, 09:30');
   });
+  it('keeps the calendar that the platform keeps', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 10957, max: 60000 }), (days) => {
+        const at = new Date(days * 86_400_000);
+        const start = startOf(at.toISOString().slice(0, 10), '12:00');
+        const words = at.toLocaleDateString('en-GB', {
+          weekday: 'long',
+          day: 'numeric',
+          month: 'long',
+          timeZone: 'UTC',
+        });
+        expect(start.ok && start.value.dayNumber).toBe(days);
+        expect(start.ok && momentText(start.value, 0).replaceAll(',', '')).toBe(`${words.replaceAll(',', '')} 12:00`);
+      }),
+    );
+  });
   it('speaks of days before and after where none was given', () => {
     expect(momentText({ minute: 14 * 60 }, -60)).toBe('13:00');
     expect(momentText({ minute: 14 * 60 }, -20 * 60)).toBe('the day before, 18:00');

@@ -25,7 +25,13 @@ const open = async (tail = '') => {
   window.history.replaceState(null, '', `/make/${tail}`);
   await doing(() =>
     render(
-      <Make cautions={{ knife: { title: 'Knives', text: 'Cut slowly.' } }} address="/make/" coverAddress="/cover/" />,
+      <Make
+        cautions={{ knife: { title: 'Knives', text: 'Cut slowly.' } }}
+        address="/make/"
+        coverAddress="/cover/"
+        cutAddress="/cut/"
+        classAddress="/workshop/"
+      />,
     ),
   );
   await act(() => new Promise<void>((done) => setTimeout(done, 60)));

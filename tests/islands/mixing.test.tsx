@@ -82,7 +82,7 @@ describe('mixing', () => {
   });
   test('stretching fetches the model and then shows the time to move', async () => {
     await openMix('?do=stretch');
-    await waitFor(() => expect(answer()).toMatch(/PVA alone/));
+    await waitFor(() => expect(answer()).toMatch(/PVA alone/), { timeout: 10_000 });
     expect(text(document.body)).toMatch(/a fifth as thick as PVA/);
   });
   test('a link that cannot be read is answered with what is usual, and says what was dropped', async () => {

@@ -10,6 +10,8 @@ export interface UseAddresses {
   readonly choose: string;
   readonly mix: string;
   readonly cover: string;
+  readonly flat: string;
+  readonly workshop: string;
 }
 
 export function KeepIt({ store, uses }: { readonly store: KnowStore; readonly uses: UseAddresses }) {
@@ -20,6 +22,8 @@ export function KeepIt({ store, uses }: { readonly store: KnowStore; readonly us
     ['Which adhesive for it?', `${uses.choose}?${answer.tails.choose}`],
     ['How far does a mix let me move it?', `${uses.mix}?${answer.tails.mix}`],
     ['How much adhesive will it take?', `${uses.cover}?${answer.tails.cover}`],
+    ['Will it lie flat?', `${uses.flat}?${answer.tails.flat}`],
+    ['Plan a class with it', `${uses.workshop}?${answer.tails.workshop}`],
   ] as const;
   return (
     <section aria-label="Keep it and use it">
