@@ -5,6 +5,7 @@ import preact from '@astrojs/preact';
 import { baseLinks } from './src/build/base-links.mjs';
 import { compactRecords } from './src/build/compact-records.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
+import { offline } from './src/build/offline.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
 
@@ -43,7 +44,8 @@ export default defineConfig({
   base,
   trailingSlash: 'always',
   cacheDir: './.astro',
-  integrations: [mdx(), preact(), sitemap(), searchIndex()],
+  // in this order: each of the last ones reads what those before it wrote
+  integrations: [mdx(), preact(), sitemap(), searchIndex(), offline()],
   markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
     plugins: [compactRecords()],
