@@ -64,6 +64,9 @@ export default defineConfig({
         "object-src 'none'",
         "base-uri 'self'",
         "form-action 'self'",
+        // text becomes neither markup nor script anywhere (components/script-policy.ts makes the two policies)
+        "require-trusted-types-for 'script'",
+        'trusted-types open-time default',
       ],
     },
   },

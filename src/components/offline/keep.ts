@@ -2,25 +2,16 @@
  * Keeps the whole site on the reader's device, and says when a newer text has arrived. Where the browser
  * refuses to keep anything (a private window, an address without https), every page works as it does without.
  */
+import { allowWorker } from '../script-policy';
 import { button, note } from './notice';
 
 const WORKER = `${import.meta.env.BASE_URL.replace(/\/$/, '')}/sw.js`;
-
-/** Browsers that guard what may become a script want its address from a policy: this one knows one address. */
-interface Policies {
-  createPolicy(name: string, rules: { createScriptURL(asked: string): string }): { createScriptURL(a: string): string };
-}
-
-function workerAddress(): string {
-  const policies = (window as { trustedTypes?: Policies }).trustedTypes;
-  return policies?.createPolicy('open-time', { createScriptURL: () => WORKER }).createScriptURL(WORKER) ?? WORKER;
-}
 
 export async function keepOffline(): Promise<void> {
   try {
     const { serviceWorker } = navigator;
     if (!serviceWorker) return;
-    const kept = await serviceWorker.register(workerAddress());
+    const kept = await serviceWorker.register(allowWorker('open-time', WORKER));
     // Without one at work already, what has been fetched is what the page shows.
     const offer = () => kept.waiting && kept.active && offerTo(kept, serviceWorker);
     const watch = () => kept.installing?.addEventListener('statechange', offer);
