@@ -4,8 +4,10 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { baseLinks } from './src/build/base-links.mjs';
 import { compactRecords } from './src/build/compact-records.mjs';
+import { headers } from './src/build/headers.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
 import { offline } from './src/build/offline.mjs';
+import { precompress } from './src/build/precompress.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
 
@@ -45,7 +47,7 @@ export default defineConfig({
   trailingSlash: 'always',
   cacheDir: './.astro',
   // in this order: each of the last ones reads what those before it wrote
-  integrations: [mdx(), preact(), sitemap(), searchIndex(), offline()],
+  integrations: [mdx(), preact(), sitemap(), searchIndex(), offline(), headers(), precompress()],
   markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
     plugins: [compactRecords()],
