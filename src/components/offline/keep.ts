@@ -10,7 +10,9 @@ const WORKER = `${import.meta.env.BASE_URL.replace(/\/$/, '')}/sw.js`;
 export async function keepOffline(): Promise<void> {
   try {
     const { serviceWorker } = navigator;
-    if (!serviceWorker) return;
+    // Who asks their browser to spare data is not sent the whole site unasked.
+    const { connection } = navigator as { connection?: { saveData?: boolean } };
+    if (!serviceWorker || connection?.saveData) return;
     const kept = await serviceWorker.register(allowWorker('open-time', WORKER));
     // Without one at work already, what has been fetched is what the page shows.
     const offer = () => kept.waiting && kept.active && offerTo(kept, serviceWorker);
