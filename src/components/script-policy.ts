@@ -14,7 +14,7 @@ interface Policies {
  * stand in the site's content security policy (astro.config.mjs). Gives back what the browser takes for the address.
  */
 export function allowWorker(name: 'open-time' | 'default', address: string): string {
-  const { trustedTypes } = window as { trustedTypes?: Policies };
+  const { trustedTypes } = window as unknown as { trustedTypes?: Policies };
   const whole = new URL(address, location.href).href;
   const policy = trustedTypes?.createPolicy(name, {
     createScriptURL: (asked) => {

@@ -153,11 +153,11 @@ const useAll = (page: Page): Promise<number> =>
     return done;
   });
 
-describe('nothing leaves for anywhere while a page is used', () => {
+describe.concurrent('nothing leaves for anywhere while a page is used', () => {
   const used = PAGES_WITH_ISLANDS.filter(({ file }) => !/^(?:lessons|embed)\//.test(file)).concat(
     PAGES.filter(({ file }) => ['search/index.html', 'shelf/index.html', 'embed/index.html'].includes(file)),
   );
-  test.for(used.map(({ address }) => address))('%s', async (address) => {
+  test.for(used.map(({ address }) => address))('%s', async (address, { expect }) => {
     await withPage({}, async (page) => {
       await page.addInitScript(() => (window.print = () => undefined));
       const told = listen(page);
@@ -225,11 +225,11 @@ test('a clock that is put back, or far ahead, shows no impossible time', async (
   });
 });
 
-describe('away and back', () => {
+describe.concurrent('away and back', () => {
   const linked = PAGES_WITH_ISLANDS.filter(
     ({ file, html }) => !file.startsWith('embed/') && html.includes('Link to exactly'),
   );
-  test.for(linked.map(({ address }) => address))('%s holds what its link says', async (address) => {
+  test.for(linked.map(({ address }) => address))('%s holds what its link says', async (address, { expect }) => {
     await withPage({}, async (page) => {
       const told = listen(page);
       await page.goto(ORIGIN + address);
