@@ -4,7 +4,10 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { baseLinks } from './src/build/base-links.mjs';
 import { compactRecords } from './src/build/compact-records.mjs';
+import { headers } from './src/build/headers.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
+import { offline } from './src/build/offline.mjs';
+import { precompress } from './src/build/precompress.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
 import { sitemap } from './src/build/sitemap.mjs';
 
@@ -51,7 +54,8 @@ export default defineConfig({
   base,
   trailingSlash: 'always',
   cacheDir: './.astro',
-  integrations: [mdx(), preact(), sitemap(), searchIndex()],
+  // in this order: each of the last ones reads what those before it wrote
+  integrations: [mdx(), preact(), sitemap(), searchIndex(), offline(), headers(), precompress()],
   markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
     plugins: [compactRecords()],
@@ -70,6 +74,9 @@ export default defineConfig({
         "object-src 'none'",
         "base-uri 'self'",
         "form-action 'self'",
+        // text becomes neither markup nor script anywhere (components/script-policy.ts makes the two policies)
+        "require-trusted-types-for 'script'",
+        'trusted-types open-time default',
       ],
     },
   },

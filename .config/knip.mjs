@@ -26,6 +26,8 @@ export default {
   compilers: { astro: codeOfComponent },
   // a shape may be named for its reader even when only its own file uses it
   ignoreExportsUsedInFile: true,
+  // of the machine that tries the site behind a host, on demand
+  ignoreBinaries: ['nginx'],
   // named to a program and never imported: by `astro check`, by prettier.mjs, and by the build's `minify`
   ignoreDependencies: ['@astrojs/check', 'prettier-plugin-astro', 'terser'],
 };

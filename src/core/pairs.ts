@@ -5,7 +5,10 @@ const LONGEST = 4000;
 export function parsePairs(text: unknown): { query: ReadonlyMap<string, string>; broken: readonly string[] } {
   const query = new Map<string, string>();
   const broken: string[] = [];
-  const source = typeof text === 'string' ? text.slice(0, LONGEST).replace(/^[?#]/, '') : '';
+  const whole = typeof text === 'string' ? text.replace(/^[?#]/, '') : '';
+  // Cut between two pairs, for half a number is another number.
+  const source = whole.length > LONGEST ? whole.slice(0, Math.max(0, whole.lastIndexOf('&', LONGEST))) : whole;
+  if (source !== whole) broken.push('all past its first 4000 characters');
   for (const pair of source.split('&')) {
     const cut = pair.indexOf('=');
     if (cut <= 0) continue;

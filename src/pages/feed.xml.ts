@@ -2,6 +2,7 @@
 import type { APIRoute } from 'astro';
 import { getCollection } from 'astro:content';
 import { href } from '../components/href';
+import { SITE } from '../site';
 import { lastChanged } from '../build/last-changed';
 
 const text = (plain: string): string =>
@@ -31,11 +32,11 @@ export const GET: APIRoute = async ({ site }) => {
     `<?xml version="1.0" encoding="UTF-8"?>
 <feed xmlns="http://www.w3.org/2005/Atom" xml:lang="en-GB">
   <id>${at('/lessons/')}</id>
-  <title>Open Time: lessons</title>
+  <title>${text(SITE.name)}: lessons</title>
   <subtitle>Lessons for people who glue paper to things</subtitle>
   <link rel="self" href="${at('/feed.xml')}"/>
   <link href="${at('/lessons/')}"/>
-  <author><name>Open Time</name></author>
+  <author><name>${text(SITE.name)}</name></author>
   <updated>${newest}</updated>
 ${body.join('')}</feed>
 `,

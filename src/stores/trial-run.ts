@@ -1,9 +1,8 @@
 /** Working through a trial at the bench: which swatch is up, what was done to it, and the way back. */
 import { atom, computed, type ReadableAtom } from 'nanostores';
 import { isDone, type Conditions, type Outcome, type Swatch, type Trial } from '../core/trial-record';
-import type { TrialShelf } from './trial-shelf';
+import { UNDO_KEY, type TrialShelf } from './trial-shelf';
 
-const UNDO_KEY = 'open-time:undo:';
 const WHO_KEY = 'open-time:who';
 const BLIND_KEY = 'open-time:blind';
 const MOST_UNDO = 30;

@@ -9,6 +9,8 @@ import type { Trial } from '../core/trial-record';
 import { localStorageOrNone } from './device-storage';
 
 export const TRIAL_KEY = 'open-time:trial:';
+/** The last steps of a trial (trial-run.ts): they go when it goes. */
+export const UNDO_KEY = 'open-time:undo:';
 
 /** 'full': there is no room; 'refused': this browser does not let the page store anything. */
 export type Trouble = 'full' | 'refused';
@@ -123,6 +125,7 @@ export function createShelf(storage: Storage | undefined): TrialShelf {
   };
   const remove = (id: string): void => {
     unsaved.delete(id);
+    drop(UNDO_KEY + id);
     drop(TRIAL_KEY + id);
   };
 

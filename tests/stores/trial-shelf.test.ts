@@ -45,6 +45,17 @@ describe('the shelf', () => {
     mine.change(OPEN.id, (trial) => ({ ...trial, by: 'Bo' }));
     expect(createShelf(storage).read(OPEN.id)).toMatchObject({ name: 'Renamed', by: 'Bo' });
   });
+  test('deleted, its last steps go with it, and no other trial', () => {
+    const storage = memory();
+    const shelf = createShelf(storage);
+    shelf.put(OPEN);
+    shelf.put({ ...OPEN, id: 'other' });
+    for (const id of [OPEN.id, 'other']) createRun(shelf, id, storage, clock).judge('lift', 'pass');
+    shelf.remove(OPEN.id);
+    const names = Array.from({ length: storage.length }, (_, i) => storage.key(i));
+    expect(names.filter((name) => name?.includes(OPEN.id))).toEqual([]);
+    expect(names.filter((name) => name?.endsWith('other'))).toHaveLength(2);
+  });
   test('deleted in another tab while it is worked on here, it comes back with the next change', () => {
     const storage = memory();
     const mine = createShelf(storage);

@@ -1,7 +1,8 @@
 // @ts-check
 /**
  * Serves the built site as a plain static host would: folders answer with their index.html, unknown
- * addresses with 404.html and status 404, and everything lives under BASE_PATH when that is set.
+ * addresses with 404.html and status 404, what was squeezed at build is sent squeezed, and everything lives
+ * under BASE_PATH when that is set.
  * `node tests/tools/serve.mjs` serves dist/ on http://localhost:4321; the site tests import it.
  */
 import { createServer } from 'node:http';
@@ -65,6 +66,22 @@ async function find(root, base, address) {
 }
 
 /**
+ * The file as small as its reader can take it, whole where nothing smaller lies beside it.
+ * @param {string} file @param {string} accepted
+ */
+async function squeezed(file, accepted) {
+  for (const [encoding, ending] of [
+    ['br', '.br'],
+    ['gzip', '.gz'],
+  ]) {
+    if (!new RegExp(`\\b${encoding}\\b(?!;q=0(?:\\.0*)?(?:,|$))`).test(accepted)) continue;
+    const body = await readFile(file + ending).catch(() => undefined);
+    if (body) return { body, encoding };
+  }
+  return { body: await readFile(file).catch(() => undefined), encoding: undefined };
+}
+
+/**
  * @param {{ root?: string, base?: string, port?: number }} [options] port 0 takes any free one
  * @returns {Promise<{ origin: string, url: string, close: () => Promise<void> }>}
  */
@@ -84,8 +101,10 @@ export async function serve({ root = DIST, base = '/', port = 0 } = {}) {
       return;
     }
     const file = found?.file ?? path.join(folder, '404.html');
-    const body = await readFile(file).catch(() => undefined);
+    const { body, encoding } = await squeezed(file, request.headers['accept-encoding'] ?? '');
     response.writeHead(found ? 200 : 404, {
+      ...(encoding && { 'Content-Encoding': encoding }),
+      Vary: 'Accept-Encoding',
       'Content-Type': body ? (TYPES[path.extname(file).toLowerCase()] ?? 'application/octet-stream') : 'text/plain',
       'Cache-Control': 'no-cache',
     });

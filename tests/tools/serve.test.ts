@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { asBase, serve } from './serve.mjs';
 
@@ -18,6 +19,9 @@ beforeAll(async () => {
   writeFileSync(path.join(root, 'lessons/index.html'), 'lessons');
   writeFileSync(path.join(root, 'lessons/größe/index.html'), 'one lesson');
   writeFileSync(path.join(root, 'mark.svg'), '<svg/>');
+  writeFileSync(path.join(root, 'long.txt'), 'long');
+  writeFileSync(path.join(root, 'long.txt.br'), brotliCompressSync('long'));
+  writeFileSync(path.join(root, 'long.txt.gz'), gzipSync('long'));
   writeFileSync(path.join(folder, 'secret.txt'), 'secret');
   plain = await serve({ root });
   below = await serve({ root, base: 'paper' });
@@ -74,6 +78,18 @@ test('nothing from outside the folder is given out', async () => {
     expect(await ask(plain, address), address).toMatchObject({ status: 404, body: 'no page here' });
   }
   expect(await ask(plain, '/', 'POST')).toMatchObject({ status: 405 });
+});
+
+test('what was squeezed at build goes out squeezed, to those who can read it', async () => {
+  const sent = async (accepted: string) => {
+    const response = await fetch(`${plain.url}long.txt`, { headers: { 'Accept-Encoding': accepted } });
+    return [response.headers.get('content-encoding'), response.headers.get('content-type'), await response.text()];
+  };
+  const text = 'text/plain; charset=utf-8';
+  expect(await sent('gzip, deflate, br')).toEqual(['br', text, 'long']);
+  expect(await sent('gzip')).toEqual(['gzip', text, 'long']);
+  expect(await sent('br;q=0, gzip;q=0.5')).toEqual(['gzip', text, 'long']);
+  expect(await sent('identity')).toEqual([null, text, 'long']);
 });
 
 test('under a sub-path only the sub-path answers', async () => {

@@ -14,9 +14,10 @@ declare module 'vitest' {
 }
 
 export default async function setup(project: TestProject) {
-  if (!existsSync('dist/index.html')) throw new Error('There is no built site in dist/. Run: npm run build');
+  const root = process.env['DIST'] ?? 'dist';
+  if (!existsSync(`${root}/index.html`)) throw new Error(`There is no built site in ${root}/. Run: npm run build`);
   const browser = await startBrowser();
-  const server = await serve({ base: process.env['BASE_PATH'] ?? '/' });
+  const server = await serve({ root, base: process.env['BASE_PATH'] ?? '/' });
   project.provide('site', server.url);
   project.provide('browser', browser.wsEndpoint());
   return async () => {

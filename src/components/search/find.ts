@@ -2,6 +2,8 @@
  * The search of the site's own pages. The index and what reads it are fetched when the reader first types or
  * comes with a question, not before.
  */
+import { allowWorker } from '../script-policy';
+
 interface Piece {
   readonly text: string;
   readonly marked: boolean;
@@ -119,7 +121,12 @@ export function bindSearch(form: HTMLFormElement): void {
   if (input.value !== '') void search();
 }
 
+/** a policy can be made only once, a failed search tried again */
+let allowed = false;
+
 async function load(base: string, kinds: HTMLSelectElement): Promise<Index> {
+  if (!allowed) allowWorker('default', `${base}pagefind/pagefind-worker.js`);
+  allowed = true;
   const address = `${base}pagefind/pagefind.js`;
   const index = (await import(/* @vite-ignore */ address)) as Index;
   await index.options({ baseUrl: base, excerptLength: 24 });

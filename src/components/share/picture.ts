@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { create, type Font } from 'fontkitten';
 import sharp from 'sharp';
+import { SITE } from '../../site';
 
 export const SHARE_SIZE = { width: 1200, height: 630 } as const;
 
@@ -84,7 +85,7 @@ export function shareSvg({ title, label }: { title: string; label: string }): st
 ${joint(540)}
 ${outlined(label, MARGIN, 112, 34, COLOURS.soft)}
 ${words.join('\n')}
-${outlined('Open Time', width - MARGIN - lengthOf('Open Time') * 34, 112, 34, COLOURS.accent)}
+${outlined(SITE.name, width - MARGIN - lengthOf(SITE.name) * 34, 112, 34, COLOURS.accent)}
 </svg>`;
 }
 

@@ -7,10 +7,13 @@ export const ORIGIN = new URL(SITE).origin;
 
 let running: Promise<Browser> | undefined;
 
-/** Opens a page in a context of its own, so that nothing is remembered from the page before it. */
+/**
+ * Opens a page in a context of its own, so that nothing is remembered from the page before it. Nothing is kept for
+ * use without a network either, which would fetch the whole site each time: `serviceWorkers: 'allow'` asks for it.
+ */
 export async function withPage<T>(options: BrowserContextOptions, use: (page: Page) => Promise<T>): Promise<T> {
   running ??= chromium.connect(inject('browser'));
-  const context = await (await running).newContext({ reducedMotion: 'reduce', ...options });
+  const context = await (await running).newContext({ reducedMotion: 'reduce', serviceWorkers: 'block', ...options });
   try {
     return await use(await context.newPage());
   } finally {

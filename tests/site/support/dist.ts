@@ -4,7 +4,8 @@ import path from 'node:path';
 import { Window } from 'happy-dom';
 import { asBase } from '../../tools/serve.mjs';
 
-export const DIST = path.resolve('dist');
+/** `DIST` names another build than the usual one: the check of a sub-path has a folder of its own. */
+export const DIST = path.resolve(process.env['DIST'] ?? 'dist');
 export const BASE = asBase(process.env['BASE_PATH'] ?? '/');
 
 export interface BuiltPage {

@@ -1,0 +1,67 @@
+/** Everything that the site writes on a reader's device. A test holds this against the code that writes. */
+interface Kept {
+  /** how its name begins, in the browser's list of stored data */
+  readonly name: string;
+  readonly where: 'local storage' | 'database' | 'cache';
+  readonly what: string;
+  readonly goes: string;
+}
+
+const WITH_TRIAL = 'when you delete the trial on its shelf.';
+
+export const KEPT: readonly Kept[] = [
+  {
+    name: 'open-time:trial:',
+    where: 'local storage',
+    what: 'A trial that you planned or read in: papers, adhesives, results, notes, and the name of who judged, where you gave one.',
+    goes: WITH_TRIAL,
+  },
+  {
+    name: 'open-time:undo:',
+    where: 'local storage',
+    what: 'The last steps of a trial, so that you can take them back.',
+    goes: WITH_TRIAL,
+  },
+  {
+    name: 'open-time:plan',
+    where: 'local storage',
+    what: 'The plan of a trial as you were typing it.',
+    goes: 'when the trial is drawn.',
+  },
+  {
+    name: 'open-time:who',
+    where: 'local storage',
+    what: 'The name that you gave as the one who judges, to save you typing it again.',
+    goes: 'when you empty that field, or with your browser’s data for this site.',
+  },
+  {
+    name: 'open-time:blind',
+    where: 'local storage',
+    what: 'Whether the adhesive is hidden while you judge.',
+    goes: 'with your browser’s data for this site.',
+  },
+  {
+    name: 'open-time:evidence',
+    where: 'local storage',
+    what: 'Whether your own trials count in the chooser.',
+    goes: 'with your browser’s data for this site.',
+  },
+  {
+    name: 'open-time-photos',
+    where: 'database',
+    what: 'The photos of swatches that you took, made smaller.',
+    goes: WITH_TRIAL,
+  },
+  {
+    name: 'open-time-precache',
+    where: 'cache',
+    what: 'The pages of this site, for use without a network.',
+    goes: 'replaced when the site changes.',
+  },
+  {
+    name: 'open-time-earlier',
+    where: 'cache',
+    what: 'A few scripts of earlier versions, for pages that were open while the site changed.',
+    goes: 'the oldest go first, as new ones come.',
+  },
+];
