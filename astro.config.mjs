@@ -1,8 +1,10 @@
 // @ts-check
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { baseLinks } from './src/build/base-links.mjs';
+import { clientUse } from './src/build/client-use.mjs';
 import { compactRecords } from './src/build/compact-records.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
@@ -18,35 +20,37 @@ const base = process.env['BASE_PATH'] ?? '/';
  * @param {string} id
  */
 function chunkOf(id) {
-  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact|@astrojs\/preact)\//.test(id)) return 'base';
-  if (id.includes('vite/preload-helper')) return 'base';
+  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs/.test(id)) return 'base';
   if (/\/src\/core\/(?:format|number-text|plot|random|result)\.ts/.test(id)) return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
-  if (
-    MODEL.test(id) ||
-    /\/src\/(?:stores\/(?:open-)?chooser|islands\/chooser\/(?:Answer|PaperFields)|islands\/parts\/ChanceRule)\.tsx?/.test(
-      id,
-    )
-  )
-    return 'model';
+  // a sheet and its job, which the page on one's own paper reads too
+  if (/\/src\/core\/(?:job|job-limits|sheet|sorption|encode-job|seen)\.ts/.test(id)) return 'sheet';
+  if (MODEL.test(id)) return 'model';
   return undefined;
 }
-const MODEL =
-  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|sorption|sheet|spread|model-constants|job)\.ts/;
+const MODEL = new RegExp(
+  [
+    '/src/core/(?:ranking|suitability|placement|needs|answer-words|sampling|tally|margins|bond-line|water-loss|flatness|laminate|moisture|spread|model-constants)\\.ts',
+    '/src/(?:stores/(?:open-)?chooser|islands/chooser/(?:Answer|PaperFields)|islands/parts/ChanceRule)\\.tsx?',
+  ].join('|'),
+);
 
 export default defineConfig({
   site,
   base,
   trailingSlash: 'always',
   cacheDir: './.astro',
-  integrations: [mdx(), preact(), sitemap(), searchIndex()],
+  integrations: [mdx(), preact(), clientUse(base), sitemap(), searchIndex()],
   markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
     plugins: [compactRecords()],
+    resolve: {
+      alias: { '@astrojs/preact/client.js': fileURLToPath(new URL('./src/build/wake-preact.mjs', import.meta.url)) },
+    },
     build: {
       rollupOptions: { output: { manualChunks: chunkOf } },
       minify: 'terser',

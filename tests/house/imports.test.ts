@@ -36,7 +36,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   layouts: ['layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   pages: ['pages', 'build', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   // run by the build: on the records, on the text of lessons, on the pages when they are made
-  build: ['build', 'node:child_process', 'node:fs', 'node:path', 'node:url', 'pagefind', 'yaml'],
+  build: ['build', 'node:child_process', 'node:fs', 'node:path', 'node:url', 'pagefind', 'preact', 'yaml'],
   'content.config.ts': ['schemas', 'astro', 'astro:content'],
   content: ['components'],
 };

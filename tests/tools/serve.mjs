@@ -9,6 +9,7 @@ import { existsSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { brotliCompressSync } from 'node:zlib';
 
 const DIST = fileURLToPath(new URL('../../dist/', import.meta.url));
 
@@ -35,6 +36,18 @@ const TYPES = {
   '.woff2': 'font/woff2',
   '.xml': 'application/xml; charset=utf-8',
 };
+
+/** Kinds of file that a host sends squeezed. */
+const SQUEEZED = new Set(['.css', '.html', '.js', '.json', '.mjs', '.svg', '.txt', '.webmanifest', '.xml']);
+/** @type {Map<string, Buffer>} */
+const squeezed = new Map();
+
+/** @param {string} file @param {Buffer} body */
+function squeeze(file, body) {
+  const known = squeezed.get(file) ?? brotliCompressSync(body);
+  squeezed.set(file, known);
+  return known;
+}
 
 /** `paper`, `/paper` and `/paper/` all mean the sub-path `/paper/`. @param {string} given */
 export function asBase(given) {
@@ -65,10 +78,11 @@ async function find(root, base, address) {
 }
 
 /**
- * @param {{ root?: string, base?: string, port?: number }} [options] port 0 takes any free one
+ * @param {{ root?: string, base?: string, port?: number, brotli?: boolean }} [options] port 0 takes any free one;
+ * `brotli` squeezes as a good host does, and takes the files never to change
  * @returns {Promise<{ origin: string, url: string, close: () => Promise<void> }>}
  */
-export async function serve({ root = DIST, base = '/', port = 0 } = {}) {
+export async function serve({ root = DIST, base = '/', port = 0, brotli = false } = {}) {
   const folder = path.resolve(root);
   const at = asBase(base);
   const server = createServer(async (request, response) => {
@@ -84,9 +98,14 @@ export async function serve({ root = DIST, base = '/', port = 0 } = {}) {
       return;
     }
     const file = found?.file ?? path.join(folder, '404.html');
-    const body = await readFile(file).catch(() => undefined);
+    const kind = path.extname(file).toLowerCase();
+    const whole = await readFile(file).catch(() => undefined);
+    const asksForBrotli = /\bbr\b/.test(String(request.headers['accept-encoding']));
+    const small = brotli && asksForBrotli && whole && SQUEEZED.has(kind);
+    const body = small ? squeeze(file, whole) : whole;
     response.writeHead(found ? 200 : 404, {
-      'Content-Type': body ? (TYPES[path.extname(file).toLowerCase()] ?? 'application/octet-stream') : 'text/plain',
+      'Content-Type': body ? (TYPES[kind] ?? 'application/octet-stream') : 'text/plain',
+      ...(small && { 'Content-Encoding': 'br' }),
       'Cache-Control': 'no-cache',
     });
     response.end(request.method === 'HEAD' ? undefined : (body ?? 'Not found'));
