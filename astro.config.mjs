@@ -21,12 +21,20 @@ const base = process.env['BASE_PATH'] ?? '/';
  */
 function chunkOf(id) {
   if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs/.test(id)) return 'base';
-  if (/\/src\/core\/(?:format|number-text|plot|random|result)\.ts/.test(id)) return 'base';
+  if (/\/src\/core\/(?:format|number-text|plot|random|result)\.ts|\/src\/stores\/device-storage\.ts/.test(id))
+    return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:model-version|quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
+  // what every plan of things to type is made of; and a paper of one's own, which the chooser takes too
+  if (/\/src\/core\/(?:plan-link|plan-fields|pairs|rounding)\.ts|\/src\/stores\/plan\.ts/.test(id)) return 'plan';
+  if (/\/src\/islands\/parts\/Warnings\.tsx/.test(id)) return 'plan';
+  if (/\/src\/(?:core\/(?:paper-text|plain)|stores\/own-papers)\.ts/.test(id)) return 'own-paper';
+  if (/\/src\/islands\/parts\/(?:PaperPick|PlanField|OneOf)\.tsx/.test(id)) return 'own-paper';
+  // the code of a link, drawn when all else is done
+  if (id.includes('/node_modules/uqr/')) return 'code';
   // a sheet and its job, which the page on one's own paper reads too
   if (/\/src\/core\/(?:job|job-limits|sheet|sorption|encode-job|seen)\.ts/.test(id)) return 'sheet';
   if (MODEL.test(id)) return 'model';

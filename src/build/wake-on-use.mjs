@@ -35,13 +35,18 @@ const changedIn = (island) =>
       .map((control) => [control, stateOf(control)]),
   );
 
-/** Fields in the state that the reader gave them, and the island told so. @param {Map<any, string | boolean>} typed */
-function putBack(typed) {
+/**
+ * Puts fields back into the state that the reader gave them, and tells the island so by the events of a hand.
+ * @param {Map<any, string | boolean>} typed @param {boolean} [shown] do tick boxes show what the island holds?
+ */
+function putBack(typed, shown) {
   const focused = /** @type {any} */ (document.activeElement);
   const caret = typed.has(focused) ? [focused.selectionStart, focused.selectionEnd] : undefined;
   for (const [control, state] of typed) {
     if (ticks(control)) {
-      if (control.checked !== state) control.click();
+      // On waking a box is as the reader left it and the island does not know; only a click tells it.
+      if (!shown) control.checked = !state;
+      if (control.checked !== state && (state || control.type === 'checkbox')) control.click();
       continue;
     }
     if (control.type !== 'file') control.value = state;
@@ -49,6 +54,16 @@ function putBack(typed) {
   }
   if (caret && typeof caret[0] === 'number') focused.setSelectionRange(...caret);
 }
+
+/**
+ * Fetches a script into the browser's store, where its import finds it. An import that has failed once fails
+ * ever after, and so does a preload; this can be tried again. @param {string} address
+ */
+const fetched = async (address) => {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${answer.status}: ${address}`);
+  return answer.blob();
+};
 
 /** @type {import('astro').ClientDirective} */
 const wakeOnUse = (load, options, island) => {
@@ -68,17 +83,12 @@ const wakeOnUse = (load, options, island) => {
     }
     note.textContent = text;
   };
-  const hint = () => {
-    for (const href of island.dataset['needs']?.split(' ') ?? []) {
-      document.head.append(Object.assign(document.createElement('link'), { rel: 'modulepreload', href }));
-    }
-    delete island.dataset['needs'];
-  };
+  const needs = island.dataset['needs']?.split(' ') ?? [];
   const wake = async () => {
     if (waking) return;
     waking = true;
-    hint();
     try {
+      await Promise.all(needs.map(fetched));
       const hydrate = await load();
       const typed = changedIn(island);
       listen(false);
@@ -88,7 +98,7 @@ const wakeOnUse = (load, options, island) => {
       putBack(typed);
       pressed?.click();
       // A link sets the fields after that; what was typed came later and wins.
-      if (typed.size > 0 && location.search) setTimeout(putBack, LINK_IS_READ, typed);
+      if (typed.size > 0 && location.search) setTimeout(putBack, LINK_IS_READ, typed, true);
     } catch (problem) {
       waking = false;
       console.warn(problem);

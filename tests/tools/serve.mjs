@@ -106,7 +106,8 @@ export async function serve({ root = DIST, base = '/', port = 0, brotli = false 
     response.writeHead(found ? 200 : 404, {
       'Content-Type': body ? (TYPES[kind] ?? 'application/octet-stream') : 'text/plain',
       ...(small && { 'Content-Encoding': 'br' }),
-      'Cache-Control': 'no-cache',
+      // what the build names by its content never changes
+      'Cache-Control': pathname.startsWith(`${at}_astro/`) && found ? 'max-age=31536000, immutable' : 'no-cache',
     });
     response.end(request.method === 'HEAD' ? undefined : (body ?? 'Not found'));
   });
