@@ -1,8 +1,10 @@
 // @ts-check
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { baseLinks } from './src/build/base-links.mjs';
+import { clientUse } from './src/build/client-use.mjs';
 import { compactRecords } from './src/build/compact-records.mjs';
 import { headers } from './src/build/headers.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
@@ -21,33 +23,38 @@ const base = process.env['BASE_PATH'] ?? '/';
  * @param {string} id
  */
 function chunkOf(id) {
-  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact|@astrojs\/preact)\//.test(id)) return 'base';
-  if (id.includes('vite/preload-helper')) return 'base';
+  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs/.test(id)) return 'base';
   if (/\/src\/core\/(?:format|model-version|number-text|plot|random|result)\.ts/.test(id)) return 'base';
+  if (/\/src\/stores\/device-storage\.ts/.test(id)) return 'base';
   if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
-  // what calculators with a table of fields share
-  if (/\/src\/core\/(?:length-text|pairs|plain|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
-  if (/\/src\/stores\/plan\.ts|\/src\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/.test(id)) return 'plan';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
+  if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
+  // what calculators with a table of fields share
+  if (/\/src\/core\/(?:length-text|pairs|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
+  if (/\/src\/(?:stores\/plan\.ts|islands\/parts\/Warnings\.tsx)/.test(id)) return 'plan';
+  // a paper of one's own, which the chooser takes too
+  if (/\/src\/(?:core\/(?:paper-text|plain)|stores\/own-papers)\.ts/.test(id)) return 'own-paper';
+  if (/\/src\/islands\/parts\/(?:PaperPick|PlanField|OneOf)\.tsx/.test(id)) return 'own-paper';
   // lengths, and pieces with their sizes: a lesson that covers something needs all of it
   if (/\/src\/core\/(?:area|cover-plan|pieces|pieces-link|pieces-text|project-sizes)\.ts/.test(id)) return 'pieces';
   if (/\/src\/(?:stores\/change-unit\.ts|islands\/cover\/(?:CoverFields|PieceRows)\.tsx)/.test(id)) return 'pieces';
+  // the code of a link, drawn when all else is done
+  if (id.includes('/node_modules/uqr/')) return 'code';
+  // a sheet and its job, which the page on one's own paper reads too
+  if (/\/src\/core\/(?:job|job-limits|sheet|sorption|encode-job|seen)\.ts/.test(id)) return 'sheet';
   // what the chooser and the calculator of warp both reckon a bow with
-  if (/\/src\/core\/(?:flatness|laminate|model-constants|sheet|sorption)\.ts/.test(id)) return 'bow';
-  if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
-  if (
-    MODEL.test(id) ||
-    /\/src\/(?:stores\/(?:open-)?chooser|islands\/chooser\/(?:Answer|PaperFields)|islands\/parts\/ChanceRule)\.tsx?/.test(
-      id,
-    )
-  )
-    return 'model';
+  if (/\/src\/core\/(?:flatness|laminate|model-constants)\.ts/.test(id)) return 'bow';
+  if (MODEL.test(id)) return 'model';
   return undefined;
 }
-const MODEL =
-  /\/src\/core\/(?:ranking|suitability|placement|job-limits|needs|answer-words|encode-job|sampling|tally|margins|bond-line|water-loss|moisture|spread|job)\.ts/;
+const MODEL = new RegExp(
+  [
+    '/src/core/(?:ranking|suitability|placement|needs|answer-words|sampling|tally|margins|bond-line|water-loss|moisture|spread)\\.ts',
+    '/src/(?:stores/(?:open-)?chooser|islands/chooser/(?:Answer|PaperFields)|islands/parts/ChanceRule)\\.tsx?',
+  ].join('|'),
+);
 
 export default defineConfig({
   site,
@@ -55,10 +62,13 @@ export default defineConfig({
   trailingSlash: 'always',
   cacheDir: './.astro',
   // in this order: each of the last ones reads what those before it wrote
-  integrations: [mdx(), preact(), sitemap(), searchIndex(), offline(), headers(), precompress()],
+  integrations: [mdx(), preact(), clientUse(base), sitemap(), searchIndex(), offline(), headers(), precompress()],
   markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
     plugins: [compactRecords()],
+    resolve: {
+      alias: { '@astrojs/preact/client.js': fileURLToPath(new URL('./src/build/wake-preact.mjs', import.meta.url)) },
+    },
     build: {
       rollupOptions: { output: { manualChunks: chunkOf } },
       minify: 'terser',

@@ -46,6 +46,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'node:util',
     'node:zlib',
     'pagefind',
+    'preact',
     'workbox-build',
     'yaml',
   ],

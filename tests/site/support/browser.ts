@@ -21,12 +21,13 @@ export async function withPage<T>(options: BrowserContextOptions, use: (page: Pa
   }
 }
 
-/** Brings each island into view, so that those which wait to be seen wake up, and waits until all have. */
+/** Brings each island into view and a pointer over it, so that those which wait for that wake up; waits until all have. */
 export async function wakeIslands(page: Page): Promise<void> {
   const asleep = 'astro-island[ssr]:not([client="media"])';
   await page.evaluate(async (selector) => {
     for (const island of document.querySelectorAll(selector)) {
       (island.firstElementChild ?? island).scrollIntoView();
+      island.dispatchEvent(new Event('pointerover'));
       await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
     }
     scrollTo(0, 0);

@@ -1,0 +1,136 @@
+// @ts-check
+/**
+ * The directive `client:use`: the script of an island is fetched at the first sign that somebody means to
+ * use it (a pointer over it, a touch, the focus). Until then the built page is all there is. What is typed,
+ * picked, ticked or pressed while the script is on its way is done again when it has come, so nothing is
+ * lost; meanwhile the answer is dimmed and the page says why. `client:use="now"` fetches at once and keeps
+ * what is typed in the same way.
+ */
+
+const SIGNS = ['pointerover', 'pointerdown', 'focusin', 'input', 'change'];
+const ON_ITS_WAY = 'The calculator is on its way. Until it comes, the answer is still the one before.';
+const NOT_COME =
+  'The calculator could not be fetched. What you typed stays; change it once more to try again, or load the page anew.';
+/** A link is read a moment after waking, once the island has been painted. */
+const LINK_IS_READ = 150;
+
+/** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
+
+const ticks = (/** @type {Control} */ control) => control.type === 'checkbox' || control.type === 'radio';
+const stateOf = (/** @type {any} */ control) => (ticks(control) ? control.checked : control.value);
+
+/** Does the field hold something else than the build wrote? @param {any} control */
+function isChanged(control) {
+  if (ticks(control)) return control.checked !== control.defaultChecked;
+  if (control.tagName !== 'SELECT') return control.value !== control.defaultValue;
+  const written = [...control.options].find((option) => option.defaultSelected) ?? control.options[0];
+  return written && control.value !== written.value;
+}
+
+/** @param {HTMLElement} island @returns {Map<any, string | boolean>} */
+const changedIn = (island) =>
+  new Map(
+    [...island.querySelectorAll('input, select, textarea')]
+      .filter(isChanged)
+      .map((control) => [control, stateOf(control)]),
+  );
+
+/**
+ * Puts fields back into the state that the reader gave them, and tells the island so by the events of a hand.
+ * @param {Map<any, string | boolean>} typed @param {boolean} [shown] do tick boxes show what the island holds?
+ */
+function putBack(typed, shown) {
+  const focused = /** @type {any} */ (document.activeElement);
+  const caret = typed.has(focused) ? [focused.selectionStart, focused.selectionEnd] : undefined;
+  for (const [control, state] of typed) {
+    if (ticks(control)) {
+      // On waking a box is as the reader left it and the island does not know; only a click tells it.
+      if (!shown) control.checked = !state;
+      if (control.checked !== state && (state || control.type === 'checkbox')) control.click();
+      continue;
+    }
+    if (control.type !== 'file') control.value = state;
+    for (const type of ['input', 'change']) control.dispatchEvent(new Event(type, { bubbles: true }));
+  }
+  if (caret && typeof caret[0] === 'number') focused.setSelectionRange(...caret);
+}
+
+/**
+ * Fetches a script into the browser's store, where its import finds it. An import that has failed once fails
+ * ever after, and so does a preload; this can be tried again. @param {string} address
+ */
+const fetched = async (address) => {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${answer.status}: ${address}`);
+  return answer.blob();
+};
+
+/** @type {import('astro').ClientDirective} */
+const wakeOnUse = (load, options, island) => {
+  let waking = false;
+  /** @type {HTMLElement | undefined} */
+  let note;
+  /** @type {HTMLElement | null | undefined} */
+  let pressed;
+
+  /** @param {string} text */
+  const say = (text) => {
+    if (!note) {
+      note = document.createElement('p');
+      note.className = 'label';
+      note.setAttribute('role', 'status');
+      island.after(note);
+    }
+    note.textContent = text;
+  };
+  const needs = island.dataset['needs']?.split(' ') ?? [];
+  const wake = async () => {
+    if (waking) return;
+    waking = true;
+    try {
+      await Promise.all(needs.map(fetched));
+      const hydrate = await load();
+      const typed = changedIn(island);
+      listen(false);
+      await hydrate();
+      island.removeAttribute('aria-busy');
+      note?.remove();
+      putBack(typed);
+      pressed?.click();
+      // A link sets the fields after that; what was typed came later and wins.
+      if (typed.size > 0 && location.search) setTimeout(putBack, LINK_IS_READ, typed, true);
+    } catch (problem) {
+      waking = false;
+      console.warn(problem);
+      if (island.hasAttribute('aria-busy')) say(NOT_COME);
+    }
+  };
+  /** @param {Event} event */
+  const sign = (event) => {
+    if (event.type === 'input' || event.type === 'change') {
+      island.setAttribute('aria-busy', 'true');
+      say(ON_ITS_WAY);
+    }
+    void wake();
+  };
+  /** @param {Event} event */
+  const press = (event) => {
+    const button = /** @type {Element} */ (event.target).closest('button');
+    if (button) pressed = button;
+  };
+  /** @param {boolean} on */
+  const listen = (on) => {
+    const change = on ? 'addEventListener' : 'removeEventListener';
+    for (const type of SIGNS) island[change](type, sign);
+    island[change]('click', press);
+  };
+
+  listen(true);
+  if (options.value === 'now') void wake();
+  // A browser that comes back to a page may have put into its fields what was typed before.
+  window.addEventListener('pageshow', () => {
+    if (island.hasAttribute('ssr') && changedIn(island).size > 0) void wake();
+  });
+};
+
+export default wakeOnUse;

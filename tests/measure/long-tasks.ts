@@ -1,0 +1,45 @@
+/** Tasks that keep a slow phone from answering the thumb: over 50 ms, while someone types into a calculator. */
+import type { Browser } from 'playwright-core';
+import { onPhone } from './slow-phone';
+
+export interface LongTasks {
+  readonly page: string;
+  /** while the page opens, before anything is typed */
+  readonly opening: readonly number[];
+  readonly typing: readonly number[];
+  /** from the last key on: the search for what would change the answer, the code of the link */
+  readonly after: readonly number[];
+}
+
+const KEYS = ['1', '8', 'Backspace', '4', '.', '5', 'Backspace', 'Backspace', 'Backspace', '9', '5'];
+const REST = 4000;
+
+export async function measureLongTasks(browser: Browser, origin: string, path: string): Promise<LongTasks> {
+  return onPhone(browser, { network: false, processor: true }, async (page) => {
+    await page.addInitScript(() => {
+      const tasks: number[] = [];
+      Object.assign(window, { longTasks: tasks });
+      new PerformanceObserver((list) => {
+        for (const { duration } of list.getEntries()) tasks.push(Math.round(duration));
+      }).observe({ type: 'longtask', buffered: true });
+    });
+    const taken = async () => {
+      await page.waitForTimeout(300);
+      return page.evaluate(() => (window as unknown as { longTasks: number[] }).longTasks.splice(0));
+    };
+    await page.goto(origin + path);
+    const field = page.locator('astro-island input[inputmode="decimal"]').first();
+    await field.focus();
+    await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+    await page.waitForTimeout(REST);
+    const opening = await taken();
+    await field.fill('');
+    for (const key of KEYS) {
+      await field.press(key);
+      await page.waitForTimeout(180);
+    }
+    const typing = await taken();
+    await page.waitForTimeout(REST);
+    return { page: path, opening, typing, after: await taken() };
+  });
+}
