@@ -10,7 +10,6 @@ import { existsSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { brotliCompressSync } from 'node:zlib';
 
 const DIST = fileURLToPath(new URL('../../dist/', import.meta.url));
 
@@ -37,18 +36,6 @@ const TYPES = {
   '.woff2': 'font/woff2',
   '.xml': 'application/xml; charset=utf-8',
 };
-
-/** Kinds of file that a host sends squeezed. */
-const SQUEEZED = new Set(['.css', '.html', '.js', '.json', '.mjs', '.svg', '.txt', '.webmanifest', '.xml']);
-/** @type {Map<string, Buffer>} */
-const squeezed = new Map();
-
-/** @param {string} file @param {Buffer} body */
-function squeeze(file, body) {
-  const known = squeezed.get(file) ?? brotliCompressSync(body);
-  squeezed.set(file, known);
-  return known;
-}
 
 /** `paper`, `/paper` and `/paper/` all mean the sub-path `/paper/`. @param {string} given */
 export function asBase(given) {
