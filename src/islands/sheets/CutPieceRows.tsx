@@ -28,7 +28,9 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
   const save = (next: readonly CutPieceText[]) => store.set('pieces', joinCutPieces(next));
   return (
     <>
-      <h2 id={`${prefix}pieces`} tabIndex={-1}>The pieces you need</h2>
+      <h2 id={`${prefix}pieces`} tabIndex={-1}>
+        The pieces you need
+      </h2>
       <p class="field-hint">
         For one kit. The grain stays as you say: a piece is turned only when it may run either way.
       </p>

@@ -31,7 +31,9 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
     store.set('stocks', joinStocks(rows.map((row, j) => (j === i ? { ...row, ...change } : row))));
   return (
     <>
-      <h2 id={`${prefix}stocks`} tabIndex={-1}>The sheets you have</h2>
+      <h2 id={`${prefix}stocks`} tabIndex={-1}>
+        The sheets you have
+      </h2>
       {whole && <p class="field-error">{whole}</p>}
       {rows.map((row, i) => {
         const bound = (cell: keyof StockText) => ({

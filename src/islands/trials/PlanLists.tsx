@@ -24,7 +24,9 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
   const set = (place: number, part: Partial<PaperText>) => store.set('papers', changed(papers, place, part));
   return (
     <section aria-label="Papers">
-      <h2 id="plan-papers" tabIndex={-1}>Papers</h2>
+      <h2 id="plan-papers" tabIndex={-1}>
+        Papers
+      </h2>
       {papers.map((paper, i) => (
         <fieldset class="plan-item" key={i} id={`plan-paper-${i}`} tabIndex={-1}>
           <legend>Paper {i + 1}</legend>
@@ -112,7 +114,9 @@ export function GlueFields({ store, adhesives }: { readonly store: PlanStore; re
   };
   return (
     <section aria-label="Adhesives">
-      <h2 id="plan-glues" tabIndex={-1}>Adhesives</h2>
+      <h2 id="plan-glues" tabIndex={-1}>
+        Adhesives
+      </h2>
       {glues.map((glue, i) => (
         <fieldset class="plan-item" key={i} id={`plan-glue-${i}`} tabIndex={-1}>
           <legend>Adhesive {i + 1}</legend>
