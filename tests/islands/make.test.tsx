@@ -169,7 +169,8 @@ describe('links', () => {
     await open();
     await type(/^Width/, '160');
     await waitFor(
-      () => expect(text(document.querySelector('[aria-live="polite"].visually-hidden'))).toMatch(/156 × 216/),
+      () =>
+        expect(text(document.querySelector('.bench-answer [aria-live="polite"].visually-hidden'))).toMatch(/156 × 216/),
       { timeout: 3000 },
     );
   });
