@@ -36,42 +36,49 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
         </figure>
       )}
       <div class="handout-columns">
-        <table class="numbers">
-          <caption>In your kit: width × height in {plan.unit}</caption>
-          <tbody>
-            {project.rows.map(({ name, size, count, from }) => (
-              <tr key={name}>
-                <th scope="row">
-                  {name}
-                  <span class="cell-note">{from}</span>
-                </th>
-                <td class="n">
-                  {count} × {size}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <div>
+          <table class="numbers">
+            <caption>In your kit: width × height in {plan.unit}</caption>
+            <tbody>
+              {project.rows.map(({ name, size, count, from }) => (
+                <tr key={name}>
+                  <th scope="row">
+                    {name}
+                    <span class="cell-note">{from}</span>
+                  </th>
+                  <td class="n">
+                    {count} × {size}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <div class="handout-links">
+            {origin && <QrCode text={origin + link} />}
+            <div>
+              <p>
+                <a class="no-spell" href={link}>
+                  Your paper and glue in the chooser
+                </a>
+                , just as we reckoned it.
+              </p>
+              <ul class="plain-list">
+                {lessons.map(({ title: lesson, path }) => (
+                  <li key={path}>
+                    <a class="no-spell" href={path}>
+                      {lesson}
+                    </a>
+                  </li>
+                ))}
+              </ul>
+            </div>
+          </div>
+        </div>
         <ol>
           {handout.steps.map((step) => (
             <li key={step}>{tied(step)}</li>
           ))}
         </ol>
-      </div>
-      <div class="handout-links">
-        {origin && <QrCode text={origin + link} />}
-        <div>
-          <p>
-            <a href={link}>Your paper and glue in the chooser</a>, just as we reckoned it.
-          </p>
-          <ul class="plain-list">
-            {lessons.map(({ title: lesson, path }) => (
-              <li key={path}>
-                <a href={path}>{lesson}</a>
-              </li>
-            ))}
-          </ul>
-        </div>
       </div>
     </section>
   );
