@@ -25,55 +25,55 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
       <p>
         <strong>{tied(handout.glue)}</strong> {handout.verdict}.
       </p>
-      {picture && (
-        <figure class="plate">
-          <div class="plate-body">
-            <MeasuredPlate picture={picture} />
-          </div>
-          <figcaption class="plate-caption">
-            {picture.title}, in {plan.unit}.
-          </figcaption>
-        </figure>
-      )}
       <div class="handout-columns">
-        <div>
-          <table class="numbers">
-            <caption>In your kit: width × height in {plan.unit}</caption>
-            <tbody>
-              {project.rows.map(({ name, size, count, from }) => (
-                <tr key={name}>
-                  <th scope="row">
-                    {name}
-                    <span class="cell-note">{from}</span>
-                  </th>
-                  <td class="n">
-                    {count} × {size}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-          <div class="handout-links">
-            {origin && <QrCode text={origin + link} />}
-            <div>
-              <p>
-                <a class="no-spell" href={link}>
-                  Your paper and glue in the chooser
-                </a>
-                , just as we reckoned it.
-              </p>
-              <ul class="plain-list">
-                {lessons.map(({ title: lesson, path }) => (
-                  <li key={path}>
-                    <a class="no-spell" href={path}>
-                      {lesson}
-                    </a>
-                  </li>
-                ))}
-              </ul>
+        {picture && (
+          <figure class="plate">
+            <div class="plate-body">
+              <MeasuredPlate picture={picture} />
             </div>
+            <figcaption class="plate-caption">
+              {picture.title}, in {plan.unit}.
+            </figcaption>
+          </figure>
+        )}
+        <div class="handout-links">
+          {origin && <QrCode text={origin + link} />}
+          <div>
+            <p>
+              <a class="no-spell" href={link}>
+                Your paper and glue in the chooser
+              </a>
+              , just as we reckoned it.
+            </p>
+            <ul class="plain-list">
+              {lessons.map(({ title: lesson, path }) => (
+                <li key={path}>
+                  <a class="no-spell" href={path}>
+                    {lesson}
+                  </a>
+                </li>
+              ))}
+            </ul>
           </div>
         </div>
+      </div>
+      <div class="handout-columns">
+        <table class="numbers">
+          <caption>In your kit: width × height in {plan.unit}</caption>
+          <tbody>
+            {project.rows.map(({ name, size, count, from }) => (
+              <tr key={name}>
+                <th scope="row">
+                  {name}
+                  <span class="cell-note">{from}</span>
+                </th>
+                <td class="n">
+                  {count} × {size}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
         <ol>
           {handout.steps.map((step) => (
             <li key={step}>{tied(step)}</li>
