@@ -90,8 +90,14 @@ const wakeOnUse = (load, options, island) => {
     try {
       await Promise.all(needs.map(fetched));
       const hydrate = await load();
-      const typed = changedIn(island);
-      listen(false);
+      /** @type {Map<any, string | boolean>} */
+      let typed = new Map();
+      const look = () => {
+        typed = changedIn(island);
+        listen(false);
+      };
+      // said just before it wakes, when nothing more can be typed
+      island.addEventListener('wake', look, { once: true });
       await hydrate();
       island.removeAttribute('aria-busy');
       note?.remove();

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { ORIGIN, wakeIslands, withPage } from './support/browser';
-import { PAGES, PAGES_WITH_ISLANDS, documentOf, fileAt, type BuiltPage } from './support/dist';
+import { BASE, PAGES, PAGES_WITH_ISLANDS, documentOf, fileAt, type BuiltPage } from './support/dist';
 
 /**
  * What is counted, in bytes as sent with brotli:
@@ -77,14 +77,15 @@ function scriptsOf(page: BuiltPage, used: boolean): Set<string> {
 
 /** Fonts that the styles of a page name. */
 function fontsOf(document: ReturnType<typeof documentOf>): string[] {
-  const sheets = [...document.querySelectorAll('link[rel="stylesheet"]')].flatMap((link) => {
+  const sheets = [...document.querySelectorAll('link[rel="stylesheet"]')].map((link) => {
     const address = link.getAttribute('href') ?? '';
-    const urls = contentOf(address)
-      .toString('utf8')
-      .matchAll(/url\(["']?([^"')]+\.woff2)/g);
-    return [...urls].map(([, url = '']) => path.posix.resolve(path.posix.dirname(address), url));
+    return { at: path.posix.dirname(address), text: contentOf(address).toString('utf8') };
   });
-  return [...new Set(sheets)];
+  const styles = [...document.querySelectorAll('style')].map((style) => ({ at: BASE, text: style.textContent }));
+  const named = [...sheets, ...styles].flatMap(({ at, text }) =>
+    [...text.matchAll(/url\(["']?([^"')]+\.woff2)/g)].map(([, url = '']) => path.posix.resolve(at, url)),
+  );
+  return [...new Set(named)];
 }
 
 const weights = new Map<string, number>();
@@ -108,8 +109,8 @@ function weigh(page: BuiltPage) {
   const fonts = fontsOf(document).map((address) => contentOf(address).length);
   const size = { html: brotli(page.html), css: sum([...sheets, ...styles]), font: sum(fonts) };
   const toOpen = scripts(false);
-  // inline scripts are part of the page, which is weighed as a whole
-  const visit = size.html + size.css + size.font + toOpen - inlineWeight;
+  // inline scripts and styles are part of the page, which is weighed as a whole
+  const visit = size.html + sum(sheets) + size.font + toOpen - inlineWeight;
   const onceUsed = scripts(true);
   const atRest = onceUsed + sum(codeNamedIn(scriptsOf(page, true)).map(weightOf));
   return { ...size, toOpen, onceUsed, atRest, visit };
