@@ -33,7 +33,7 @@ const say = (title: string, text: string) => {
   console.log(`\n${title}\n${text}`);
 };
 
-const server = await serve({ brotli: true });
+const server = await serve();
 const origin = server.origin;
 const { browser, close } = await openBrowser();
 try {
