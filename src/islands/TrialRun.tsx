@@ -74,7 +74,7 @@ function Bench({ id, readAt, cardsAt }: Props & { readonly id: string }) {
     <div class="run">
       <StorageNotice shelf={shelf} />
       <div class="run-head">
-        <p class="run-place" aria-live="polite">
+        <p class="run-place" id="run-place" tabIndex={-1} aria-live="polite">
           Swatch <span class="run-number">{swatch.number}</span> of {trial.swatches.length}
           <span class="cell-note">
             {trial.name}: {done} done{swatch.spoiled ? '. This one is set aside.' : ''}
@@ -102,12 +102,12 @@ function Bench({ id, readAt, cardsAt }: Props & { readonly id: string }) {
         <button
           type="button"
           class="button-quiet"
-          disabled={beside(-1) === undefined}
+          aria-disabled={beside(-1) === undefined}
           onClick={() => run.show(beside(-1) ?? swatch.number)}
         >
           Before
         </button>
-        <button type="button" class="button-quiet" disabled={!canUndo} onClick={run.undo}>
+        <button type="button" class="button-quiet" aria-disabled={!canUndo} onClick={run.undo}>
           Undo
         </button>
         <button type="button" class="button" onClick={run.next}>

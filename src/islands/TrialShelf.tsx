@@ -6,6 +6,7 @@ import type { Trial } from '../core/trial-record';
 import { openShelf, type TrialShelf as Shelf } from '../stores/trial-shelf';
 import { ReadIn } from './trials/ReadIn';
 import { StorageNotice } from './trials/StorageNotice';
+import { useFocusNext } from './parts/use-focus-next';
 
 interface Props {
   readonly planAt: string;
@@ -37,7 +38,9 @@ export default function TrialShelf(props: Props) {
   return (
     <>
       <StorageNotice shelf={shelf} />
-      <h2>On this device</h2>
+      <h2 id="own-trials-here" tabIndex={-1}>
+        On this device
+      </h2>
       {trials.length === 0 && <p>No trial yet. Plan one, or read one in below.</p>}
       <ul class="plain-list trial-list">
         {trials.map((trial) => (
@@ -85,10 +88,12 @@ export default function TrialShelf(props: Props) {
 
 function TrialRow({ trial, shelf, runAt, readAt, cardsAt }: Props & { readonly trial: Trial; readonly shelf: Shelf }) {
   const [asking, ask] = useState(false);
+  const focusNext = useFocusNext();
   const { id, name, swatches, createdAt } = trial;
   const done = doneCount(trial);
   const remove = () => {
     shelf.remove(id);
+    document.getElementById('own-trials-here')?.focus();
     void import('../stores/trial-photos').then(({ removePhotosOf }) => removePhotosOf(id)).catch(() => undefined);
   };
   return (
@@ -102,13 +107,21 @@ function TrialRow({ trial, shelf, runAt, readAt, cardsAt }: Props & { readonly t
         <a href={`${readAt}?trial=${id}`}>Read it</a>
         <a href={`${cardsAt}?trial=${id}`}>Cards and labels</a>
         {!asking && (
-          <button type="button" class="button-plain" onClick={() => ask(true)}>
+          <button
+            type="button"
+            class="button-plain"
+            id={`delete-${id}`}
+            onClick={() => {
+              ask(true);
+              focusNext(`ask-${id}`);
+            }}
+          >
             Delete
           </button>
         )}
       </p>
       {asking && (
-        <div class="problem-list" role="group" aria-label={`Delete ${name}`}>
+        <div class="problem-list" role="group" aria-label={`Delete ${name}`} id={`ask-${id}`} tabIndex={-1}>
           <p>
             Delete this trial and its photos from this device? It cannot be brought back, unless you have saved it to a
             file.
@@ -117,7 +130,14 @@ function TrialRow({ trial, shelf, runAt, readAt, cardsAt }: Props & { readonly t
             <button type="button" class="button" onClick={remove}>
               Delete it
             </button>
-            <button type="button" class="button-quiet" onClick={() => ask(false)}>
+            <button
+              type="button"
+              class="button-quiet"
+              onClick={() => {
+                ask(false);
+                focusNext(`delete-${id}`);
+              }}
+            >
               Keep it
             </button>
           </div>

@@ -8,7 +8,7 @@ import type { AxeResults, RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
-import { LOOKED_AT, type BuiltPage } from './support/dist';
+import { EVERY_PAGE, LOOKED_AT, type BuiltPage } from './support/dist';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const RULES: RunOptions = {
@@ -136,6 +136,13 @@ function look(built: BuiltPage): Promise<Findings> {
     }
     await page.setViewportSize(NARROWEST);
     await settled(page);
+    // the narrowest page is laid out as the phone's is; it gets a look of its own when there is time for every page
+    if (EVERY_PAGE) {
+      accessibility.push(...(await runAxe(page, COLOUR_RULES, 'narrowest, dark')));
+      await page.emulateMedia({ colorScheme: 'light' });
+      await settled(page);
+      accessibility.push(...(await runAxe(page, RULES, 'narrowest, light')));
+    }
     tooWide.push(...(await overflowing(page)));
     return { accessibility, complaints, strangers, tooWide, nonsense: await nonsense(page) };
   });

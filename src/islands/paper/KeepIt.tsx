@@ -5,6 +5,7 @@ import { readPaper } from '../../core/paper-text';
 import { localStorageOrNone } from '../../stores/device-storage';
 import type { KnowStore } from '../../stores/knowing';
 import { openOwnPapers, type OwnPapers } from '../../stores/own-papers';
+import { useFocusNext } from '../parts/use-focus-next';
 
 export interface UseAddresses {
   readonly choose: string;
@@ -46,6 +47,7 @@ function Kept({ own, store }: { readonly own: OwnPapers; readonly store: KnowSto
   const { answer } = useStore(store.$solved);
   const problems = useStore(store.$problems);
   const [said, say] = useState('');
+  const focusNext = useFocusNext();
   const nameless = answer.paper.name === undefined;
   const keep = () => {
     if (nameless) {
@@ -59,7 +61,7 @@ function Kept({ own, store }: { readonly own: OwnPapers; readonly store: KnowSto
   return (
     <div class="no-print">
       <div class="button-row">
-        <button type="button" class="button" disabled={problems.length > 0} onClick={keep}>
+        <button type="button" id="keep-paper" class="button" disabled={problems.length > 0} onClick={keep}>
           Keep this paper on this device
         </button>
       </div>
@@ -71,12 +73,21 @@ function Kept({ own, store }: { readonly own: OwnPapers; readonly store: KnowSto
       )}
       {papers.length > 0 && (
         <>
-          <h3>Papers kept here</h3>
+          <h3 id="kept-papers" tabIndex={-1}>
+            Papers kept here
+          </h3>
           <ul class="plain-list">
             {papers.map((text) => (
               <li key={text}>
                 {readPaper(text)?.name}{' '}
-                <button type="button" class="button-quiet" onClick={() => own.remove(text)}>
+                <button
+                  type="button"
+                  class="button-quiet"
+                  onClick={() => {
+                    own.remove(text);
+                    focusNext('kept-papers', 'keep-paper');
+                  }}
+                >
                   Take away <span class="visually-hidden">{readPaper(text)?.name}</span>
                 </button>
               </li>

@@ -4,6 +4,7 @@ import { MOST_ROWS } from '../../core/cut-codec';
 import { joinCutPieces, NEW_PIECE, splitCutPieces, splitStocks, type CutPieceText } from '../../core/cut-rows';
 import { NumberField, SelectField } from '../parts/Field';
 import { TextField } from '../parts/TextField';
+import { useFocusNext } from '../parts/use-focus-next';
 import type { SheetsFieldsProps } from './SheetsFields';
 
 const GRAINS = [
@@ -16,6 +17,8 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
   const texts = useStore(store.$texts);
   const problems = useStore(store.$problems);
   const rows = splitCutPieces(texts.pieces);
+  const focusNext = useFocusNext();
+  const idOf = (i: number) => `${prefix}piece-${i}`;
   const sheets = splitStocks(texts.stocks).map(({ name }, i) => ({
     value: String(i + 1),
     text: name.trim() || `sheet ${i + 1}`,
@@ -25,7 +28,9 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
   const save = (next: readonly CutPieceText[]) => store.set('pieces', joinCutPieces(next));
   return (
     <>
-      <h2 id={`${prefix}pieces`}>The pieces you need</h2>
+      <h2 id={`${prefix}pieces`} tabIndex={-1}>
+        The pieces you need
+      </h2>
       <p class="field-hint">
         For one kit. The grain stays as you say: a piece is turned only when it may run either way.
       </p>
@@ -42,7 +47,7 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
           };
         };
         return (
-          <fieldset class="choice-set piece-row" key={i}>
+          <fieldset class="choice-set piece-row" key={i} id={idOf(i)} tabIndex={-1}>
             <legend>Piece {i + 1}</legend>
             <div class="field-row">
               <TextField {...bound('name')} label="Its name" most={28} />
@@ -55,7 +60,14 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
             </div>
             <div class="field-row piece-end">
               <SelectField {...bound('grain')} label="Its grain" options={GRAINS} />
-              <button type="button" class="button-quiet" onClick={() => save(rows.filter((_row, j) => j !== i))}>
+              <button
+                type="button"
+                class="button-quiet"
+                onClick={() => {
+                  save(rows.filter((_row, j) => j !== i));
+                  focusNext(idOf(Math.min(i, rows.length - 2)), `${prefix}pieces`);
+                }}
+              >
                 Take away piece {i + 1}
               </button>
             </div>
@@ -64,7 +76,14 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
       })}
       {rows.length < MOST_ROWS ? (
         <div class="button-row">
-          <button type="button" class="button-quiet" onClick={() => save([...rows, NEW_PIECE])}>
+          <button
+            type="button"
+            class="button-quiet"
+            onClick={() => {
+              save([...rows, NEW_PIECE]);
+              focusNext(idOf(rows.length));
+            }}
+          >
             Add a piece
           </button>
         </div>

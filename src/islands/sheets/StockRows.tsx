@@ -6,6 +6,7 @@ import type { LengthUnit } from '../../core/length-text';
 import { SHEET_SIZES, sizeTyped, typedSize } from '../../core/sheet-sizes';
 import { NumberField, SelectField } from '../parts/Field';
 import { TextField } from '../parts/TextField';
+import { useFocusNext } from '../parts/use-focus-next';
 import type { SheetsFieldsProps } from './SheetsFields';
 
 const SIZES = [
@@ -22,13 +23,17 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
   const texts = useStore(store.$texts);
   const problems = useStore(store.$problems);
   const rows = splitStocks(texts.stocks);
+  const focusNext = useFocusNext();
+  const idOf = (i: number) => `${prefix}stock-${i}`;
   const unit = texts.unit as LengthUnit;
   const whole = problems.find(({ field }) => field === 'stocks')?.message;
   const put = (i: number, change: Partial<StockText>) =>
     store.set('stocks', joinStocks(rows.map((row, j) => (j === i ? { ...row, ...change } : row))));
   return (
     <>
-      <h2 id={`${prefix}stocks`}>The sheets you have</h2>
+      <h2 id={`${prefix}stocks`} tabIndex={-1}>
+        The sheets you have
+      </h2>
       {whole && <p class="field-error">{whole}</p>}
       {rows.map((row, i) => {
         const bound = (cell: keyof StockText) => ({
@@ -39,7 +44,7 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
           onPick: (text: string) => put(i, { [cell]: text }),
         });
         return (
-          <fieldset class="choice-set piece-row" key={i}>
+          <fieldset class="choice-set piece-row" key={i} id={idOf(i)} tabIndex={-1}>
             <legend>Sheet {i + 1}</legend>
             <div class="field-row">
               <TextField {...bound('name')} label="Its name" most={28} />
@@ -61,7 +66,14 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
               <NumberField {...bound('price')} label="Price of one" placeholder="leave empty" />
             </div>
             {rows.length > 1 && (
-              <button type="button" class="button-quiet" onClick={() => store.removeStock(i)}>
+              <button
+                type="button"
+                class="button-quiet"
+                onClick={() => {
+                  store.removeStock(i);
+                  focusNext(idOf(Math.min(i, rows.length - 2)));
+                }}
+              >
                 Take away sheet {i + 1}
               </button>
             )}
@@ -73,9 +85,10 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
           <button
             type="button"
             class="button-quiet"
-            onClick={() =>
-              store.set('stocks', joinStocks([...rows, { ...NEW_STOCK, ...typedSize('500-700-mm', unit) }]))
-            }
+            onClick={() => {
+              store.set('stocks', joinStocks([...rows, { ...NEW_STOCK, ...typedSize('500-700-mm', unit) }]));
+              focusNext(idOf(rows.length));
+            }}
           >
             Add a sheet
           </button>

@@ -5,6 +5,7 @@ import { TRIAL_LIMITS } from '../../core/trial-record';
 import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 import { TextField } from '../parts/TextField';
+import { useFocusNext } from '../parts/use-focus-next';
 import { useProblem } from './PlanLists';
 
 interface Props {
@@ -51,6 +52,7 @@ export function BenchFields({ store, substrates }: Props & { readonly substrates
 export function QuestionFields({ store }: Props) {
   const { questions, ownQuestions } = useStore(store.$text);
   const error = useProblem(store)('questions');
+  const focusNext = useFocusNext();
   const toggle = (id: string) =>
     store.set('questions', questions.includes(id) ? questions.filter((one) => one !== id) : [...questions, id]);
   const setOwn = (place: number, part: { text?: string; criterion?: string }) =>
@@ -61,7 +63,13 @@ export function QuestionFields({ store }: Props) {
   return (
     <section aria-label="Questions">
       <h2>Questions</h2>
-      <fieldset class="choice-set" id="plan-questions" tabIndex={-1} aria-invalid={error ? 'true' : undefined}>
+      <fieldset
+        class="choice-set"
+        id="plan-questions"
+        tabIndex={-1}
+        aria-invalid={error ? 'true' : undefined}
+        aria-describedby={error ? 'plan-questions-error' : undefined}
+      >
         <legend>Each is judged pass, partly or fail</legend>
         {STANDARD_QUESTIONS.map(({ id, text, criterion }) => (
           <label class="choice" key={id}>
@@ -73,9 +81,13 @@ export function QuestionFields({ store }: Props) {
           </label>
         ))}
       </fieldset>
-      {error && <p class="field-error">{error}</p>}
+      {error && (
+        <p class="field-error" id="plan-questions-error">
+          {error}
+        </p>
+      )}
       {ownQuestions.map((own, i) => (
-        <fieldset class="plan-item" key={i}>
+        <fieldset class="plan-item" key={i} id={`plan-own-question-${i}`} tabIndex={-1}>
           <legend>Your question {i + 1}</legend>
           <TextField
             id={`plan-own-${i}`}
@@ -96,12 +108,13 @@ export function QuestionFields({ store }: Props) {
           <button
             type="button"
             class="button-quiet"
-            onClick={() =>
+            onClick={() => {
               store.set(
                 'ownQuestions',
                 ownQuestions.filter((_, j) => j !== i),
-              )
-            }
+              );
+              focusNext(`plan-own-question-${Math.min(i, ownQuestions.length - 2)}`, 'plan-questions');
+            }}
           >
             Take out your question {i + 1}
           </button>
@@ -112,7 +125,10 @@ export function QuestionFields({ store }: Props) {
           type="button"
           class="button-quiet"
           disabled={questions.length + ownQuestions.length >= TRIAL_LIMITS.questions}
-          onClick={() => store.set('ownQuestions', [...ownQuestions, { text: '', criterion: '' }])}
+          onClick={() => {
+            store.set('ownQuestions', [...ownQuestions, { text: '', criterion: '' }]);
+            focusNext(`plan-own-question-${ownQuestions.length}`);
+          }}
         >
           Add a question of your own
         </button>

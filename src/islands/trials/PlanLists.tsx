@@ -6,6 +6,7 @@ import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 import { TakeOwnPaper } from '../parts/PaperPick';
 import { TextField } from '../parts/TextField';
+import { useFocusNext } from '../parts/use-focus-next';
 
 export function useProblem(store: PlanStore): (field: string) => string | undefined {
   const problems = useStore(store.$problems);
@@ -18,13 +19,16 @@ const changed = <T,>(list: readonly T[], place: number, part: Partial<T>): reado
 
 export function PaperFields({ store, families }: { readonly store: PlanStore; readonly families: readonly Option[] }) {
   const { papers } = useStore(store.$text);
+  const focusNext = useFocusNext();
   const error = useProblem(store);
   const set = (place: number, part: Partial<PaperText>) => store.set('papers', changed(papers, place, part));
   return (
     <section aria-label="Papers">
-      <h2 id="plan-papers">Papers</h2>
+      <h2 id="plan-papers" tabIndex={-1}>
+        Papers
+      </h2>
       {papers.map((paper, i) => (
-        <fieldset class="plan-item" key={i}>
+        <fieldset class="plan-item" key={i} id={`plan-paper-${i}`} tabIndex={-1}>
           <legend>Paper {i + 1}</legend>
           <TakeOwnPaper id={`plan-paper-${i}-own`} onTake={(own) => set(i, asPaperText(own))} />
           <TextField
@@ -63,7 +67,14 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
             onPick={(family) => set(i, { family })}
           />
           {papers.length > 1 && (
-            <button type="button" class="button-quiet" onClick={() => store.set('papers', without(papers, i))}>
+            <button
+              type="button"
+              class="button-quiet"
+              onClick={() => {
+                store.set('papers', without(papers, i));
+                focusNext(`plan-paper-${Math.min(i, papers.length - 2)}`);
+              }}
+            >
               Take out paper {i + 1}
             </button>
           )}
@@ -74,7 +85,10 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
           type="button"
           class="button-quiet"
           disabled={papers.length >= TRIAL_LIMITS.papers}
-          onClick={() => store.set('papers', [...papers, { ...NO_PAPER, name: `Paper ${papers.length + 1}` }])}
+          onClick={() => {
+            store.set('papers', [...papers, { ...NO_PAPER, name: `Paper ${papers.length + 1}` }]);
+            focusNext(`plan-paper-${papers.length}`);
+          }}
         >
           Add a paper
         </button>
@@ -85,6 +99,7 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
 
 export function GlueFields({ store, adhesives }: { readonly store: PlanStore; readonly adhesives: readonly Option[] }) {
   const { glues } = useStore(store.$text);
+  const focusNext = useFocusNext();
   const error = useProblem(store);
   const set = (place: number, part: Partial<GlueText>) => store.set('glues', changed(glues, place, part));
   const nameOf = (record: string) => adhesives.find(({ value }) => value === record)?.text ?? '';
@@ -99,9 +114,11 @@ export function GlueFields({ store, adhesives }: { readonly store: PlanStore; re
   };
   return (
     <section aria-label="Adhesives">
-      <h2 id="plan-glues">Adhesives</h2>
+      <h2 id="plan-glues" tabIndex={-1}>
+        Adhesives
+      </h2>
       {glues.map((glue, i) => (
-        <fieldset class="plan-item" key={i}>
+        <fieldset class="plan-item" key={i} id={`plan-glue-${i}`} tabIndex={-1}>
           <legend>Adhesive {i + 1}</legend>
           <SelectField
             id={`plan-glue-${i}-record`}
@@ -119,7 +136,14 @@ export function GlueFields({ store, adhesives }: { readonly store: PlanStore; re
             onText={(name) => set(i, { name })}
           />
           {glues.length > 1 && (
-            <button type="button" class="button-quiet" onClick={() => store.set('glues', without(glues, i))}>
+            <button
+              type="button"
+              class="button-quiet"
+              onClick={() => {
+                store.set('glues', without(glues, i));
+                focusNext(`plan-glue-${Math.min(i, glues.length - 2)}`);
+              }}
+            >
               Take out adhesive {i + 1}
             </button>
           )}
@@ -130,7 +154,10 @@ export function GlueFields({ store, adhesives }: { readonly store: PlanStore; re
           type="button"
           class="button-quiet"
           disabled={glues.length >= TRIAL_LIMITS.glues}
-          onClick={() => store.set('glues', [...glues, { ...NO_GLUE, name: `Adhesive ${glues.length + 1}` }])}
+          onClick={() => {
+            store.set('glues', [...glues, { ...NO_GLUE, name: `Adhesive ${glues.length + 1}` }]);
+            focusNext(`plan-glue-${glues.length}`);
+          }}
         >
           Add an adhesive
         </button>

@@ -78,7 +78,11 @@ export function RunMore({ run, trial, swatch, readAt, cardsAt }: Props) {
                 type="button"
                 class="button-quiet"
                 aria-current={one.number === swatch.number ? 'true' : undefined}
-                onClick={() => run.show(one.number)}
+                onClick={() => {
+                  run.show(one.number);
+                  // the list folds itself up for the next swatch
+                  document.getElementById('run-place')?.focus();
+                }}
               >
                 {nameIn(trial.papers, one.paper)}, {blind ? 'adhesive hidden' : nameIn(trial.glues, one.glue)},{' '}
                 {one.hold} s:{' '}

@@ -35,8 +35,12 @@ export const PAGES = files.filter((page) => !sendsOn(page));
 const FAMILIES = /^(answers|shelf\/[a-z]+)\/[^/]+\/index\.html$/;
 const LOOKED_AT_PER_FAMILY = 4;
 
+/** `ALL_PAGES=1 npm run test:site -- pages` opens every page, which takes some minutes. */
+export const EVERY_PAGE = process.env['ALL_PAGES'] === '1';
+
 /** The pages to open in a browser: all, but of each family only the first, the last and some evenly between. */
 export const LOOKED_AT = PAGES.filter((page) => {
+  if (EVERY_PAGE) return true;
   const family = FAMILIES.exec(page.file)?.[1];
   if (family === undefined) return true;
   const kin = PAGES.filter(({ file }) => FAMILIES.exec(file)?.[1] === family);
