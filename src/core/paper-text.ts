@@ -15,7 +15,6 @@ export interface OwnPaper extends JobPaper {
 
 /** What can be a paper at all; whether it is one, only `readPaper` and the records know. */
 export const PAPER_TEXT = /^[a-z0-9]+(-[a-z0-9]+)*(~[^~&\n]{1,50}){0,10}$/u;
-const LONGEST_NAME = 40;
 /** Letters of any script, digits, and what a shop's label needs. */
 export const PAPER_NAME = /^[\p{L}\p{M}\p{N} .,;:()'’/°%+-]{0,40}$/u;
 
