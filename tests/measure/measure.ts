@@ -15,6 +15,8 @@ import { openBrowser, SLOWER } from './slow-phone';
 
 const PARTS = ['bytes', 'ready', 'typing', 'lighthouse', 'builds'] as const;
 const asked = process.argv.slice(2);
+const unknown = asked.filter((part) => !PARTS.some((one) => one === part));
+if (unknown.length > 0) throw new Error(`no part is called ${unknown.join(', ')}; there is ${PARTS.join(', ')}`);
 const wants = (part: (typeof PARTS)[number]) => asked.length === 0 || asked.includes(part);
 
 const LESSON = '/lessons/open-time/';
@@ -71,7 +73,7 @@ try {
       rows.push(await measureLongTasks(browser, origin, page));
     }
     say(
-      `Tasks over 50 ms, processor ${SLOWER} times slower`,
+      `Tasks over 50 ms, processor ${SLOWER} times slower, the quietest of three visits`,
       table(
         ['page', 'while it opens', 'while typing', 'in the four seconds after'],
         rows.map((one) => [one.page, list(one.opening), list(one.typing), list(one.after)]),

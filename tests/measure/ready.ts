@@ -88,7 +88,7 @@ async function once(browser: Browser, url: string): Promise<Omit<Ready, 'page'>>
 export async function measureReady(browser: Browser, origin: string, paths: readonly string[]): Promise<Ready[]> {
   const rows: Ready[] = [];
   for (const path of paths) {
-    const runs = [];
+    const runs: Omit<Ready, 'page'>[] = [];
     for (let run = 0; run < RUNS; run += 1) runs.push(await once(browser, origin + path));
     const middle = (key: 'painted' | 'changeable' | 'answered') => Math.round(median(runs.map((one) => one[key])));
     rows.push({
