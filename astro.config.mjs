@@ -15,7 +15,7 @@ import { sitemap } from './src/build/sitemap.mjs';
 
 // A fork names its own address and sub-path without touching code.
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
-const base = process.env['BASE_PATH'] ?? '/';
+const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
 
 /**
  * What every calculator needs travels as one file, the chooser's model as another: a file of its own for
@@ -84,11 +84,13 @@ export default defineConfig({
         "object-src 'none'",
         "base-uri 'self'",
         "form-action 'self'",
-        // text becomes neither markup nor script anywhere (components/script-policy.ts makes the two policies)
+        // text becomes neither markup nor script anywhere (components/offline/keep.ts and search/policy.ts make the two policies)
         "require-trusted-types-for 'script'",
         'trusted-types open-time default',
       ],
     },
   },
+  // One answer from the host instead of two before anything can be painted; 5 kB in each page.
+  build: { inlineStylesheets: 'always' },
   devToolbar: { enabled: false },
 });

@@ -34,7 +34,7 @@ const FOLDERS = {
   pagefind: [ASK_FIRST],
   share: [A_DAY],
 };
-const FILES = ['', 'index.html', '404.html', 'sw.js', 'manifest.webmanifest', 'feed.xml', 'sitemap.xml'];
+const FILES = ['', 'index.html', '404.html', 'sw.js', 'new-text.js', 'manifest.webmanifest', 'feed.xml', 'sitemap.xml'];
 
 /** @returns {import('astro').AstroIntegration} */
 export function headers() {

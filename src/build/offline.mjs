@@ -41,7 +41,7 @@ export function offline() {
           mode: 'production',
           sourcemap: false,
           inlineWorkboxRuntime: true,
-          // the page itself says when it is time (components/offline/keep.ts)
+          // the page itself says when it is time (public/new-text.js)
           skipWaiting: false,
           // the page of the first visit is to work without a network too
           clientsClaim: true,

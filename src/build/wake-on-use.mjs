@@ -87,23 +87,32 @@ const wakeOnUse = (load, options, island) => {
   const wake = async () => {
     if (waking) return;
     waking = true;
+    /** @type {() => Promise<void>} */
+    let hydrate;
     try {
       await Promise.all(needs.map(fetched));
-      const hydrate = await load();
-      const typed = changedIn(island);
-      listen(false);
-      await hydrate();
-      island.removeAttribute('aria-busy');
-      note?.remove();
-      putBack(typed);
-      pressed?.click();
-      // A link sets the fields after that; what was typed came later and wins.
-      if (typed.size > 0 && location.search) setTimeout(putBack, LINK_IS_READ, typed, true);
-    } catch (problem) {
+      hydrate = await load();
+    } catch {
+      // The next sign of use tries again; who has typed is told.
       waking = false;
-      console.warn(problem);
       if (island.hasAttribute('aria-busy')) say(NOT_COME);
+      return;
     }
+    /** @type {Map<any, string | boolean>} */
+    let typed = new Map();
+    const look = () => {
+      typed = changedIn(island);
+      listen(false);
+    };
+    // said just before it wakes, when nothing more can be typed
+    island.addEventListener('wake', look, { once: true });
+    await hydrate();
+    island.removeAttribute('aria-busy');
+    note?.remove();
+    putBack(typed);
+    pressed?.click();
+    // A link sets the fields after that; what was typed came later and wins.
+    if (typed.size > 0 && location.search) setTimeout(putBack, LINK_IS_READ, typed, true);
   };
   /** @param {Event} event */
   const sign = (event) => {

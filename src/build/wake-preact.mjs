@@ -5,9 +5,13 @@
  */
 import { h, hydrate } from 'preact';
 
+/** An island may have something to work out before it wakes: `prepare` is given its props.
+ * @typedef {import('preact').ComponentType & { prepare?: (props: any) => Promise<void> }} Island */
+
 /** @param {HTMLElement} island */
-export default (island) =>
-  /** @param {import('preact').ComponentType} Component @param {object} props */
-  async (Component, props) => {
-    if (island.hasAttribute('ssr')) hydrate(h(Component, props), island);
-  };
+export default (island) => async (/** @type {Island} */ Component, /** @type {object} */ props) => {
+  await Component.prepare?.(props);
+  if (!island.hasAttribute('ssr')) return;
+  island.dispatchEvent(new Event('wake'));
+  hydrate(h(Component, props), island);
+};

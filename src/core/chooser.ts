@@ -1,6 +1,6 @@
 /** The whole answer: the order, and for each adhesive its reasons, its technique and its cautions. */
 import type { Job } from './job';
-import { rank, SAMPLES, type Ranked } from './ranking';
+import { atOnce, rankInTurns, SAMPLES, type InTurns, type Ranked } from './ranking';
 import { reasonsFor, type Reason } from './reasons';
 import type { Catalogue } from './records';
 import { stepsFor } from './technique';
@@ -20,14 +20,23 @@ export interface Choice extends Ranked {
 }
 
 /**
- * Every adhesive of the catalogue, best first. Never throws: a job with unusable parts is answered with
- * those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
+ * Every adhesive of the catalogue, best first, stopping now and then. Never throws: a job with unusable parts is
+ * answered with those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
  */
-export function choose(job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Choice[] {
-  return rank(job, catalogue, samples).map((ranked) => ({
-    ...ranked,
-    reasons: reasonsFor(ranked.facts),
-    technique: { ...ranked.placement, steps: stepsFor(ranked.facts, ranked.placement, catalogue) },
-    cautions: [...new Set([...ranked.facts.fit.cautions, ...ranked.facts.adhesive.cautions])],
-  }));
+export function* chooseInTurns(job: Job, catalogue: Catalogue, samples: number = SAMPLES): InTurns<readonly Choice[]> {
+  const choices: Choice[] = [];
+  for (const ranked of yield* rankInTurns(job, catalogue, samples)) {
+    yield;
+    choices.push({
+      ...ranked,
+      reasons: reasonsFor(ranked.facts),
+      technique: { ...ranked.placement, steps: stepsFor(ranked.facts, ranked.placement, catalogue) },
+      cautions: [...new Set([...ranked.facts.fit.cautions, ...ranked.facts.adhesive.cautions])],
+    });
+  }
+  return choices;
 }
+
+/** The same in one go. */
+export const choose = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Choice[] =>
+  atOnce(chooseInTurns(job, catalogue, samples));

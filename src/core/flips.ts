@@ -1,7 +1,7 @@
 /** What would change the answer: for each thing the person can change, the nearest value that flips first place. */
 import type { Job } from './job';
 import { LIMITS, type NumberField } from './job-limits';
-import { rank } from './ranking';
+import { atOnce, rank, type InTurns } from './ranking';
 import type { Catalogue } from './records';
 import { secondsNeeded } from './sampling';
 import { sheetOf } from './sheet';
@@ -26,7 +26,7 @@ const FACTORS = [1.15, 1.35, 1.6, 2, 2.5, 3];
 const DEGREES = [3, 6, 9, 12, 15, 18];
 
 /** A search that stops before every question to the model, so that a page can take it in small turns. */
-export type FlipSearch = Generator<undefined, Flip | undefined>;
+export type FlipSearch = InTurns<Flip | undefined>;
 
 /** Looks for the nearest flip of one field; `now` is the adhesive in first place. Never throws. */
 export function* searchFlip(field: FlipField, now: string, job: Job, catalogue: Catalogue): FlipSearch {
@@ -63,11 +63,7 @@ function* refine(found: Flip, other: (value: number) => string | undefined): Fli
 
 /** The nearest flip for one field in one go, or undefined when nothing within reach flips it. */
 export function nearestFlip(field: FlipField, job: Job, catalogue: Catalogue): Flip | undefined {
-  const search = searchFlip(field, rank(job, catalogue)[0]!.adhesiveId, job, catalogue);
-  for (;;) {
-    const turn = search.next();
-    if (turn.done) return turn.value;
-  }
+  return atOnce(searchFlip(field, rank(job, catalogue)[0]!.adhesiveId, job, catalogue));
 }
 
 function valueNow(field: FlipField, job: Job, catalogue: Catalogue): number {

@@ -58,18 +58,34 @@ export const COST = {
   grabsEarly: { wet: 0.35, dry: 0.15 },
 } as const;
 
+/** Work that stops now and then, so that a page can take it in small turns. */
+export type InTurns<T> = Generator<undefined, T>;
+
 /**
- * Every adhesive of the catalogue, best first. Never throws: a job with unusable parts is answered with
- * those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
+ * Every adhesive of the catalogue, best first, stopping after each. Never throws: a job with unusable parts is
+ * answered with those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
  */
-export function rank(job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Ranked[] {
+export function* rankInTurns(job: Job, catalogue: Catalogue, samples: number = SAMPLES): InTurns<readonly Ranked[]> {
   const settled = settleJob(job, catalogue).job;
   const sheet = sheetOf(settled, catalogue);
   const benches = benchesOf(settled, sheet, catalogue, samples);
-  const ranked = [...catalogue.adhesives.values()].map((adhesive) =>
-    judge(adhesive, settled, sheet, benches, catalogue),
-  );
+  const ranked: Ranked[] = [];
+  for (const adhesive of catalogue.adhesives.values()) {
+    yield;
+    ranked.push(judge(adhesive, settled, sheet, benches, catalogue));
+  }
   return ranked.sort(bestFirst);
+}
+
+/** The same in one go. */
+export const rank = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Ranked[] =>
+  atOnce(rankInTurns(job, catalogue, samples));
+
+export function atOnce<T>(work: InTurns<T>): T {
+  for (;;) {
+    const turn = work.next();
+    if (turn.done) return turn.value;
+  }
 }
 
 const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);

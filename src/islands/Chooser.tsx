@@ -9,7 +9,7 @@ import type { Flip } from '../core/flips';
 import { jobInWords } from '../core/further-words';
 import { sheetOf } from '../core/sheet';
 import type { ChooserPageStore } from '../stores/chooser-page';
-import { openChooserPage } from '../stores/open-chooser-page';
+import { openChooserPage, prepareChooserPage } from '../stores/open-chooser-page';
 import { syncAddress } from '../stores/url-sync';
 import { Answer, AnswerSpoken, AnswerStrip } from './chooser/Answer';
 import { BenchFields, MoreAboutPaper, NeedFields } from './chooser/MoreFields';
@@ -86,6 +86,9 @@ export default function Chooser({ flips, cautions, address, checks, trialsAt }: 
     </div>
   );
 }
+
+/** Before it wakes. */
+Chooser.prepare = () => prepareChooserPage(window.location.search);
 
 /** On paper the fields are left out; this says what was asked. */
 function JobLine({ store }: { readonly store: ChooserPageStore }) {

@@ -2,7 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
 import type { Job } from '../core/job';
-import { openChooser } from '../stores/open-chooser';
+import { openChooser, prepareChooser } from '../stores/open-chooser';
 import { Answer, AnswerSpoken } from './chooser/Answer';
 import { PaperFields } from './chooser/PaperFields';
 import { ProblemList } from './parts/ProblemList';
@@ -36,3 +36,6 @@ export default function ChooserBrief({ start, address, name }: Props) {
     </div>
   );
 }
+
+/** Before it wakes. */
+ChooserBrief.prepare = ({ start }: Props) => prepareChooser(start);

@@ -31,10 +31,15 @@ export default function Cover({ address, mixAddress, flat }: Props) {
   const other = useStore(store.$otherAnswer);
   const tail = useStore(store.$tail);
   const stale = problems.length > 0 ? ' stale' : '';
-  useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
   useEffect(() => {
-    void import('../core/cover-flat').then(({ flatFacts }) => store.learn(flatFacts));
+    // The model is fetched when something else is asked than what the build has answered: by a link, or by hand.
+    const stop = store.$texts.listen(() => {
+      stop();
+      void import('../core/cover-flat').then(({ flatFacts }) => store.learn(flatFacts));
+    });
+    return stop;
   }, []);
+  useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
 
   return (
     <div class="bench">

@@ -66,8 +66,8 @@ export default function Workshop({ address, choose, cut, lessons, cautions }: Pr
           <a href={`${cut}?${answer.tails.cut}`}>Change the cutting plan by itself</a>
         </p>
         <Cautions ids={answer.cautions} texts={cautions} />
-        <HandoutSheet answer={answer} plan={plan} choose={choose} lessons={lessons} />
         <SendLink id={`${prefix}link`} address={address} tail={tail} />
+        <HandoutSheet answer={answer} plan={plan} choose={choose} lessons={lessons} />
       </div>
     </div>
   );

@@ -7,7 +7,7 @@ import { DEFAULT_JOB, settleJob, type Job, type JobPaper } from '../core/job';
 import type { Catalogue } from '../core/records';
 import { sameAnswer, seenIn, type Seen } from '../core/seen';
 import { decodeJob } from '../core/share-link';
-import { createChooser, inputsOf } from './chooser';
+import { createChooser, inputsOf, type Answering } from './chooser';
 
 /** How a link spells the fields that only the records can judge. */
 const LINK_NAMES: Readonly<Record<string, (job: Job) => string>> = {
@@ -26,8 +26,18 @@ export interface Adjust {
 
 export type ChooserPageStore = ReturnType<typeof createChooserPage>;
 
-export function createChooserPage(catalogue: Catalogue, start: Job = DEFAULT_JOB) {
-  const chooser = createChooser<Choice>(catalogue, (job) => choose(job, catalogue), start);
+/** How answers are come by: at once, and in turns. */
+interface Answers {
+  readonly now: (job: Job) => readonly Choice[];
+  readonly inTurns?: Answering<Choice>;
+}
+
+export function createChooserPage(
+  catalogue: Catalogue,
+  start: Job = DEFAULT_JOB,
+  answers: Answers = { now: (job) => choose(job, catalogue) },
+) {
+  const chooser = createChooser<Choice>(catalogue, answers.now, start, answers.inTurns);
   const { $inputs, $job, $choices: $modelChoices } = chooser;
   const $adjust = atom<Adjust | undefined>(undefined);
   const $choices = computed([$job, $modelChoices, $adjust], (job, choices, adjust) =>

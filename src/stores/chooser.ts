@@ -92,17 +92,36 @@ export type ChooserStore<R extends Ranked = Ranked> = ReturnType<typeof createCh
 
 /** Answers a job: `rank` for the order alone, `choose` with reasons and technique. */
 export type Answerer<R extends Ranked> = (job: Job, catalogue: Catalogue) => readonly R[];
+/** Answers a job in turns, and says so when it is done. Returns a function that stops it. */
+export type Answering<R extends Ranked> = (job: Job, done: (choices: readonly R[]) => void) => () => void;
 
-/** Inputs, the job they make, its answer and its link: what every chooser has, in a lesson or on its own page. */
-export function createChooser<R extends Ranked>(catalogue: Catalogue, answer: Answerer<R>, start: Job = DEFAULT_JOB) {
+/**
+ * Inputs, the job they make, its answer and its link: what every chooser has, in a lesson or on its own page.
+ * The job, the answer and the link change together, when the answer is there.
+ */
+export function createChooser<R extends Ranked>(
+  catalogue: Catalogue,
+  answer: Answerer<R>,
+  start: Job = DEFAULT_JOB,
+  answering: Answering<R> = (job, done) => {
+    done(answer(job, catalogue));
+    return () => {};
+  },
+) {
   const $inputs = atom<Inputs>(inputsOf(start));
   const $parsed = computed($inputs, (inputs) => jobOf(inputs, catalogue));
   const $problems = computed($parsed, ({ problems }) => problems);
   /** the last job that made sense: its answer stays, dimmed, while the inputs do not */
-  const $job = atom<Job>(start);
-  $parsed.listen(({ job }) => job && $job.set(job));
-  const $choices = computed($job, (job) => answer(job, catalogue));
-  const $tail = computed([$job, $choices], (job, choices) => encodeJob(job, seenIn(choices[0]!)));
+  const $answered = atom({ job: start, choices: answer(start, catalogue) });
+  let stop = () => {};
+  $parsed.listen(({ job }) => {
+    if (!job) return;
+    stop();
+    stop = answering(job, (choices) => $answered.set({ job, choices }));
+  });
+  const $job = computed($answered, ({ job }) => job);
+  const $choices = computed($answered, ({ choices }) => choices);
+  const $tail = computed($answered, ({ job, choices }) => encodeJob(job, seenIn(choices[0]!)));
   const $suggestedSeconds = computed($job, (job) => placingSeconds(job.widthMm, job.heightMm));
 
   const set = <K extends keyof Inputs>(field: K, value: Inputs[K]): void =>

@@ -56,9 +56,12 @@ const expectNoNonsense = () => {
 
 beforeEach(() => {
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  // on a machine however busy, an answer is one turn
+  vi.spyOn(performance, 'now').mockReturnValue(0);
 });
 afterEach(() => {
   cleanup();
+  vi.restoreAllMocks();
   vi.useRealTimers();
   window.history.replaceState(null, '', '/');
 });

@@ -14,7 +14,9 @@ export interface LongTasks {
 const KEYS = ['1', '8', 'Backspace', '4', '.', '5', 'Backspace', 'Backspace', 'Backspace', '9', '5'];
 const REST = 4000;
 
-export async function measureLongTasks(browser: Browser, origin: string, path: string): Promise<LongTasks> {
+const VISITS = 3;
+
+async function visit(browser: Browser, origin: string, path: string): Promise<LongTasks> {
   return onPhone(browser, { network: false, processor: true }, async (page) => {
     await page.addInitScript(() => {
       const tasks: number[] = [];
@@ -42,4 +44,12 @@ export async function measureLongTasks(browser: Browser, origin: string, path: s
     await page.waitForTimeout(REST);
     return { page: path, opening, typing, after: await taken() };
   });
+}
+
+/** Other work on the machine makes tasks look longer than they are, never shorter: the quietest visit counts. */
+export async function measureLongTasks(browser: Browser, origin: string, path: string): Promise<LongTasks> {
+  const visits: LongTasks[] = [];
+  for (let i = 0; i < VISITS; i += 1) visits.push(await visit(browser, origin, path));
+  const longest = (one: LongTasks) => [...one.typing, ...one.after].reduce((sum, task) => sum + task, 0);
+  return visits.toSorted((a, b) => longest(a) - longest(b))[0]!;
 }

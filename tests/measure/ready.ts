@@ -47,12 +47,14 @@ const noted = (page: Page): Promise<Noted> =>
 async function once(browser: Browser, url: string): Promise<Omit<Ready, 'page'>> {
   return onPhone(browser, { network: true, processor: true }, async (page) => {
     await page.addInitScript(WATCH);
+    // what the transpiler writes around functions that have a name
+    await page.addInitScript('globalThis.__name = (one) => one');
     await page.goto(url, { waitUntil: 'commit' });
-    await page.waitForFunction('window.paintedAt !== undefined', undefined, { polling: 50 });
+    await page.waitForFunction(() => 'paintedAt' in window, undefined, { polling: 50 });
     const waits = await page.evaluate(
       () => !document.querySelector('astro-island')!.getAttribute('opts')!.includes('"now"'),
     );
-    if (!waits) await page.waitForFunction('window.awakeAt !== undefined', undefined, { polling: 50 });
+    if (!waits) await page.waitForFunction(() => 'awakeAt' in window, undefined, { polling: 50 });
     else await page.waitForTimeout(1500);
     await page.locator(WEIGHT).first().scrollIntoViewIfNeeded();
     // one change, as a hand makes it, timed inside the page
@@ -86,7 +88,7 @@ async function once(browser: Browser, url: string): Promise<Omit<Ready, 'page'>>
 export async function measureReady(browser: Browser, origin: string, paths: readonly string[]): Promise<Ready[]> {
   const rows: Ready[] = [];
   for (const path of paths) {
-    const runs = [];
+    const runs: Omit<Ready, 'page'>[] = [];
     for (let run = 0; run < RUNS; run += 1) runs.push(await once(browser, origin + path));
     const middle = (key: 'painted' | 'changeable' | 'answered') => Math.round(median(runs.map((one) => one[key])));
     rows.push({

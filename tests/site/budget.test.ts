@@ -4,7 +4,8 @@ import path from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { ORIGIN, wakeIslands, withPage } from './support/browser';
-import { PAGES, PAGES_WITH_ISLANDS, documentOf, fileAt, type BuiltPage } from './support/dist';
+import { charactersOf, facesIn } from './support/fonts';
+import { BASE, PAGES, PAGES_WITH_ISLANDS, fileAt, type BuiltPage } from './support/dist';
 
 /**
  * What is counted, in bytes as sent with brotli:
@@ -50,19 +51,28 @@ function codeNamedIn(scripts: Iterable<string>): string[] {
   return [...new Set(named)];
 }
 
+/** Tags of one name in a page as it was built, and what stands in them; read as text, for there are many pages. */
+const tags = ({ html }: BuiltPage, name: string) => html.match(new RegExp(`<${name}\\b[^>]*>`, 'g')) ?? [];
+const elements = ({ html }: BuiltPage, name: string) =>
+  [...html.matchAll(new RegExp(`<${name}\\b([^>]*)>([\\s\\S]*?)</${name}>`, 'g'))].map(([, tag = '', text = '']) => ({
+    tag,
+    text,
+  }));
+const valueOf = (tag: string, name: string) => new RegExp(`\\b${name}="([^"]*)"`).exec(tag)?.[1];
+const linksTo = (page: BuiltPage, rel: string) =>
+  tags(page, 'link').flatMap((tag) => (valueOf(tag, 'rel') === rel ? (valueOf(tag, 'href') ?? []) : []));
+
 /** Does the island wait for a first sign of use before it asks for its script? */
-const waits = (island: { getAttribute(name: string): string | null }) =>
-  island.getAttribute('client') === 'use' && !island.getAttribute('opts')?.includes('"now"');
+const waits = (island: string) => valueOf(island, 'client') === 'use' && !island.includes('&quot;now&quot;');
 
 /** Addresses of the scripts that a page loads: to open, or once each of its islands has been used. */
 function scriptsOf(page: BuiltPage, used: boolean): Set<string> {
-  const document = documentOf(page);
-  const islands = [...document.querySelectorAll('astro-island')].filter((island) => used || !waits(island));
+  const islands = tags(page, 'astro-island').filter((island) => used || !waits(island));
   const roots = [
-    ...[...document.querySelectorAll('script[src]')].map((script) => script.getAttribute('src')),
-    ...[...document.querySelectorAll('link[rel="modulepreload"]')].map((link) => link.getAttribute('href')),
+    ...elements(page, 'script').map(({ tag }) => valueOf(tag, 'src')),
+    ...linksTo(page, 'modulepreload'),
     ...islands.flatMap((island) =>
-      ['component-url', 'renderer-url', 'before-hydration-url'].map((name) => island.getAttribute(name)),
+      ['component-url', 'renderer-url', 'before-hydration-url'].map((name) => valueOf(island, name)),
     ),
   ];
   const found = new Set<string>();
@@ -75,16 +85,20 @@ function scriptsOf(page: BuiltPage, used: boolean): Set<string> {
   return found;
 }
 
-/** Fonts that the styles of a page name. */
-function fontsOf(document: ReturnType<typeof documentOf>): string[] {
-  const sheets = [...document.querySelectorAll('link[rel="stylesheet"]')].flatMap((link) => {
-    const address = link.getAttribute('href') ?? '';
-    const urls = contentOf(address)
-      .toString('utf8')
-      .matchAll(/url\(["']?([^"')]+\.woff2)/g);
-    return [...urls].map(([, url = '']) => path.posix.resolve(path.posix.dirname(address), url));
-  });
-  return [...new Set(sheets)];
+/** Fonts that the styles of a page name for characters that stand in its text. */
+function fontsOf(page: BuiltPage): string[] {
+  const sheets = linksTo(page, 'stylesheet').map((address) => ({
+    at: path.posix.dirname(address),
+    text: contentOf(address).toString('utf8'),
+  }));
+  const styles = elements(page, 'style').map(({ text }) => ({ at: BASE, text }));
+  const characters = charactersOf(page);
+  const named = [...sheets, ...styles].flatMap((sheet) =>
+    facesIn(sheet.text)
+      .filter(({ holds }) => characters.some(holds))
+      .map(({ url }) => path.posix.resolve(sheet.at, url)),
+  );
+  return [...new Set(named)];
 }
 
 const weights = new Map<string, number>();
@@ -94,22 +108,27 @@ function weightOf(address: string): number {
   return weight;
 }
 
+/** The same styles and scripts stand in hundreds of pages. */
+const textWeights = new Map<string, number>();
+function textWeightOf(text: string): number {
+  const weight = textWeights.get(text) ?? brotli(text);
+  textWeights.set(text, weight);
+  return weight;
+}
+
 function weigh(page: BuiltPage) {
-  const document = documentOf(page);
   // what a search engine reads of a lesson is data: nothing runs it
-  const inline = [...document.querySelectorAll('script:not([src], [type="application/ld+json"])')];
-  const inlineWeight = sum(inline.map((script) => brotli(script.textContent)));
+  const inline = elements(page, 'script').filter(({ tag }) => !/\bsrc=|ld\+json/.test(tag));
+  const inlineWeight = sum(inline.map(({ text }) => textWeightOf(text)));
   const scripts = (used: boolean) => inlineWeight + sum([...scriptsOf(page, used)].map(weightOf));
-  const sheets = [...document.querySelectorAll('link[rel="stylesheet"]')].map((link) =>
-    weightOf(link.getAttribute('href') ?? ''),
-  );
-  const styles = [...document.querySelectorAll('style')].map((style) => brotli(style.textContent));
+  const sheets = linksTo(page, 'stylesheet').map(weightOf);
+  const styles = elements(page, 'style').map(({ text }) => textWeightOf(text));
   // a font is squeezed already, and is sent as it is
-  const fonts = fontsOf(document).map((address) => contentOf(address).length);
+  const fonts = fontsOf(page).map((address) => contentOf(address).length);
   const size = { html: brotli(page.html), css: sum([...sheets, ...styles]), font: sum(fonts) };
   const toOpen = scripts(false);
-  // inline scripts are part of the page, which is weighed as a whole
-  const visit = size.html + size.css + size.font + toOpen - inlineWeight;
+  // inline scripts and styles are part of the page, which is weighed as a whole
+  const visit = size.html + sum(sheets) + size.font + toOpen - inlineWeight;
   const onceUsed = scripts(true);
   const atRest = onceUsed + sum(codeNamedIn(scriptsOf(page, true)).map(weightOf));
   return { ...size, toOpen, onceUsed, atRest, visit };
@@ -180,18 +199,21 @@ async function asked(page: BuiltPage, use: boolean) {
 }
 
 describe('the count names all that a browser asks for, and nobody else is asked for anything', () => {
-  const heaviest = (kind: 'lesson' | 'calculator') =>
-    WITH_ISLANDS.filter(({ page }) => kindOf(page) === kind).toSorted((a, b) => b.onceUsed - a.onceUsed)[0]!.page;
-  const cases = (['lesson', 'calculator'] as const).flatMap((kind) =>
-    [false, true].map((use) => ({ page: heaviest(kind), use, name: `${heaviest(kind).address}, used: ${use}` })),
-  );
+  const heaviest = WITH_ISLANDS.filter(({ page }) => kindOf(page) === 'lesson').toSorted(
+    (a, b) => b.onceUsed - a.onceUsed,
+  )[0]!.page;
+  const calculators = PAGES_WITH_ISLANDS.filter(({ file }) => /^\w+\/index\.html$/.test(file));
+  const cases = [
+    { page: heaviest, use: false, name: `${heaviest.address}, not used` },
+    ...[heaviest, ...calculators].map((page) => ({ page, use: true, name: page.address })),
+  ];
   test.for(cases)('$name', async ({ page, use }) => {
     const { scripts, others, fonts } = await asked(page, use);
     const counted = scriptsOf(page, use);
     const known = [...counted, ...codeNamedIn(counted)];
     expect([...scripts].filter((address) => !known.includes(address))).toEqual([]);
     expect([...others]).toEqual([]);
-    expect([...fonts].filter((address) => !fontsOf(documentOf(page)).includes(address))).toEqual([]);
+    expect([...fonts].filter((address) => !fontsOf(page).includes(address))).toEqual([]);
     if (use) expect(scripts.size).toBeGreaterThan(0);
   });
 });

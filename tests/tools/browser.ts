@@ -5,7 +5,7 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import bundled from '@sparticuz/chromium';
-import { chromium, type BrowserServer } from 'playwright-core';
+import { chromium, type Browser, type BrowserServer } from 'playwright-core';
 
 // The bundled package's own default switches turn web security off, so they are not used.
 const SWITCHES = [
@@ -41,13 +41,14 @@ const WAYS: readonly (readonly [string, () => string | undefined | Promise<strin
   ['an installed Chrome or Chromium', installed],
 ];
 
-export async function startBrowser(): Promise<BrowserServer> {
+/** The first of them for which `use` does not throw. */
+async function withFirst<T>(use: (executablePath: string) => Promise<T>): Promise<T> {
   const tried: string[] = [];
   for (const [name, find] of WAYS) {
     try {
       const executablePath = await find();
       if (!executablePath) tried.push(`${name}: none`);
-      else return await chromium.launchServer({ executablePath, args: SWITCHES, headless: true });
+      else return await use(executablePath);
     } catch (problem) {
       tried.push(`${name}: ${String(problem).split('\n')[0]}`);
     }
@@ -57,3 +58,12 @@ export async function startBrowser(): Promise<BrowserServer> {
       'Install Chrome or Chromium, or set CHROME_PATH to the full path of one, and run the tests again.',
   );
 }
+
+export const startBrowser = (): Promise<BrowserServer> =>
+  withFirst((executablePath) => chromium.launchServer({ executablePath, args: SWITCHES, headless: true }));
+
+/** For a program that speaks to the browser by itself, on a port. */
+export const startBrowserAt = (port: number): Promise<Browser> =>
+  withFirst((executablePath) =>
+    chromium.launch({ executablePath, args: [...SWITCHES, `--remote-debugging-port=${port}`], headless: true }),
+  );

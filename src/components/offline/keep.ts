@@ -1,37 +1,33 @@
 /**
- * Keeps the whole site on the reader's device, and says when a newer text has arrived. Where the browser
- * refuses to keep anything (a private window, an address without https), every page works as it does without.
+ * Keeps the whole site on the reader's device. Where the browser refuses to keep anything (a private window, an address
+ * without https), every page works as it does without. Every page carries this, so it holds the least there can be:
+ * what says that newer text has come (public/new-text.js) is fetched only then.
  */
-import { allowWorker } from '../script-policy';
-import { button, note } from './notice';
+interface Extras {
+  readonly trustedTypes?: {
+    createPolicy(name: string, rules: { createScriptURL(): string }): { createScriptURL(asked: string): string };
+  };
+  readonly connection?: { readonly saveData?: boolean };
+}
 
-const WORKER = `${import.meta.env.BASE_URL.replace(/\/$/, '')}/sw.js`;
+const WORKER = `${import.meta.env.BASE_URL}sw.js`;
+const NOTICE = `${import.meta.env.BASE_URL}new-text.js`;
 
-export async function keepOffline(): Promise<void> {
+export const keepOffline = async (): Promise<void> => {
   try {
-    const { serviceWorker } = navigator;
     // Who asks their browser to spare data is not sent the whole site unasked.
-    const { connection } = navigator as { connection?: { saveData?: boolean } };
-    if (!serviceWorker || connection?.saveData) return;
-    const kept = await serviceWorker.register(allowWorker('open-time', WORKER));
-    // Without one at work already, what has been fetched is what the page shows.
-    const offer = () => kept.waiting && kept.active && offerTo(kept, serviceWorker);
-    const watch = () => kept.installing?.addEventListener('statechange', offer);
-    kept.addEventListener('updatefound', watch);
-    watch();
-    offer();
+    if ((navigator as Extras).connection?.saveData) return;
+    // Browsers that guard what may become a script take its address from a policy: this one knows one address.
+    const kept = await navigator.serviceWorker.register(
+      (window as unknown as Extras).trustedTypes
+        ?.createPolicy('open-time', { createScriptURL: () => WORKER })
+        .createScriptURL('') ?? WORKER,
+    );
+    // Without one at work already, what is being fetched is what the page shows.
+    const tell = () => kept.active && import(/* @vite-ignore */ NOTICE);
+    kept.onupdatefound = tell;
+    if (kept.waiting ?? kept.installing) await tell();
   } catch {
     // Refused: nothing is kept, and nothing else changes.
   }
-}
-
-function offerTo(kept: ServiceWorkerRegistration, serviceWorker: ServiceWorkerContainer): void {
-  if (document.querySelector('.new-text')) return;
-  const show = button('Show it', 'button', () => {
-    // Another tab may have taken it over meanwhile: then this one only has to be read again.
-    if (!kept.waiting) return location.reload();
-    serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-    kept.waiting.postMessage({ type: 'SKIP_WAITING' });
-  });
-  note('New text is ready.', show);
-}
+};

@@ -2,7 +2,7 @@
  * The search of the site's own pages. The index and what reads it are fetched when the reader first types or
  * comes with a question, not before.
  */
-import { allowWorker } from '../script-policy';
+import { allowWorker } from './policy';
 
 interface Piece {
   readonly text: string;
@@ -125,7 +125,7 @@ export function bindSearch(form: HTMLFormElement): void {
 let allowed = false;
 
 async function load(base: string, kinds: HTMLSelectElement): Promise<Index> {
-  if (!allowed) allowWorker('default', `${base}pagefind/pagefind-worker.js`);
+  if (!allowed) allowWorker(`${base}pagefind/pagefind-worker.js`);
   allowed = true;
   const address = `${base}pagefind/pagefind.js`;
   const index = (await import(/* @vite-ignore */ address)) as Index;

@@ -34,9 +34,20 @@ export function Rest({ store, flipsAtStart, cautions, prefix, address, checks }:
   const refused = best.verdict === 'refused';
   const sheet = useMemo(() => sheetOf(job, store.catalogue), [job]);
   const shown = best.cautions.flatMap((id) => cautions[id] ?? []);
+  // Each of these listens to the store by itself; made once, they are drawn once a change, each in its own turn.
+  const part = useMemo(
+    () => ({
+      send: <SendIt store={store} address={address} />,
+      map: <MapSection store={store} />,
+      flips: <FlipSection store={store} flipsAtStart={flipsAtStart} />,
+      ranking: <Ranking store={store} />,
+      compare: <Compare store={store} prefix={prefix} />,
+    }),
+    [],
+  );
   return (
     <>
-      <SendIt store={store} address={address} />
+      {part.send}
       {!refused && (
         <div class="compare">
           <section>
@@ -66,9 +77,9 @@ export function Rest({ store, flipsAtStart, cautions, prefix, address, checks }:
           <p>{caution.text}</p>
         </div>
       ))}
-      {!refused && <MapSection store={store} />}
+      {!refused && part.map}
       <div class="compare">
-        {!refused && <FlipSection store={store} flipsAtStart={flipsAtStart} />}
+        {!refused && part.flips}
         <section>
           <h2>How sure</h2>
           <p>
@@ -85,8 +96,8 @@ export function Rest({ store, flipsAtStart, cautions, prefix, address, checks }:
           </p>
         </section>
       </div>
-      <Ranking store={store} />
-      {!refused && <Compare store={store} prefix={prefix} />}
+      {part.ranking}
+      {!refused && part.compare}
     </>
   );
 }

@@ -25,16 +25,38 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
       <p>
         <strong>{tied(handout.glue)}</strong> {handout.verdict}.
       </p>
-      {picture && (
-        <figure class="plate">
-          <div class="plate-body">
-            <MeasuredPlate picture={picture} />
+      <div class="handout-columns">
+        {picture && (
+          <figure class="plate">
+            <div class="plate-body">
+              <MeasuredPlate picture={picture} />
+            </div>
+            <figcaption class="plate-caption">
+              {picture.title}, in {plan.unit}.
+            </figcaption>
+          </figure>
+        )}
+        <div class="handout-links">
+          {origin && <QrCode text={origin + link} />}
+          <div>
+            <p>
+              <a class="no-spell" href={link}>
+                Your paper and glue in the chooser
+              </a>
+              , just as we reckoned it.
+            </p>
+            <ul class="plain-list">
+              {lessons.map(({ title: lesson, path }) => (
+                <li key={path}>
+                  <a class="no-spell" href={path}>
+                    {lesson}
+                  </a>
+                </li>
+              ))}
+            </ul>
           </div>
-          <figcaption class="plate-caption">
-            {picture.title}, in {plan.unit}.
-          </figcaption>
-        </figure>
-      )}
+        </div>
+      </div>
       <div class="handout-columns">
         <table class="numbers">
           <caption>In your kit: width × height in {plan.unit}</caption>
@@ -57,21 +79,6 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
             <li key={step}>{tied(step)}</li>
           ))}
         </ol>
-      </div>
-      <div class="handout-links">
-        {origin && <QrCode text={origin + link} />}
-        <div>
-          <p>
-            <a href={link}>Your paper and glue in the chooser</a>, just as we reckoned it.
-          </p>
-          <ul class="plain-list">
-            {lessons.map(({ title: lesson, path }) => (
-              <li key={path}>
-                <a href={path}>{lesson}</a>
-              </li>
-            ))}
-          </ul>
-        </div>
       </div>
     </section>
   );

@@ -1,6 +1,6 @@
 // @ts-check
 /**
- * `npm run measure`: what the built site in dist/ weighs on the wire (brotli where it was squeezed at build), and what a
+ * `npm run measure:sent`: what the built site in dist/ weighs on the wire (brotli where it was squeezed at build), and what a
  * million visits of each kind come to. PRICE=0.05 sets the price of a gigabyte sent, in any currency.
  */
 import { existsSync, readFileSync, statSync } from 'node:fs';

@@ -1,0 +1,116 @@
+/**
+ * `npm run measure`: what the site weighs and how quick it is, on demand. It needs a build, and asserts
+ * nothing: times depend on the machine. `npm run measure -- ready typing` takes some parts alone; the parts are
+ * bytes, ready, typing, lighthouse and builds. The tables are written to .cache/reports/measure.md.
+ */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { cpus, loadavg } from 'node:os';
+import { serve } from '../tools/serve.mjs';
+import { measureBuildTimes } from './build-time';
+import { measureBytes } from './bytes';
+import { CATEGORIES, runLighthouse } from './lighthouse';
+import { measureLongTasks } from './long-tasks';
+import { measureReady } from './ready';
+import { openBrowser, SLOWER } from './slow-phone';
+
+const PARTS = ['bytes', 'ready', 'typing', 'lighthouse', 'builds'] as const;
+const asked = process.argv.slice(2);
+const unknown = asked.filter((part) => !PARTS.some((one) => one === part));
+if (unknown.length > 0) throw new Error(`no part is called ${unknown.join(', ')}; there is ${PARTS.join(', ')}`);
+const wants = (part: (typeof PARTS)[number]) => asked.length === 0 || asked.includes(part);
+
+const LESSON = '/lessons/open-time/';
+const CALCULATORS = ['/choose/', '/mix/', '/cover/', '/paper/'];
+const PAGES = ['/', LESSON, ...CALCULATORS];
+
+const row = (cells: readonly (string | number)[]) => `| ${cells.join(' | ')} |`;
+const table = (head: readonly string[], rows: readonly (readonly (string | number)[])[]) =>
+  [row(head), row(head.map(() => '---')), ...rows.map(row)].join('\n');
+const kB = (bytes: number) => (bytes / 1000).toFixed(1);
+const list = (numbers: readonly number[]) => (numbers.length === 0 ? 'none' : `${numbers.join(', ')} ms`);
+
+const parts: string[] = [];
+const say = (title: string, text: string) => {
+  parts.push(`### ${title}\n\n${text}`);
+  console.log(`\n${title}\n${text}`);
+};
+
+const server = await serve();
+const origin = server.origin;
+const { browser, close } = await openBrowser();
+try {
+  if (wants('bytes')) {
+    const rows = await measureBytes(browser, origin, PAGES);
+    say(
+      'A first visit, kB as sent with brotli',
+      table(
+        ['page', 'HTML', 'CSS', 'font', 'script to open', 'other', 'whole', 'script once used'],
+        rows.map((one) => [
+          one.page,
+          ...[one.html, one.css, one.font, one.script, one.other, one.whole, one.used].map(kB),
+        ]),
+      ),
+    );
+  }
+  if (wants('ready')) {
+    const rows = await measureReady(browser, origin, ['/choose/', LESSON, '/mix/', '/cover/']);
+    say(
+      `Until the answer is there, on slow 4G (1.6 Mbit/s, 150 ms) with a processor ${SLOWER} times slower`,
+      table(
+        ['page', 'answer painted', 'can be changed', 'from a change to its answer'],
+        rows.map((one) => [
+          one.page,
+          `${one.painted} ms`,
+          one.waits ? `${one.changeable} ms after the first touch` : `${one.changeable} ms`,
+          `${one.answered} ms`,
+        ]),
+      ),
+    );
+  }
+  if (wants('typing')) {
+    const rows = [];
+    for (const page of ['/choose/', LESSON, '/mix/', '/cover/']) {
+      rows.push(await measureLongTasks(browser, origin, page));
+    }
+    say(
+      `Tasks over 50 ms, processor ${SLOWER} times slower, the quietest of three visits`,
+      table(
+        ['page', 'while it opens', 'while typing', 'in the four seconds after'],
+        rows.map((one) => [one.page, list(one.opening), list(one.typing), list(one.after)]),
+      ),
+    );
+  }
+  if (wants('lighthouse')) {
+    const rows = await runLighthouse(origin, PAGES);
+    say(
+      'Lighthouse 12.8.2, mobile',
+      table(
+        ['page', ...CATEGORIES, 'below 90'],
+        rows.map((one) => [one.page, ...CATEGORIES.map((key) => one.scores[key] ?? '?'), one.missed.join('; ') || '–']),
+      ),
+    );
+  }
+} finally {
+  await close();
+  await server.close();
+}
+if (wants('builds')) {
+  const rows = measureBuildTimes([10, 100, 1000]);
+  say(
+    'Build time against the number of lessons',
+    table(
+      ['lessons', 'seconds'],
+      rows.map((one) => [one.lessons, one.seconds.toFixed(0)]),
+    ),
+  );
+}
+const load = loadavg()
+  .map((value) => value.toFixed(1))
+  .join(', ');
+say(
+  'Where',
+  `${cpus().length} cores, ${cpus()[0]?.model ?? 'unknown'}; load at the end ${load}; Node ${process.version}.`,
+);
+mkdirSync('.cache/reports', { recursive: true });
+writeFileSync('.cache/reports/measure.md', `${parts.join('\n\n')}\n`);
+console.log('\nWritten to .cache/reports/measure.md');
