@@ -1,16 +1,12 @@
 /** The paper calculator: weight, thickness, absorbency and grain of one's own sheet, kept for the other calculators. */
 import { useStore } from '@nanostores/preact';
-import { useEffect, useMemo } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { openKnowing } from '../stores/open-knowing';
-import { loadPlan } from '../stores/plan-link';
-import { syncAddress } from '../stores/url-sync';
 import { AbsorbencyFields, KindFields, ThicknessFields, WeightFields } from './paper/MeasureFields';
 import { GrainFields } from './paper/GrainFields';
 import { KeepIt, type UseAddresses } from './paper/KeepIt';
 import { KnowResult, PoundsTable } from './paper/KnowResult';
-import { LinkSaid, OtherFigures } from './parts/LinkSaid';
-import { ProblemList } from './parts/ProblemList';
-import { SendLink } from './parts/SendLink';
+import { PlanBench } from './parts/PlanBench';
 
 interface Props {
   /** path of this page */
@@ -23,37 +19,30 @@ const prefix = 'know-';
 
 export default function Paper({ address, uses }: Props) {
   const store = useMemo(openKnowing, []);
-  const problems = useStore(store.$problems);
   const { answer } = useStore(store.$solved);
-  const { dropped } = useStore(store.$link);
-  const other = useStore(store.$otherAnswer);
-  const tail = useStore(store.$tail);
-  const stale = problems.length > 0 ? ' stale' : '';
-  useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
   const fields = { store, prefix };
   return (
-    <div class="bench">
-      <a class="bench-strip no-print" href={`#${prefix}answer`}>
-        <span>{answer.paper.name ?? 'your paper'}</span>
-        <span class="number">{answer.brief}</span>
-      </a>
-      <div class="bench-inputs" role="group" aria-label="What you have">
-        <ProblemList problems={problems} idOf={(field) => prefix + field} />
-        <KindFields {...fields} />
-        <WeightFields {...fields} />
-        <ThicknessFields {...fields} />
-        <AbsorbencyFields {...fields} />
-        <GrainFields {...fields} />
-      </div>
-      <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
-        <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
-        <KnowResult answer={answer} />
-      </section>
-      <div class={`bench-rest${stale}`}>
-        <KeepIt store={store} uses={uses} />
-        <PoundsTable answer={answer} />
-        <SendLink id={`${prefix}link`} address={address} tail={tail} />
-      </div>
-    </div>
+    <PlanBench
+      store={store}
+      prefix={prefix}
+      address={address}
+      brief={[answer.paper.name ?? 'your paper', answer.brief]}
+      inputs={
+        <>
+          <KindFields {...fields} />
+          <WeightFields {...fields} />
+          <ThicknessFields {...fields} />
+          <AbsorbencyFields {...fields} />
+          <GrainFields {...fields} />
+        </>
+      }
+      answer={<KnowResult answer={answer} />}
+      rest={
+        <>
+          <KeepIt store={store} uses={uses} />
+          <PoundsTable answer={answer} />
+        </>
+      }
+    />
   );
 }

@@ -1,8 +1,11 @@
 /** The mixing and coverage calculators, as a reader meets them. */
-import { act, cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
+import { act, cleanup, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Cover from '../../src/islands/Cover';
 import Mix from '../../src/islands/Mix';
+
+// what is fetched takes its time on a busy machine
+configure({ asyncUtilTimeout: 4000 });
 
 const text = (element: Element | null) => (element?.textContent ?? '').replace(/[\u00a0\u202f]/g, ' ');
 const answer = () => text(screen.getByRole('region', { name: 'The answer' }));

@@ -1,0 +1,63 @@
+/**
+ * The frame of a calculator whose fields are said in a table: its strip on a phone, its fields with what is wrong
+ * with them, its answer with what its link said, and below them the rest and the link. It reads the address once and
+ * keeps it in step.
+ */
+import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
+import type { Specs } from '../../core/plan-fields';
+import type { PlanStore } from '../../stores/plan';
+import { loadPlan } from '../../stores/plan-link';
+import { syncAddress } from '../../stores/url-sync';
+import { LinkSaid, OtherFigures } from './LinkSaid';
+import { ProblemList } from './ProblemList';
+import { SendLink } from './SendLink';
+
+interface Props<S extends Specs, A> {
+  readonly store: PlanStore<S, A>;
+  /** of every id in this calculator */
+  readonly prefix: string;
+  /** path of the calculator's page */
+  readonly address: string;
+  /** the answer in two words, for the strip that stays in view on a phone */
+  readonly brief: readonly [what: string, amount: string];
+  /** names the fields together */
+  readonly asks?: string;
+  readonly inputs: ComponentChildren;
+  readonly answer: ComponentChildren;
+  readonly rest?: ComponentChildren;
+  /** what comes after the link */
+  readonly last?: ComponentChildren;
+}
+
+export function PlanBench<S extends Specs, A>(props: Props<S, A>) {
+  const { store, prefix, address, brief, asks = 'What you have', inputs, answer, rest, last } = props;
+  const problems = useStore(store.$problems);
+  const { dropped } = useStore(store.$link);
+  const other = useStore(store.$otherAnswer);
+  const tail = useStore(store.$tail);
+  const stale = problems.length > 0 ? ' stale' : '';
+  useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
+  return (
+    <div class="bench">
+      <a class="bench-strip no-print" href={`#${prefix}answer`}>
+        <span>{brief[0]}</span>
+        <span class="number">{brief[1]}</span>
+      </a>
+      <div class="bench-inputs" role="group" aria-label={asks}>
+        <ProblemList problems={problems} idOf={(field) => prefix + field} />
+        {inputs}
+      </div>
+      <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
+        <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
+        {answer}
+      </section>
+      <div class={`bench-rest${stale}`}>
+        {rest}
+        <SendLink id={`${prefix}link`} address={address} tail={tail} />
+        {last}
+      </div>
+    </div>
+  );
+}
