@@ -169,7 +169,10 @@ describe('links', () => {
     await open();
     await type(/^Width/, '160');
     await waitFor(
-      () => expect(text(document.querySelector('[aria-live="polite"].visually-hidden'))).toMatch(/156 × 216/),
+      () =>
+        expect([...document.querySelectorAll('[aria-live="polite"].visually-hidden')].map(text).join(' ')).toMatch(
+          /156 × 216/,
+        ),
       { timeout: 3000 },
     );
   });
