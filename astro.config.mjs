@@ -24,22 +24,24 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
  */
 function chunkOf(id) {
   if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs/.test(id)) return 'base';
-  if (/\/src\/core\/(?:format|model-version|number-text|plot|random|result)\.ts/.test(id)) return 'base';
+  if (/\/src\/core\/(?:format|model-version|number-text|plain|plot|random|result)\.ts/.test(id)) return 'base';
   if (/\/src\/stores\/device-storage\.ts/.test(id)) return 'base';
-  if (/\/src\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/.test(id)) return 'base';
+  if (/\/src\/islands\/parts\/(?:(?:Field|ProblemList|Spoken)\.tsx|use-focus-next\.ts)/.test(id)) return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
   // what calculators with a table of fields share
   if (/\/src\/core\/(?:length-text|pairs|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
-  if (/\/src\/(?:stores\/plan\.ts|islands\/parts\/Warnings\.tsx)/.test(id)) return 'plan';
+  if (/\/src\/(?:stores\/(?:change-unit|plan)\.ts|islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx)/.test(id))
+    return 'plan';
   // a paper of one's own, which the chooser takes too
-  if (/\/src\/(?:core\/(?:paper-text|plain)|stores\/own-papers)\.ts/.test(id)) return 'own-paper';
-  if (/\/src\/islands\/parts\/(?:PaperPick|PlanField|OneOf)\.tsx/.test(id)) return 'own-paper';
+  if (/\/src\/(?:core\/paper-text|stores\/own-papers|islands\/parts\/use-own-papers)\.ts/.test(id)) return 'own-paper';
+  if (/\/src\/islands\/parts\/PaperPick\.tsx/.test(id)) return 'paper-pick';
   // lengths, and pieces with their sizes: a lesson that covers something needs all of it
-  if (/\/src\/core\/(?:area|cover-plan|pieces|pieces-link|pieces-text|project-sizes)\.ts/.test(id)) return 'pieces';
-  if (/\/src\/(?:stores\/change-unit\.ts|islands\/cover\/(?:CoverFields|PieceRows)\.tsx)/.test(id)) return 'pieces';
+  if (/\/src\/core\/(?:area|pieces-link|project-sizes)\.ts/.test(id)) return 'sizes';
+  if (/\/src\/core\/(?:cover-plan|pieces|pieces-text)\.ts/.test(id)) return 'pieces';
+  if (/\/src\/islands\/cover\/(?:CoverFields|PieceRows)\.tsx/.test(id)) return 'pieces';
   // the code of a link, drawn when all else is done
   if (id.includes('/node_modules/uqr/')) return 'code';
   // a sheet and its job, which the page on one's own paper reads too

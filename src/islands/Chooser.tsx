@@ -17,7 +17,7 @@ import { PaperFields } from './chooser/PaperFields';
 import { LinkNotice } from './chooser/LinkNotice';
 import { OwnTrials, OwnTrialsNote } from './chooser/OwnTrials';
 import { Rest, type CautionText } from './chooser/Rest';
-import { TakeOwnPaper } from './parts/PaperPick';
+import { TakeOwnPaper } from './parts/TakeOwnPaper';
 import { ProblemList } from './parts/ProblemList';
 
 interface Props {

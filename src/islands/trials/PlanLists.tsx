@@ -4,7 +4,7 @@ import { asPaperText, NO_GLUE, NO_PAPER, type GlueText, type PaperText } from '.
 import { TRIAL_LIMITS } from '../../core/trial-record';
 import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
-import { TakeOwnPaper } from '../parts/PaperPick';
+import { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { TextField } from '../parts/TextField';
 import { useFocusNext } from '../parts/use-focus-next';
 

@@ -1,0 +1,17 @@
+/** The papers of one's own that this device keeps, once the page is awake. */
+import { useEffect, useState } from 'preact/hooks';
+import { readPaper } from '../../core/paper-text';
+import { localStorageOrNone } from '../../stores/device-storage';
+import { openOwnPapers } from '../../stores/own-papers';
+import type { Option } from './Field';
+
+export function useOwnPapers(): readonly string[] {
+  const [papers, setPapers] = useState<readonly string[]>([]);
+  useEffect(() => setPapers(openOwnPapers(localStorageOrNone()).$papers.get()), []);
+  return papers;
+}
+
+export const ownOption = (text: string): Option => ({
+  value: text,
+  text: `Yours: ${readPaper(text)?.name ?? 'not named'}`,
+});
