@@ -27,6 +27,7 @@ test('only the places known of write on a device', () => {
   expect(writers).toEqual([
     'src/build/earlier-files.mjs',
     'src/stores/chooser-evidence.ts',
+    'src/stores/own-papers.ts',
     'src/stores/trial-photos.ts',
     'src/stores/trial-plan.ts',
     'src/stores/trial-run.ts',

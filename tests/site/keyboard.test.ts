@@ -3,13 +3,12 @@ import type { Page } from 'playwright-core';
 import { describe, test, type ExpectStatic } from 'vitest';
 import { SITE, wakeIslands, withPage } from './support/browser';
 import { EVERY_PAGE } from './support/dist';
-import { focused, listen, reach, walk, type Walk } from './support/keyboard';
+import { focused, listen, reach, startFrom, walk, type Walk } from './support/keyboard';
 
 /** 320 px is what 1280 becomes at 400 % zoom, 640 × 450 what 1280 × 900 becomes at 200 %. */
 const NARROWEST = { width: 320, height: 640 };
-const SIZES = EVERY_PAGE
-  ? [NARROWEST, { width: 640, height: 450 }, { width: 390, height: 844 }, { width: 1280, height: 900 }]
-  : [NARROWEST];
+const DESK = { width: 1280, height: 900 };
+const SIZES = EVERY_PAGE ? [NARROWEST, { width: 640, height: 450 }, { width: 390, height: 844 }] : [NARROWEST];
 
 /** WCAG 2.2, 2.4.13, asks for an outline of 2 px at 3 : 1; we keep to it though it is level AAA. */
 const OUTLINE_PX = 2;
@@ -79,6 +78,19 @@ describe.concurrent('everything is reached by Tab, in order, in sight, with a ma
       await open(page, path);
       judge(await walk(page), expect);
     }),
+  );
+  // at a desk the answer stays in view beside the fields, and what follows passes over it
+  test.for(EVERY_PAGE ? BENCHES.map(({ path }) => path) : ['make/'])(
+    '%s at a desk, there and back',
+    (path, { expect }) =>
+      withPage({ viewport: DESK }, async (page) => {
+        await open(page, path);
+        judge(await walk(page), expect);
+        const { stops } = await walk(page, 'Shift+Tab');
+        const hidden = stops.filter(({ hiddenBy }) => hiddenBy !== '');
+        expect(stops.length).toBeGreaterThan(10);
+        expect(hidden.map(({ is, hiddenBy }) => `${is} lies under ${hiddenBy}`)).toEqual([]);
+      }),
   );
   test.for(SIZES)('trials/run/ at $width px', (viewport, { expect }) =>
     withPage({ viewport, colorScheme: 'dark' }, async (page) => {
@@ -294,6 +306,7 @@ test('found with the keyboard: a word, what it gives, and the page itself', ({ e
 test('the first stop of a page leads past its head', ({ expect }) =>
   withPage({}, async (page) => {
     await open(page, 'choose/');
+    await startFrom(page, 'top');
     await page.keyboard.press('Tab');
     expect(await page.locator('.skip-link').boundingBox()).toMatchObject({ x: 0, y: 0 });
     await page.keyboard.press('Enter');

@@ -41,6 +41,12 @@ export const KEPT: readonly Kept[] = [
     goes: 'with your browser’s data for this site.',
   },
   {
+    name: 'open-time:papers',
+    where: 'local storage',
+    what: 'The papers that you measured and kept: their names and figures.',
+    goes: 'when you take the paper away, on the page where you kept it.',
+  },
+  {
     name: 'open-time:evidence',
     where: 'local storage',
     what: 'Whether your own trials count in the chooser.',

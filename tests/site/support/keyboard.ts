@@ -56,7 +56,10 @@ async function prepare(page: Page): Promise<void> {
         // what is taller than the room that is left cannot help but reach under it
         return box.height < free && box.top < bottom - 0.5 && box.bottom > top + 0.5;
       });
-      return over ? nameOf(over) : '';
+      if (over) return nameOf(over);
+      const top = document.elementFromPoint((box.left + box.right) / 2, (box.top + box.bottom) / 2);
+      const beside = !top || element.contains(top) || top.contains(element) || element.closest('label')?.contains(top);
+      return beside ? '' : nameOf(top);
     };
     const stood = new WeakSet<Element>();
     Object.assign(globalThis, {
@@ -88,6 +91,17 @@ async function prepare(page: Page): Promise<void> {
 const stopHere = (page: Page): Promise<Stop | null> =>
   page.evaluate(() => (globalThis as unknown as { stopHere: () => Stop | null }).stopHere());
 
+/** Where the next Tab starts from: a page that was scrolled by script would start where it was scrolled to. */
+export const startFrom = (page: Page, end: 'top' | 'foot'): Promise<void> =>
+  page.evaluate((where) => {
+    const mark = document.createElement('span');
+    mark.tabIndex = -1;
+    if (where === 'top') document.body.prepend(mark);
+    else document.body.append(mark);
+    mark.focus();
+    mark.remove();
+  }, end);
+
 export interface Walk {
   readonly stops: readonly Stop[];
   /** what can have the focus and never had it */
@@ -96,13 +110,14 @@ export interface Walk {
   readonly out: boolean;
 }
 
-/** From the top of the page to its end by Tab, unfolding with Enter what is folded. */
-export async function walk(page: Page, most = 400): Promise<Walk> {
+/** From the top of the page to its end by Tab, or from its end to the top, unfolding with Enter what is folded. */
+export async function walk(page: Page, key: 'Tab' | 'Shift+Tab' = 'Tab', most = 400): Promise<Walk> {
   await prepare(page);
+  await startFrom(page, key === 'Tab' ? 'top' : 'foot');
   const stops: Stop[] = [];
   let out = false;
   while (stops.length < most && !out) {
-    await page.keyboard.press('Tab');
+    await page.keyboard.press(key);
     const stop = await stopHere(page);
     const again = stop && stops.length > 0 && stop.place === stops[0]!.place;
     if (stop && !again) {
