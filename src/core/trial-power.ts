@@ -20,14 +20,19 @@ export interface PowerOptions {
   readonly power?: number;
 }
 
+const outcomeCache = new Map<string, readonly (readonly boolean[])[]>();
+
 /** noticed[x][y]: would x of n against y of n be called different, with at most 1 − confidence false calls. */
 function noticedOutcomes(n: number, confidence: number): readonly (readonly boolean[])[] {
-  return Array.from({ length: n + 1 }, (_, x) =>
-    Array.from(
-      { length: n + 1 },
-      (_, y) => x !== y && boschlooExact({ passes: x, n }, { passes: y, n }) <= 1 - confidence + 1e-9,
-    ),
+  const key = `${n} ${confidence}`;
+  const known = outcomeCache.get(key);
+  if (known) return known;
+  const counts = Array.from({ length: n + 1 }, (_, k) => k);
+  const found = counts.map((x) =>
+    counts.map((y) => x !== y && boschlooExact({ passes: x, n }, { passes: y, n }) <= 1 - confidence + 1e-9),
   );
+  outcomeCache.set(key, found);
+  return found;
 }
 
 /** Chance that a trial with `n` swatches each notices true pass rates `first` and `second`. */

@@ -43,7 +43,7 @@ function factsOf(trial: Trial): readonly string[] {
 /** By whom and when: "Judged by Ada, from 2026-03-01 to 2026-03-02." */
 function judgedIn(who: readonly string[], days: readonly string[]): string {
   const [first, last] = [days[0], days.at(-1)];
-  const when = first === undefined ? '' : first === last ? ` on ${first}` : ` from ${first} to ${last}`;
+  const when = first === undefined ? '' : first === last ? ` on ${first}` : `, from ${first} to ${last}`;
   if (who.length === 0 && when === '') return '';
   return `Judged${who.length > 0 ? ` by ${who.join(', ')}` : ''}${when}.`;
 }

@@ -198,9 +198,12 @@ function expectHarmless(trial: Trial): void {
   }
 }
 
-test('50 000 hostile JSON files', { timeout: 300_000 }, () => {
+/** All of them on demand (`npm run test:fuzz`), a slice each time. */
+const FILES = process.env['FUZZ'] === 'full' ? 50_000 : 4000;
+
+test(`${FILES} hostile files of JSON`, { timeout: 300_000 }, () => {
   let read = 0;
-  for (let i = 0; i < 50_000; i += 1) {
+  for (let i = 0; i < FILES; i += 1) {
     hasGrown = false;
     const text = JSON.stringify(spoiled(MINE)) ?? 'null';
     const found = parseTrial(JSON.parse(text));
@@ -211,12 +214,12 @@ test('50 000 hostile JSON files', { timeout: 300_000 }, () => {
     if (i % 10 === 0) expectSound(mergeTrials(MINE, found.trial, chance(0.5) ? 'theirs' : undefined).trial);
   }
   // most are damaged, not destroyed: else this would prove little
-  expect(read).toBeGreaterThan(15_000);
+  expect(read).toBeGreaterThan(0.3 * FILES);
 });
 
-test('50 000 hostile spreadsheets', { timeout: 300_000 }, () => {
+test(`${FILES} hostile spreadsheets`, { timeout: 300_000 }, () => {
   let read = 0;
-  for (let i = 0; i < 50_000; i += 1) {
+  for (let i = 0; i < FILES; i += 1) {
     const { data } = Papa.parse<string[]>(hostileCsv().replace(/^\ufeff/, ''), { skipEmptyLines: true });
     const { trial, problems } = trialFromRows(data, INFO);
     if (!trial && problems.length === 0 && data.length > 1) throw new Error('nothing was read and nothing was said');
@@ -225,7 +228,7 @@ test('50 000 hostile spreadsheets', { timeout: 300_000 }, () => {
     expectSound(trial);
     if (i % 25 === 0) expectHarmless(trial);
   }
-  expect(read).toBeGreaterThan(15_000);
+  expect(read).toBeGreaterThan(0.3 * FILES);
 });
 
 test('any JSON at all', () => {

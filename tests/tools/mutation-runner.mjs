@@ -1,0 +1,180 @@
+// @ts-check
+/**
+ * A test runner for Stryker that loads the tests of `src/core` once and then calls them again and again, a
+ * change switched on between the calls. Stryker's own runner for vitest starts a worker and loads every
+ * module anew for each of thousands of changes, which takes hours instead of minutes. It can do with the bare
+ * functions because these tests have no hooks, no mocks and no page; what a module of core remembers between
+ * calls is named in CACHES and forgotten before each change.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, resolve } from 'node:path';
+import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
+import { declareFactoryPlugin, PluginKind } from '@stryker-mutator/api/plugin';
+import {
+  determineHitLimitReached,
+  DryRunStatus,
+  TestStatus,
+  toMutantRunResult,
+} from '@stryker-mutator/api/test-runner';
+import { collectTests, getFn } from '@vitest/runner';
+import fc from 'fast-check';
+import { createViteServer } from 'vitest/node';
+import { compactRecords } from '../../src/build/compact-records.mjs';
+
+/** How each module that remembers something forgets it. @type {Readonly<Record<string, string>>} */
+const CACHES = {
+  'sampling.ts': 'pointCache.clear(); liquidCache = new WeakMap();',
+  'trial-compare.ts': 'fisherCache.clear();',
+  'trial-functions.ts': 'logFactorials.length = 1;',
+  'trial-power.ts': 'cache.clear(); outcomeCache.clear();',
+  'warp-plies.ts': 'points = undefined;',
+};
+
+/** Left out: a hundred thousand hostile files take a minute, and show that nothing throws, not what is right. */
+const TOO_SLOW = ['trial-fuzz.test.ts'];
+
+/** @type {(() => void)[]} */
+const forgetters = [];
+
+/** Vite plugin: a module of CACHES hands out how it forgets. */
+const forgetting = {
+  name: 'forgetting',
+  enforce: /** @type {const} */ ('pre'),
+  /** @param {string} code @param {string} id */
+  transform(code, id) {
+    const forget = /\/src\/core\/([^/?]+)$/.exec(id)?.[1];
+    const words = forget && CACHES[forget];
+    return words
+      ? `${code.replace('const liquidCache', 'let liquidCache')}\nglobalThis.forgetters.push(() => { ${words} });`
+      : null;
+  },
+};
+
+/** A cache that is not in CACHES would carry what one change made into the next. */
+function mustKnowCaches() {
+  for (const name of readdirSync('src/core')) {
+    const remembers = /^(?:let |(?:export )?const \w+[^=]*= new (?:Weak)?(?:Map|Set)(?:<.*>)?\(\);)/m;
+    if (!(name in CACHES) && remembers.test(readFileSync(join('src/core', name), 'utf8')))
+      throw new Error(`src/core/${name} remembers something: say in tests/tools/mutation-runner.mjs how it forgets`);
+  }
+}
+
+/** @typedef {{ id: string, name: string, fileName: string, run: () => unknown, ms: number }} Known */
+
+/** @param {any} task @param {string} above @param {string} file @returns {Omit<Known, 'ms'>[]} */
+function testsIn(task, above, file) {
+  const name = `${above} ${task.name}`.trim();
+  if (task.type === 'test') return [{ id: `${file}#${name}`, name, fileName: resolve(file), run: getFn(task) }];
+  return task.tasks.flatMap((/** @type {any} */ inner) =>
+    testsIn(inner, task.type === 'suite' && task.file !== task ? name : '', file),
+  );
+}
+
+class InProcessRunner {
+  constructor() {
+    /** @type {any} what the changed code reads to know which change is on */
+    this.ns = /** @type {any} */ (globalThis)[INSTRUMENTER_CONSTANTS.NAMESPACE] ??= {};
+    /** @type {Known[]} */
+    this.tests = [];
+  }
+
+  capabilities() {
+    return { reloadEnvironment: false };
+  }
+
+  async init() {
+    mustKnowCaches();
+    /** @type {any} */ (globalThis).forgetters = forgetters;
+    this.server = await createViteServer({
+      configFile: false,
+      logLevel: 'error',
+      root: process.cwd(),
+      plugins: [forgetting, compactRecords()],
+      server: { middlewareMode: true, watch: null, hmr: false },
+      optimizeDeps: { noDiscovery: true },
+    });
+    const files = [
+      ...readdirSync('tests/core')
+        .filter((name) => name.endsWith('.test.ts') && !TOO_SLOW.includes(name))
+        .map((name) => `tests/core/${name}`),
+      'tests/data/checks.test.ts',
+    ];
+    await this.server.ssrLoadModule('/tests/tools/property-seed.ts');
+    // the first example that fails is enough: nobody reads the smallest
+    fc.configureGlobal({ ...fc.readConfigureGlobal(), endOnFailure: true });
+    const config = {
+      ...{ root: process.cwd(), setupFiles: [], sequence: { hooks: 'stack', setupFiles: 'list' }, tags: [] },
+      ...{ maxConcurrency: 1, testTimeout: 0, hookTimeout: 0, retry: 0, allowOnly: true, passWithNoTests: true },
+    };
+    const runner = {
+      config,
+      /** @param {string} path */
+      importFile: (path) => this.server?.ssrLoadModule(`/${relative(process.cwd(), path)}`),
+    };
+    const collected = await collectTests(
+      files.map((file) => resolve(file)),
+      /** @type {any} */ (runner),
+    );
+    for (const [i, file] of collected.entries()) {
+      const error = file.result?.errors?.[0];
+      if (error) throw new Error(`${files[i]}: ${error.message}\n${error.stack}`);
+      this.tests.push(...testsIn(file, '', files[i] ?? '').map((test) => ({ ...test, ms: 0 })));
+    }
+  }
+
+  /** @param {Known} test */
+  async call(test) {
+    const began = performance.now();
+    const { id, name, fileName } = test;
+    try {
+      await test.run();
+      return { id, name, fileName, timeSpentMs: performance.now() - began, status: TestStatus.Success };
+    } catch (error) {
+      const failureMessage = error instanceof Error ? error.message : String(error);
+      return { id, name, fileName, timeSpentMs: performance.now() - began, status: TestStatus.Failed, failureMessage };
+    }
+  }
+
+  async dryRun() {
+    this.ns.activeMutant = undefined;
+    const tests = [];
+    for (const test of this.tests) {
+      this.ns.currentTestId = test.id;
+      const told = await this.call(test);
+      test.ms = told.timeSpentMs;
+      tests.push(told);
+    }
+    this.ns.currentTestId = undefined;
+    return { status: DryRunStatus.Complete, tests, mutantCoverage: this.ns.mutantCoverage };
+  }
+
+  /** @param {import('@stryker-mutator/api/test-runner').MutantRunOptions} options */
+  async mutantRun({ activeMutant, testFilter, hitLimit }) {
+    for (const forget of forgetters) forget();
+    this.ns.hitCount = 0;
+    this.ns.hitLimit = hitLimit;
+    this.ns.activeMutant = activeMutant.id;
+    const asked = testFilter && new Set(testFilter);
+    const tests = [];
+    for (const test of this.tests.filter(({ id }) => !asked || asked.has(id)).sort((a, b) => a.ms - b.ms)) {
+      const told = await this.call(test);
+      tests.push(told);
+      if (told.status === TestStatus.Failed) break;
+    }
+    this.ns.activeMutant = undefined;
+    for (const forget of forgetters) forget();
+    const status = /** @type {const} */ (DryRunStatus.Complete);
+    return toMutantRunResult(
+      determineHitLimitReached(this.ns.hitCount, hitLimit) ?? /** @type {any} */ ({ status, tests }),
+    );
+  }
+
+  async dispose() {
+    await this.server?.close();
+  }
+}
+
+/** @type {any} Stryker makes it by its injector; it needs nothing injected */
+const make = Object.assign(() => new InProcessRunner(), { inject: [] });
+
+export const strykerPlugins = [declareFactoryPlugin(PluginKind.TestRunner, 'in-process', make)];
