@@ -1,6 +1,6 @@
 /** The coverage calculator: how much adhesive the pieces take, as a range with a figure to have in hand. */
 import { useStore } from '@nanostores/preact';
-import { useEffect, useMemo } from 'preact/hooks';
+import { useLayoutEffect, useMemo } from 'preact/hooks';
 import type { FlatFacts } from '../core/cover-answer';
 import { openCovering } from '../stores/open-covering';
 import { ClassFields } from './cover/ClassFields';
@@ -22,7 +22,8 @@ const prefix = 'cover-';
 export default function Cover({ address, mixAddress, flat }: Props) {
   const store = useMemo(() => openCovering(() => flat), []);
   const { answer } = useStore(store.$solved);
-  useEffect(() => {
+  // Before the frame reads the link, which is in an effect of its own.
+  useLayoutEffect(() => {
     // The model is fetched when something else is asked than what the build has answered: by a link, or by hand.
     const stop = store.$texts.listen(() => {
       stop();

@@ -147,9 +147,10 @@ const CLEAR = 0.53;
 const INSIST = 40;
 const rangeOf = (key: Free) => RANGES[key] as readonly [low: number, high: number];
 
-export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 3): { constants: BondConstants; loss: number } {
+/** What the search makes as small as it can: how far the outcomes are from clear, and the constants from their middles. */
+export function lossOf(outcomes: Outcomes, catalogue: Catalogue): (constants: BondConstants) => number {
   const cases = outcomes.rows.map((row) => [row, answerer(row, outcomes, catalogue)] as const);
-  const loss = (constants: BondConstants) => {
+  return (constants) => {
     let total = 0;
     for (const [row, answer] of cases) {
       for (const chance of agreement(row, answer(constants)))
@@ -162,6 +163,10 @@ export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 3): { con
     }
     return total;
   };
+}
+
+export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 3): { constants: BondConstants; loss: number } {
+  const loss = lossOf(outcomes, catalogue);
   const uniform = seededUniform(1925);
   // Several starts, because the valley has side valleys; each start narrows its steps as it goes.
   const found = Array.from({ length: starts }, () => descend(loss, uniform));

@@ -134,7 +134,7 @@ describe('bad input', () => {
   test('warns of squares wider than the joint', async () => {
     await open();
     await type(/^Square/, '9');
-    expect(text(screen.getByRole('list', { name: 'Look out' }))).toMatch(
+    expect(text(screen.getByRole('group', { name: 'Look out' }))).toMatch(
       /squares, 9 mm, are wider than the joints, 7 mm/,
     );
   });

@@ -59,7 +59,7 @@ describe('the answer', () => {
     await open(HALVES);
     await type('kerf', '1');
     expect(answer()).toContain('4 sheets of board');
-    expect(text(screen.getByRole('list', { name: 'Look out' }))).toMatch(/^Each cut takes 1 mm/);
+    expect(text(screen.getByRole('group', { name: 'Look out' }))).toMatch(/^Each cut takes 1 mm/);
   });
 });
 

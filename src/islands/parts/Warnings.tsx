@@ -4,10 +4,12 @@ import { tied } from '../../core/plain';
 export function Warnings({ warnings }: { readonly warnings: readonly string[] }) {
   if (warnings.length === 0) return null;
   return (
-    <ul class="warnings" aria-label="Look out">
-      {warnings.map((warning) => (
-        <li key={warning}>{tied(warning)}</li>
-      ))}
-    </ul>
+    <div role="group" aria-label="Look out">
+      <ul class="warnings">
+        {warnings.map((warning) => (
+          <li key={warning}>{tied(warning)}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
