@@ -7,6 +7,10 @@ import { findGrain, type Seen } from '../../src/core/grain-tests';
 import { thicknessWords } from '../../src/core/mix-words';
 import { figuresIn, fingerprint, parsePairs, sameFigures, writePairs } from '../../src/core/pairs';
 import { isPaper, paperInSentence, paperName, readPaper, writePaper } from '../../src/core/paper-text';
+import { coolingSeconds } from '../../src/core/cooling';
+import { densityIsPossible, grammageFromThousand, thousandFromGrammage } from '../../src/core/paper';
+import { lowDiscrepancyPoints, seededUniform } from '../../src/core/random';
+import { dropFromSorptivity, sorptivityFromDrop } from '../../src/core/sorption';
 import { read, type Spec } from '../../src/core/plan-fields';
 import { takenUp, timeToLose, type Flow } from '../../src/core/water-loss';
 import { catalogue } from '../../src/data/catalogue';
@@ -35,6 +39,8 @@ describe('water leaving a coat', () => {
     ['nothing goes into the sheet', { ...base, paper: 0 }, 30],
     ['only the sheet drinks', { ...base, substrate: 0 }, 25],
     ['only the air', { ...base, paper: 0, substrate: 0 }, 5],
+    ['the room takes what suction leaves', base, 80],
+    ['the room takes what suction leaves of a sheet with room', { ...base, capacity: 100 }, 80],
   ] as const)('is lost when it should be: %s', (_, flow, grams) => {
     const seconds = timeToLose(flow, grams);
     expect(Math.abs(lost(flow, seconds) - grams)).toBeLessThan(0.02);
@@ -204,6 +210,7 @@ describe('grain by Bayes’ rule', () => {
     expect(found.chances.height).toBeCloseTo(height / (height + width + none), 12);
     expect(found).toMatchObject({ likeliest: 'height', settled: false, against: ['tear'], next: 'bend' });
     expect(chances({ strips: 'unclear', damp: 'width' }, 'marked').against).toEqual([]);
+    expect(chances({ damp: 'width', tear: 'height' }, 'marked').against).toEqual(['tear']);
   });
 });
 
@@ -266,5 +273,79 @@ describe('a paper as text', () => {
     expect(paperName('wove-text~named Grey', catalogue)).toBe('Grey');
     expect(paperInSentence('wove-text~named Grey', catalogue)).toBe('“Grey”');
     expect(paperInSentence('wove-text', catalogue)).toBe(kind[0]!.toLowerCase() + kind.slice(1));
+  });
+});
+
+describe('points and draws', () => {
+  it('steps by the golden ratio in one dimension and by the plastic number’s powers in two (published)', () => {
+    const near = (a: number, b: number) => expect(Math.abs(a - b)).toBeLessThan(1e-9);
+    const line = lowDiscrepancyPoints(3, 1);
+    expect(line).toHaveLength(3);
+    // 0.5 + n × 0.6180339887498949, without the whole part
+    [0.1180339887498949, 0.7360679774997898, 0.3541019662496847].forEach((x, i) => near(line[i]!, x));
+    const plane = lowDiscrepancyPoints(2, 2);
+    expect(plane).toHaveLength(4);
+    // steps 0.7548776662466927 and 0.5698402909980532
+    [0.2548776662466927, 0.0698402909980532, 0.0097553324933854, 0.6396805819961064].forEach((x, i) =>
+      near(plane[i]!, x),
+    );
+  });
+  it('draws what the recipe draws when it is done with whole numbers of any size', () => {
+    const mask = 0xffffffffn;
+    const product = (a: bigint, b: bigint) => (a * b) & mask;
+    let state = 11n;
+    const uniform = seededUniform(11);
+    for (let i = 0; i < 20; i += 1) {
+      state = (state + 0x6d2b79f5n) & mask;
+      let t = product(state ^ (state >> 15n), state | 1n);
+      t ^= (t + product(t ^ (t >> 7n), t | 61n)) & mask;
+      expect(uniform()).toBe(Number((t ^ (t >> 14n)) & mask) / 2 ** 32);
+    }
+  });
+});
+
+describe('sheets, drops and cooling', () => {
+  it('takes what a stain holds only where both drop and stain were measured', () => {
+    // 0.05 ml on a spot of 10 mm: 0.05 g / 78.54 mm² is 636.6 g/m², over √25
+    const measured = { dropMillilitres: 0.05, stainMm: 10 };
+    expect(sorptivityFromDrop(25, measured)).toBeCloseTo(0.05 / (Math.PI * 25e-6) / 5, 6);
+    const ordinary = sorptivityFromDrop(25);
+    expect(sorptivityFromDrop(25, { dropMillilitres: 0.05 })).toBe(ordinary);
+    expect(sorptivityFromDrop(25, { stainMm: 10 })).toBe(ordinary);
+  });
+  it('turns round: the drop of a sorptivity is the drop it came from', () => {
+    for (const seconds of [1, 8, 60]) expect(dropFromSorptivity(sorptivityFromDrop(seconds))).toBeCloseTo(seconds, 9);
+    expect(dropFromSorptivity(0)).toBe(Infinity);
+    expect(() => dropFromSorptivity(-1)).toThrow(/sorptivity/);
+    expect(() => dropFromSorptivity(1001)).toThrow(/sorptivity/);
+  });
+  it('gels only what is used hotter than its gel, in a room that is colder', () => {
+    // half-way from 60 to 20 °C is 40: 20 s × ln 2
+    expect(coolingSeconds(60, 40, 20)).toBeCloseTo(20 * Math.LN2, 9);
+    for (const [used, gel, room] of [
+      ...([
+        [40, 40, 20],
+        [39, 40, 20],
+        [60, 40, 40],
+        [60, 40, 41],
+        [undefined, 40, 20],
+        [60, undefined, 20],
+      ] as const),
+    ])
+      expect(coolingSeconds(used, gel, room)).toBe(Infinity);
+  });
+  it('refuses sheets and weights that are none', () => {
+    for (const bad of [0, -1, NaN]) {
+      expect(() => grammageFromThousand(bad, 788, 1091)).toThrow(/kilograms/);
+      expect(() => grammageFromThousand(70, bad, 1091)).toThrow(/widthMm/);
+      expect(() => grammageFromThousand(70, 788, bad)).toThrow(/heightMm/);
+      expect(() => thousandFromGrammage(bad)).toThrow(/gsm/);
+      expect(() => thousandFromGrammage(80, bad)).toThrow(/widthMm/);
+    }
+  });
+  it('takes a density up to that of cellulose itself', () => {
+    // published: 1.5 g/cm³, so 150 g/m² cannot be thinner than 100 µm
+    expect(densityIsPossible(150, 100)).toBe(true);
+    expect(densityIsPossible(150, 99)).toBe(false);
   });
 });
