@@ -26,7 +26,7 @@ export default {
   allowEmpty: true,
   incremental: true,
   incrementalFile: '.cache/mutation/known.json',
-  reporters: ['clear-text', 'json', 'html'],
+  reporters: ['clear-text', 'progress-append-only', 'json', 'html'],
   clearTextReporter: { allowColor: false, allowEmojis: false, logTests: false, reportTests: false },
   jsonReporter: { fileName: '.cache/reports/mutation/mutation.json' },
   htmlReporter: { fileName: '.cache/reports/mutation/mutation.html' },

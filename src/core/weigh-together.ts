@@ -7,13 +7,12 @@ import { grammageFromWeighing, type Weighing } from './paper';
  * share of the scale falls as one over the sheets; that of the cut stays.
  */
 export function sheetsToHalve(weighing: Weighing): number | undefined {
-  const { grams, sheets = 1 } = weighing;
+  const { sheets = 1 } = weighing;
   const now = grammageFromWeighing(weighing);
   const cut = grammageFromWeighing({ ...weighing, scaleStepGrams: 1e-9 });
   if (cut.standard >= now.standard / 2) return undefined;
   const scale = Math.sqrt(now.standard ** 2 - cut.standard ** 2);
   const left = Math.sqrt((now.standard / 2) ** 2 - cut.standard ** 2);
   // A hair off the quotient, so that a sum that comes out whole is not carried one further by rounding.
-  const fewest = Math.ceil((sheets * scale) / left - 1e-9);
-  return grams > 0 ? fewest : undefined;
+  return Math.ceil((sheets * scale) / left - 1e-9);
 }

@@ -151,3 +151,35 @@ test.for([
 ] as const)('%s is refused', ([, job]) => {
   expect(() => cover(job)).toThrow(RangeError);
 });
+
+describe('a range of coats', () => {
+  const metre = { widthMm: 1000, heightMm: 1000, count: 1 };
+  const half = { density: 2, solids: 0.25, volumeSolids: 0.2 };
+  test('goes through passes, loss and density to both ends, by hand', () => {
+    // 40 to 110 g/m², twice over on 1 m², at 2 g/ml, a fifth lost
+    const all = cover({ pieces: [metre], coat: COAT, passes: 2, lossPercent: 20, liquid: half });
+    const ends = ({ low, high }: { low: number; high: number }) => [low, high].map((value) => Number(value.toFixed(9)));
+    expect(ends(all.wetGrams)).toEqual([80, 220]);
+    expect(ends(all.wetMillilitres)).toEqual([40, 110]);
+    expect(ends(all.mixGrams)).toEqual([100, 275]);
+    expect(ends(all.mixMillilitres)).toEqual([50, 137.5]);
+    expect(ends(all.wetMicrometres)).toEqual([40, 110]);
+    expect(ends(all.dryGrams!)).toEqual([20, 55]);
+    expect(ends(all.dryMicrometres!)).toEqual([8, 22]);
+    expect(ends(all.waterPerSquareMetre!)).toEqual([60, 165]);
+  });
+  test('counts containers up, whole ones not twice, and says nothing of what was not given', () => {
+    const counted = (millilitres: number, price?: number) =>
+      cover({ pieces: [metre], coat: 100, container: { millilitres, ...(price !== undefined && { price }) } });
+    expect(counted(100).containers).toBe(1);
+    expect(counted(50).containers).toBe(2);
+    expect(counted(99).containers).toBe(2);
+    expect(counted(1000)).toMatchObject({ containers: 1 });
+    expect(counted(100)).not.toHaveProperty('cost');
+    expect(counted(50, 3).cost).toBe(6);
+    const bare = cover({ pieces: [metre], coat: 100 });
+    for (const key of ['containers', 'cost', 'dryGrams', 'waterPerSquareMetre']) expect(bare).not.toHaveProperty(key);
+    expect(() => counted(0)).toThrow(/container/);
+    expect(() => counted(-5)).toThrow(/container/);
+  });
+});

@@ -7,6 +7,15 @@ import { findGrain, type Seen } from '../../src/core/grain-tests';
 import { thicknessWords } from '../../src/core/mix-words';
 import { figuresIn, fingerprint, parsePairs, sameFigures, writePairs } from '../../src/core/pairs';
 import { isPaper, paperInSentence, paperName, readPaper, writePaper } from '../../src/core/paper-text';
+import { coolingSeconds } from '../../src/core/cooling';
+import { densityIsPossible, grammageFromThousand, thousandFromGrammage } from '../../src/core/paper';
+import { lowDiscrepancyPoints, seededUniform } from '../../src/core/random';
+import { dropFromSorptivity, sorptivityFromDrop } from '../../src/core/sorption';
+import { duration, durationSpan, figure } from '../../src/core/format';
+import { asTyped, inUnit, lengthSpec, parseLength } from '../../src/core/length-text';
+import { parseNumber } from '../../src/core/number-text';
+import { jugStep, roundUpForJug } from '../../src/core/rounding';
+import { alone, asAdhesive, blend, partsForSolids } from '../../src/core/stretching';
 import { read, type Spec } from '../../src/core/plan-fields';
 import { takenUp, timeToLose, type Flow } from '../../src/core/water-loss';
 import { catalogue } from '../../src/data/catalogue';
@@ -35,6 +44,8 @@ describe('water leaving a coat', () => {
     ['nothing goes into the sheet', { ...base, paper: 0 }, 30],
     ['only the sheet drinks', { ...base, substrate: 0 }, 25],
     ['only the air', { ...base, paper: 0, substrate: 0 }, 5],
+    ['the room takes what suction leaves', base, 80],
+    ['the room takes what suction leaves of a sheet with room', { ...base, capacity: 100 }, 80],
   ] as const)('is lost when it should be: %s', (_, flow, grams) => {
     const seconds = timeToLose(flow, grams);
     expect(Math.abs(lost(flow, seconds) - grams)).toBeLessThan(0.02);
@@ -204,6 +215,7 @@ describe('grain by Bayes’ rule', () => {
     expect(found.chances.height).toBeCloseTo(height / (height + width + none), 12);
     expect(found).toMatchObject({ likeliest: 'height', settled: false, against: ['tear'], next: 'bend' });
     expect(chances({ strips: 'unclear', damp: 'width' }, 'marked').against).toEqual([]);
+    expect(chances({ damp: 'width', tear: 'height' }, 'marked').against).toEqual(['tear']);
   });
 });
 
@@ -266,5 +278,185 @@ describe('a paper as text', () => {
     expect(paperName('wove-text~named Grey', catalogue)).toBe('Grey');
     expect(paperInSentence('wove-text~named Grey', catalogue)).toBe('“Grey”');
     expect(paperInSentence('wove-text', catalogue)).toBe(kind[0]!.toLowerCase() + kind.slice(1));
+  });
+});
+
+describe('points and draws', () => {
+  it('steps by the golden ratio in one dimension and by the plastic number’s powers in two (published)', () => {
+    const near = (a: number, b: number) => expect(Math.abs(a - b)).toBeLessThan(1e-9);
+    const line = lowDiscrepancyPoints(3, 1);
+    expect(line).toHaveLength(3);
+    // 0.5 + n × 0.6180339887498949, without the whole part
+    [0.1180339887498949, 0.7360679774997898, 0.3541019662496847].forEach((x, i) => near(line[i]!, x));
+    const plane = lowDiscrepancyPoints(2, 2);
+    expect(plane).toHaveLength(4);
+    // steps 0.7548776662466927 and 0.5698402909980532
+    [0.2548776662466927, 0.0698402909980532, 0.0097553324933854, 0.6396805819961064].forEach((x, i) =>
+      near(plane[i]!, x),
+    );
+  });
+  it('draws what the recipe draws when it is done with whole numbers of any size', () => {
+    const mask = 0xffffffffn;
+    const product = (a: bigint, b: bigint) => (a * b) & mask;
+    let state = 11n;
+    const uniform = seededUniform(11);
+    for (let i = 0; i < 20; i += 1) {
+      state = (state + 0x6d2b79f5n) & mask;
+      let t = product(state ^ (state >> 15n), state | 1n);
+      t ^= (t + product(t ^ (t >> 7n), t | 61n)) & mask;
+      expect(uniform()).toBe(Number((t ^ (t >> 14n)) & mask) / 2 ** 32);
+    }
+  });
+});
+
+describe('sheets, drops and cooling', () => {
+  it('takes what a stain holds only where both drop and stain were measured', () => {
+    // 0.05 ml on a spot of 10 mm: 0.05 g / 78.54 mm² is 636.6 g/m², over √25
+    const measured = { dropMillilitres: 0.05, stainMm: 10 };
+    expect(sorptivityFromDrop(25, measured)).toBeCloseTo(0.05 / (Math.PI * 25e-6) / 5, 6);
+    const ordinary = sorptivityFromDrop(25);
+    expect(sorptivityFromDrop(25, { dropMillilitres: 0.05 })).toBe(ordinary);
+    expect(sorptivityFromDrop(25, { stainMm: 10 })).toBe(ordinary);
+  });
+  it('turns round: the drop of a sorptivity is the drop it came from', () => {
+    for (const seconds of [1, 8, 60]) expect(dropFromSorptivity(sorptivityFromDrop(seconds))).toBeCloseTo(seconds, 9);
+    expect(dropFromSorptivity(0)).toBe(Infinity);
+    expect(() => dropFromSorptivity(-1)).toThrow(/sorptivity/);
+    expect(() => dropFromSorptivity(1001)).toThrow(/sorptivity/);
+  });
+  it('gels only what is used hotter than its gel, in a room that is colder', () => {
+    // half-way from 60 to 20 °C is 40: 20 s × ln 2
+    expect(coolingSeconds(60, 40, 20)).toBeCloseTo(20 * Math.LN2, 9);
+    for (const [used, gel, room] of [
+      ...([
+        [40, 40, 20],
+        [39, 40, 20],
+        [60, 40, 40],
+        [60, 40, 41],
+        [undefined, 40, 20],
+        [60, undefined, 20],
+      ] as const),
+    ])
+      expect(coolingSeconds(used, gel, room)).toBe(Infinity);
+  });
+  it('refuses sheets and weights that are none', () => {
+    for (const bad of [0, -1, NaN]) {
+      expect(() => grammageFromThousand(bad, 788, 1091)).toThrow(/kilograms/);
+      expect(() => grammageFromThousand(70, bad, 1091)).toThrow(/widthMm/);
+      expect(() => grammageFromThousand(70, 788, bad)).toThrow(/heightMm/);
+      expect(() => thousandFromGrammage(bad)).toThrow(/gsm/);
+      expect(() => thousandFromGrammage(80, bad)).toThrow(/widthMm/);
+    }
+  });
+  it('takes a density up to that of cellulose itself', () => {
+    // published: 1.5 g/cm³, so 150 g/m² cannot be thinner than 100 µm
+    expect(densityIsPossible(150, 100)).toBe(true);
+    expect(densityIsPossible(150, 99)).toBe(false);
+  });
+});
+
+describe('lengths in words', () => {
+  const limits = { field: 'wide', what: 'The width', low: 25.4, high: 254 };
+  const typed = (text: string, unit: 'mm' | 'cm' | 'in') => {
+    const found = parseLength(text, { ...limits, unit });
+    return found.ok ? Number(found.value.toFixed(6)) : found.errors[0]!;
+  };
+  it('takes both limits, in whatever unit', () => {
+    expect([typed('1', 'in'), typed('10', 'in'), typed(' 10 in ', 'mm')]).toEqual([25.4, 254, 254]);
+    expect([typed('2.54', 'cm'), typed('25.4', 'cm'), typed('25,4 cm', 'in')]).toEqual([25.4, 254, 254]);
+  });
+  it('says the limits in the unit that was asked for', () => {
+    // an inch is 25.4 mm
+    expect(typed('11', 'in')).toMatchObject({
+      field: 'wide',
+      code: 'too-large',
+      limits: { low: 1, high: 10, unit: 'in' },
+    });
+    expect(typed('1', 'cm')).toMatchObject({ code: 'too-small', limits: { low: 2.54, high: 25.4, unit: 'cm' } });
+    expect(typed('', 'mm')).toMatchObject({ limits: { low: 25.4, high: 254, unit: 'mm' } });
+  });
+  it('reads fractions whole: nothing before them, nothing after, and no top as great as its bottom', () => {
+    expect([typed('2 1/2', 'in'), typed('2-1/2', 'in'), typed('2   1 / 2', 'in'), typed('5/4', 'in')]).toEqual([
+      ...[63.5, 63.5, 63.5, 31.75],
+    ]);
+    for (const bad of ['2 2/2', '2 3/2', '1/0', 'x 1/2', '1/2 3', '1/2/3', '5 mm 2'])
+      expect(typed(bad, 'in'), bad).toHaveProperty('code');
+  });
+  it('shows millimetres to a tenth, centimetres to a hundredth, inches by the 32nd where they are near one', () => {
+    expect([inUnit(12.345, 'mm'), inUnit(123.45, 'cm')]).toEqual(['12.3', '12.35']);
+    expect([inUnit(25.4 / 32, 'in'), inUnit(25.4 * 1.5, 'in'), inUnit(254, 'in')]).toEqual(['1/32', '1 1/2', '10']);
+    // 0.1 mm is 0.004 in, for which no 32nd stands
+    expect(inUnit(0.1, 'in')).toBe('0.004');
+    expect(inUnit(0, 'in')).toBe('0');
+  });
+  it('shows what was typed exactly where the rounded figure would be another', () => {
+    expect([asTyped(12.345, 'mm'), asTyped(12.3, 'mm'), asTyped(123.456, 'cm')]).toEqual(['12.345', '12.3', '12.3456']);
+    expect([asTyped(38.1, 'in'), asTyped(38, 'in')]).toEqual(['1 1/2', '1.49606']);
+  });
+  it('is a field of a plan that reads and shows itself', () => {
+    const spec = lengthSpec('length', 'w', 'The width', 25.4, 254);
+    expect(spec.parse('10', 'in', 'wide')).toEqual({ ok: true, value: 254 });
+    const found = spec.parse('11', 'in', 'wide');
+    expect(found.ok ? undefined : found.errors[0]).toMatchObject({ field: 'wide', limits: { low: 1, high: 10 } });
+    expect(spec).toMatchObject({ kind: 'length', key: 'w', low: 25.4, high: 254, unit: 'mm' });
+    expect(spec.show(254, 'in')).toBe('10');
+  });
+});
+
+describe('numbers as they are typed and shown', () => {
+  it('reads signs only at the front and any number of decimals', () => {
+    expect([' \u22122,5 ', '+3', '.25', '1 200'].map(parseNumber)).toEqual([-2.5, 3, 0.25, 1200]);
+    for (const bad of ['3\u22122', '1,2,3', '', '.', 'e5', '1e5']) expect(parseNumber(bad), bad).toBeUndefined();
+  });
+  it('shows no more digits than asked, and no noughts that say nothing', () => {
+    expect([figure(0), figure(2.0004), figure(100), figure(0.1 + 0.2)]).toEqual(['0', '2', '100', '0.3']);
+    expect([figure(2, 3), figure(NaN), figure(-0.5)]).toEqual(['2.00', 'not known', '-0.5']);
+  });
+  it('says seconds, minutes and hours at their turning points', () => {
+    const said = (seconds: number) => duration(seconds).replace('\u00a0', ' ');
+    expect([0.9, 1, 9.4, 10, 12, 114, 115, 3599, 3600].map(said)).toEqual([
+      ...['under 1 s', '1 s', '9 s', '10 s', '10 s', '115 s', '2 min', '60 min', 'an hour or more'],
+    ]);
+    const span = (low: number, high: number) => durationSpan(low, high).replaceAll('\u00a0', ' ');
+    expect(span(50, 110)).toBe('50 to 110 s');
+    expect(span(0.5, 30)).toBe('under 1 s to 30 s');
+    expect(span(40, 180)).toBe('40 s to 3 min');
+    expect(span(600, 3600)).toBe('10 min or more');
+    expect(span(3600, 7200)).toBe('an hour or more');
+  });
+  it('has the steps of a jug (the module’s own, common practice)', () => {
+    expect([49, 50, 499, 500, 1999, 2000].map(jugStep)).toEqual([1, 5, 5, 10, 10, 50]);
+    expect([0, 1, 5, 5.1, 42, 101, 850, 851].map(roundUpForJug)).toEqual([0, 5, 5, 10, 45, 150, 850, 900]);
+  });
+});
+
+describe('stretching', () => {
+  const base = { base: 'pva', extender: 'water', baseParts: 1, extenderParts: 1, by: 'mass' } as const;
+  const solids = catalogue.ingredients.get('pva')!.solids.middle * 100;
+  it('halves the solids when as much water goes in, and leaves the rest as water', () => {
+    const made = blend(base, catalogue);
+    expect(made.solidsPercent).toBeCloseTo(solids / 2, 9);
+    expect(made.waterPercent).toBeCloseTo(100 - solids / 2, 9);
+    expect(made.baseShare).toBeCloseTo(1, 12);
+    expect(made.grams).toBeCloseTo(2, 12);
+    expect(blend({ ...base, base: 'water', extenderParts: 0 }, catalogue).baseShare).toBe(0);
+  });
+  it('finds the parts for a strength, up to that of the base and down to above that of the extender', () => {
+    expect(partsForSolids('pva', 'water', solids / 2, catalogue)).toBeCloseTo(1, 9);
+    expect(partsForSolids('pva', 'water', solids, catalogue)).toBeCloseTo(0, 9);
+    expect(() => partsForSolids('pva', 'water', solids + 0.1, catalogue)).toThrow(/solids/);
+    expect(() => partsForSolids('pva', 'water', 0, catalogue)).toThrow(RangeError);
+    const thin = blend(base, catalogue).solidsPercent;
+    expect(() => partsForSolids('pva', 'pva', thin, catalogue)).toThrow(/can have from/);
+  });
+  it('leaves an extender of no parts out, and knows what can be poured', () => {
+    expect(asAdhesive({ ...base, extenderParts: 0 }, catalogue).parts).toEqual([{ of: 'pva', parts: 1 }]);
+    expect(asAdhesive(base, catalogue).parts).toHaveLength(2);
+    expect(alone('pva', catalogue)).toBe(catalogue.adhesives.get('pva'));
+    expect(alone('wheat-starch', catalogue)).toMatchObject({
+      ...{ id: 'wheat-starch', form: 'wet', by: 'mass', parts: [{ of: 'wheat-starch', parts: 1 }] },
+    });
+    expect(() => alone('no-such', catalogue)).toThrow(/no-such/);
+    expect(() => alone('wheat-starch', { ...catalogue, adhesives: new Map() })).toThrow(/no wet adhesive/);
   });
 });

@@ -134,3 +134,43 @@ test('every liquid of the shelf is a sound one, at the middle and at both ends o
 test('a recipe of what is not there throws', () => {
   expect(() => liquidOf(recipe('mass', ['moon-dust', 1]), catalogue)).toThrow(RangeError);
 });
+
+describe('what only some ingredients bring', () => {
+  const made = (...parts: readonly (readonly [of: string, parts: number])[]) =>
+    liquidOf(recipe('mass', ...parts), catalogue);
+  const record = (id: string) => catalogue.ingredients.get(id)!;
+
+  test('a film or a gel is the mix’s when its ingredient is at least half of the solids', () => {
+    // solids by the records: 54 of 100 g of PVA; a tenth of that from powder leaves the film to the PVA
+    expect(made(['pva', 1]).filmFormsAbove).toBe(record('pva').filmFormsAbove!.middle);
+    expect(made(['pva', 100], ['methylcellulose', 5]).filmFormsAbove).toBe(record('pva').filmFormsAbove!.middle);
+    expect(made(['pva', 100], ['methylcellulose', 60])).not.toHaveProperty('filmFormsAbove');
+    expect(made(['gelatine', 5], ['water', 95])).toMatchObject({ gelsAt: record('gelatine').gelsAt!.middle });
+    expect(made(['gelatine', 5], ['water', 95])).not.toHaveProperty('filmFormsAbove');
+    expect(made(['pva', 1])).not.toHaveProperty('gelsAt');
+    // PVA brings 54 g and gelatine some 88 to a hundred: the greater share gels, and forms no film
+    const both = made(['pva', 100], ['gelatine', 100]);
+    expect(both).toHaveProperty('gelsAt');
+    expect(both).not.toHaveProperty('filmFormsAbove');
+  });
+  test('the dry coat that is needed is the mean over the solids, and 1 where nothing is known', () => {
+    const [pvaSolids, etherSolids] = [record('pva').solids.middle * 100, record('methylcellulose').solids.middle * 10];
+    const mean =
+      (pvaSolids * record('pva').leastDryCoat!.middle + etherSolids * record('methylcellulose').leastDryCoat!.middle) /
+      (pvaSolids + etherSolids);
+    expect(made(['pva', 100], ['methylcellulose', 10]).leastDryCoat).toBeCloseTo(mean, 9);
+    expect(made(['pva', 100], ['methylcellulose', 10], ['water', 50]).leastDryCoat).toBeCloseTo(mean, 9);
+    expect(made(['water', 1])).toMatchObject({ leastDryCoat: 1, grabSolids: 1, carrier: 'water' });
+  });
+  test('alcohol in the pot makes the carrier alcohol, which takes more room', () => {
+    expect(made(['hydroxypropylcellulose', 2], ['alcohol', 98]).carrier).toBe('alcohol');
+    expect(made(['methylcellulose', 2], ['alcohol', 10], ['water', 88]).carrier).toBe('alcohol');
+    expect(made(['methylcellulose', 2], ['water', 98]).carrier).toBe('water');
+    // 98 g at 0.79 g/ml (published) beside 2 g of solids, less the moisture that the powder brings
+    const { volumeSolids } = made(['hydroxypropylcellulose', 2], ['alcohol', 98]);
+    const solids = record('hydroxypropylcellulose').solids.middle * 2;
+    const volume = solids / record('hydroxypropylcellulose').solidDensity;
+    const alcohol = (100 - solids - 98 * record('alcohol').solids.middle) / 0.79;
+    expect(volumeSolids).toBeCloseTo(volume / (volume + alcohol), 9);
+  });
+});

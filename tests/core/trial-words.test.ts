@@ -20,7 +20,7 @@ import { DESIGN, trialWith } from './support/trial';
 
 const cell = (passes: number, n: number, low: number, high: number, partly = 0): Cell => ({
   ...{ paper: 'p', glue: 'g', passes, partly, fails: n - passes - partly, n },
-  interval: n === 0 ? undefined : { low, high },
+  interval: n === 0 ? undefined : { estimate: passes / n, low, high },
 });
 
 describe('shares and odds', () => {
