@@ -49,8 +49,8 @@ export default defineConfig(async () => ({
           environment: 'node',
           include: ['tests/site/**/*.test.ts'],
           globalSetup: ['tests/tools/site-setup.ts'],
-          // one browser on a small machine: pages are shared out inside a file, not between files
-          fileParallelism: false,
+          // one browser, and two files at a time: more would only wait for each other on two cores
+          maxWorkers: 2,
           maxConcurrency: 3,
           testTimeout: 120_000,
           hookTimeout: 60_000,

@@ -31,6 +31,7 @@ test('measured and kept on a phone, the paper is offered by every calculator and
     await page.getByRole('button', { name: 'A drop touches: start' }).tap();
     await page.waitForTimeout(1200);
     await page.getByRole('button', { name: 'Its shine is gone: stop' }).tap();
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('#know-drops')?.value !== '');
     const took = Number(await page.getByRole('textbox', { name: /^Drops took/ }).inputValue());
     expect(took).toBeGreaterThanOrEqual(1);
     expect(took).toBeLessThan(30);
