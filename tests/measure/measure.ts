@@ -20,7 +20,7 @@ if (unknown.length > 0) throw new Error(`no part is called ${unknown.join(', ')}
 const wants = (part: (typeof PARTS)[number]) => asked.length === 0 || asked.includes(part);
 
 const LESSON = '/lessons/open-time/';
-const CALCULATORS = ['/choose/', '/mix/', '/cover/', '/paper/'];
+const CALCULATORS = ['/choose/', '/mix/', '/cover/', '/paper/', '/flat/', '/make/', '/cut/', '/workshop/'];
 const PAGES = ['/', LESSON, ...CALCULATORS];
 
 const row = (cells: readonly (string | number)[]) => `| ${cells.join(' | ')} |`;
