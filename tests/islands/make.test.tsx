@@ -2,18 +2,8 @@
 import { act, cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Make from '../../src/islands/Make';
+import { answer, doing, pick, text, type } from './support/reader';
 
-const text = (element: Element | null) => (element?.textContent ?? '').replace(/[\u00a0\u202f]/g, ' ');
-const answer = () => text(screen.getByRole('region', { name: 'The answer' }));
-const doing = (work: () => void) =>
-  act(async () => {
-    work();
-    await new Promise((done) => setTimeout(done));
-  });
-const type = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.input(screen.getByLabelText(label), { target: { value } }));
-const pick = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.change(screen.getByLabelText(label), { target: { value } }));
 const choose = (label: string) => doing(() => fireEvent.click(screen.getByLabelText(label)));
 const field = (label: RegExp) => screen.getByLabelText<HTMLInputElement>(label);
 const sizeOf = (piece: string) => {

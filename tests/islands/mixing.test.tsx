@@ -1,27 +1,12 @@
 /** The mixing and coverage calculators, as a reader meets them. */
-import { act, cleanup, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
+import { cleanup, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Cover from '../../src/islands/Cover';
 import Mix from '../../src/islands/Mix';
+import { answer, doing, linkRead, pick, press, text, type } from './support/reader';
 
 // what is fetched takes its time on a busy machine
 configure({ asyncUtilTimeout: 4000 });
-
-const text = (element: Element | null) => (element?.textContent ?? '').replace(/[\u00a0\u202f]/g, ' ');
-const answer = () => text(screen.getByRole('region', { name: 'The answer' }));
-const doing = (work: () => void) =>
-  act(async () => {
-    work();
-    await new Promise((done) => setTimeout(done));
-  });
-const type = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.input(screen.getByLabelText(label), { target: { value } }));
-const pick = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.change(screen.getByLabelText(label), { target: { value } }));
-const press = (element: Element) => doing(() => fireEvent.click(element));
-
-/** Effects run after the first paint, which is when a link is read. */
-const linkRead = () => act(() => new Promise<void>((done) => setTimeout(done, 60)));
 
 const openMix = async (tail = '') => {
   window.history.replaceState(null, '', `/mix/${tail}`);

@@ -1,15 +1,9 @@
 /** The sheets calculator, as a reader meets it. */
-import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Sheets from '../../src/islands/Sheets';
+import { answer, doing, linkRead, text } from './support/reader';
 
-const text = (element: Element | null) => (element?.textContent ?? '').replace(/[\u00a0\u202f]/g, ' ');
-const answer = () => text(screen.getByRole('region', { name: 'The answer' }));
-const doing = (work: () => void) =>
-  act(async () => {
-    work();
-    await new Promise((done) => setTimeout(done));
-  });
 const field = (id: string) => document.getElementById(`cut-${id}`) as HTMLInputElement;
 const type = (id: string, value: string) => doing(() => fireEvent.input(field(id), { target: { value } }));
 const pick = (id: string, value: string) => doing(() => fireEvent.change(field(id), { target: { value } }));
@@ -22,8 +16,7 @@ const open = async (tail = '') => {
   await doing(() =>
     render(<Sheets address="/cut/" cautions={{ knife: { title: 'Knives', text: 'Fingers behind the edge.' } }} />),
   );
-  // Effects run after the first paint, which is when a link is read.
-  await act(() => new Promise<void>((done) => setTimeout(done, 60)));
+  await linkRead();
 };
 
 /** By hand: boards of 50 × 100 out of 100 × 100, two a sheet. */

@@ -1,20 +1,9 @@
 /** The calculator of warp, as a reader meets it. */
-import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { cleanup, render, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Warp from '../../src/islands/Warp';
+import { answer, doing, linkRead, pick, press, text, type } from './support/reader';
 
-const text = (element: Element | null) => (element?.textContent ?? '').replace(/[\u00a0\u202f]/g, ' ');
-const answer = () => text(screen.getByRole('region', { name: 'The answer' }));
-const doing = (work: () => void) =>
-  act(async () => {
-    work();
-    await new Promise((done) => setTimeout(done));
-  });
-const type = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.input(screen.getByLabelText(label), { target: { value } }));
-const pick = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.change(screen.getByLabelText(label), { target: { value } }));
-const press = (element: Element) => doing(() => fireEvent.click(element));
 const field = (label: RegExp | string) => screen.getByLabelText<HTMLInputElement>(label);
 const link = () => field(/^Link to exactly/).value.replace(/^[^?]*/, '');
 
@@ -22,8 +11,7 @@ const open = async (tail = '') => {
   window.history.replaceState(null, '', `/flat/${tail}`);
   const cautions = { 'valued-original': { title: 'Valued originals', text: 'Ask a conservator first.' } };
   await doing(() => render(<Warp cautions={cautions} address="/flat/" />));
-  // Effects run after the first paint, which is when a link is read.
-  await act(() => new Promise<void>((done) => setTimeout(done, 60)));
+  await linkRead();
 };
 
 beforeEach(() => window.history.replaceState(null, '', '/'));

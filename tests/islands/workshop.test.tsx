@@ -1,25 +1,12 @@
 /** The workshop sheet and the paper calculator, as a reader meets them. */
-import { act, cleanup, fireEvent, render, screen } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Paper from '../../src/islands/Paper';
 import Workshop from '../../src/islands/Workshop';
 import { openOwnPapers } from '../../src/stores/own-papers';
-
-const text = (element: Element | null) => (element?.textContent ?? '').replace(/[\u00a0\u202f]/g, ' ');
-const answer = () => text(screen.getByRole('region', { name: 'The answer' }));
-const doing = (work: () => void) =>
-  act(async () => {
-    work();
-    await new Promise((done) => setTimeout(done, 30));
-  });
-const type = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.input(screen.getByLabelText(label), { target: { value } }));
-const pick = (label: RegExp | string, value: string) =>
-  doing(() => fireEvent.change(screen.getByLabelText(label), { target: { value } }));
+import { answer, doing, linkRead, pick, text, type } from './support/reader';
 
 const USES = { choose: '/choose/', mix: '/mix/', cover: '/cover/', flat: '/flat/', workshop: '/workshop/' };
-/** Effects run after the first paint, which is when a link is read. */
-const linkRead = () => act(() => new Promise<void>((done) => setTimeout(done, 60)));
 const openPaper = async (tail = '') => {
   window.history.replaceState(null, '', `/paper/${tail}`);
   await doing(() => render(<Paper address="/paper/" uses={USES} />));
