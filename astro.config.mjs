@@ -24,7 +24,8 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
  */
 function chunkOf(id) {
   if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs/.test(id)) return 'base';
-  if (/\/src\/core\/(?:format|model-version|number-text|plain|plot|random|result)\.ts/.test(id)) return 'base';
+  if (/\/src\/core\/(?:format|model-version|number-text|plain|plot|random|record-id|result)\.ts/.test(id))
+    return 'base';
   if (/\/src\/stores\/device-storage\.ts/.test(id)) return 'base';
   if (/\/src\/islands\/parts\/(?:(?:Field|ProblemList|Spoken)\.tsx|use-focus-next\.ts)/.test(id)) return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
@@ -33,7 +34,9 @@ function chunkOf(id) {
   if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
   // what calculators with a table of fields share
   if (/\/src\/core\/(?:length-text|pairs|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
-  if (/\/src\/(?:stores\/(?:change-unit|plan)\.ts|islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx)/.test(id))
+  if (
+    /\/src\/(?:stores\/(?:change-unit|plan)\.ts|islands\/parts\/(?:OneOf|PlanField|UnitField|Warnings)\.tsx)/.test(id)
+  )
     return 'plan';
   // a paper of one's own, which the chooser takes too
   if (/\/src\/(?:core\/paper-text|stores\/own-papers|islands\/parts\/use-own-papers)\.ts/.test(id)) return 'own-paper';

@@ -1,4 +1,5 @@
 /** The coverage calculator's answer: how much to have in hand, what it leaves on the work, and what the sheet makes of it. */
+import { unknownId } from './record-id';
 import { areaOf, coatFromWeighing } from './area';
 import { cover, type Coverage } from './coverage';
 import { rowsOf, type CoverPlan, type NamedRow } from './cover-plan';
@@ -71,17 +72,12 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatRe
 }
 
 function problemsOf(plan: CoverPlan, catalogue: Catalogue): InputError[] {
-  const unknown = (field: string, what: string): InputError => ({
-    field,
-    code: 'unknown-id',
-    message: `Choose ${what} from the list.`,
-  });
   return [
     ...(catalogue.adhesives.get(plan.adhesive)?.form === 'wet'
       ? []
-      : [unknown('adhesive', 'an adhesive that is spread')]),
-    ...(catalogue.techniques.has(plan.tool) ? [] : [unknown('tool', 'a tool')]),
-    ...(isPaper(plan.paper, catalogue) ? [] : [unknown('paper', 'a paper')]),
+      : [unknownId('adhesive', 'an adhesive that is spread')]),
+    ...(catalogue.techniques.has(plan.tool) ? [] : [unknownId('tool', 'a tool')]),
+    ...(isPaper(plan.paper, catalogue) ? [] : [unknownId('paper', 'a paper')]),
     ...(rowsOf(plan).length > 0
       ? []
       : [{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' } as const]),

@@ -1,4 +1,5 @@
 /** What the coverage calculator asks, and what stands there at first. */
+import { RECORD_ID } from './record-id';
 import type { Piece } from './area';
 import { lengthSpec } from './length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
@@ -15,7 +16,6 @@ export const THINGS = [
   'own',
 ] as const satisfies readonly (PresetId | 'own')[];
 
-const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const COVER_SPECS = {
   thing: { kind: 'one-of', key: 'thing', of: THINGS, what: 'What you cover' },
@@ -34,9 +34,9 @@ export const COVER_SPECS = {
   },
   faces: { kind: 'one-of', key: 'faces', of: ['1', '2'], what: 'Faces glued' },
   passes: { kind: 'number', key: 'coats', low: 1, high: 10, unit: '', what: 'The number of coats', whole: true },
-  adhesive: { kind: 'text', key: 'glue', pattern: ID, what: 'The adhesive' },
+  adhesive: { kind: 'text', key: 'glue', pattern: RECORD_ID, what: 'The adhesive' },
   coatFrom: { kind: 'one-of', key: 'coat', of: ['tool', 'weighed'], what: 'How the coat is known' },
-  tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
+  tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
   before: { kind: 'number', key: 'before', low: 0.01, high: 50000, unit: 'g', what: 'The board before' },
   after: { kind: 'number', key: 'after', low: 0.01, high: 50000, unit: 'g', what: 'The board after' },
   trialArea: { kind: 'number', key: 'trial', low: 1, high: 100000, unit: 'cm²', what: 'The area of the trial' },

@@ -1,4 +1,5 @@
 /** The job a person can state, its limits and its defaults; and what is wrong with one, if anything is. */
+import { unknownId } from './record-id';
 import { caliperProblem, numberProblem, type NumberField } from './job-limits';
 import type { Catalogue, Sizing, Surface } from './records';
 import type { InputError } from './result';
@@ -88,17 +89,13 @@ export function jobProblems(job: Job, catalogue: Catalogue): InputError[] {
   const problems = numbers.flatMap(([field, value]) =>
     value === undefined ? [] : (numberProblem(field, value) ?? []),
   );
-  const unknown = (field: string, what: string): InputError => ({
-    field,
-    code: 'unknown-id',
-    message: `Choose ${what} from the list.`,
-  });
-  if (!catalogue.papers.has(paper.family)) problems.push(unknown('family', 'a paper'));
-  if (!catalogue.substrates.has(job.substrate)) problems.push(unknown('substrate', 'what it goes on'));
-  if (!catalogue.techniques.has(job.tool)) problems.push(unknown('tool', 'a tool'));
-  if (paper.surface !== undefined && !SURFACES.includes(paper.surface)) problems.push(unknown('surface', 'a surface'));
-  if (paper.sizing !== undefined && !SIZINGS.includes(paper.sizing)) problems.push(unknown('sizing', 'a sizing'));
-  for (const id of job.atHand) if (!catalogue.adhesives.has(id)) problems.push(unknown('atHand', 'adhesives'));
+  if (!catalogue.papers.has(paper.family)) problems.push(unknownId('family', 'a paper'));
+  if (!catalogue.substrates.has(job.substrate)) problems.push(unknownId('substrate', 'what it goes on'));
+  if (!catalogue.techniques.has(job.tool)) problems.push(unknownId('tool', 'a tool'));
+  if (paper.surface !== undefined && !SURFACES.includes(paper.surface))
+    problems.push(unknownId('surface', 'a surface'));
+  if (paper.sizing !== undefined && !SIZINGS.includes(paper.sizing)) problems.push(unknownId('sizing', 'a sizing'));
+  for (const id of job.atHand) if (!catalogue.adhesives.has(id)) problems.push(unknownId('atHand', 'adhesives'));
   const grammage = paper.grammage ?? catalogue.papers.get(paper.family)?.grammage.middle;
   if (grammage !== undefined && paper.caliper !== undefined && problems.length === 0) {
     const contradiction = caliperProblem(grammage, paper.caliper);

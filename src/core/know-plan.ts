@@ -1,4 +1,5 @@
 /** What the paper calculator asks, and what stands there at first. */
+import { RECORD_ID } from './record-id';
 import { SIZINGS, SURFACES } from './job';
 import { GRAIN_TESTS } from './grain-tests';
 import { parseDrops, showDrops, DROPS_PATTERN } from './drop-text';
@@ -15,7 +16,7 @@ const oneOf = <const T extends readonly string[]>(key: string, what: string, of:
 
 /** Fixed order: links are written in it. */
 export const KNOW_SPECS = {
-  family: { kind: 'text', key: 'paper', pattern: /^[a-z0-9]+(-[a-z0-9]+)*$/, what: 'The kind of paper' },
+  family: { kind: 'text', key: 'paper', pattern: RECORD_ID, what: 'The kind of paper' },
   name: { kind: 'text', key: 'named', pattern: PAPER_NAME, what: 'Its name' },
   weightBy: oneOf('weight', 'How its weight is known', ['kind', 'metric', 'pounds', 'thousand', 'weighed']),
   gsm: number('gsm', 'The weight', 5, 600, 'g/m²'),

@@ -1,4 +1,5 @@
 /** What the mixing calculator asks: its kinds of job, their fields, and what stands there at first. */
+import { RECORD_ID } from './record-id';
 import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
@@ -20,7 +21,6 @@ export const EXTENDERS = [
 export const JARS = [...POWDERS, ...STARCHES, 'pva', 'eva'] as const;
 export const PASTE_TARGETS = ['as-cooked', 'covering', 'hinging', 'lining'] as const;
 
-const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const percent = (key: string, what: string, low = 0.05, high = 60) =>
   ({ kind: 'number', key, low, high, unit: '%', what }) as const;
 
@@ -45,7 +45,7 @@ export const MIX_SPECS = {
   from: { kind: 'one-of', key: 'from', of: ['need', 'have'], what: 'Where to start' },
   haveGrams: { kind: 'number', key: 'have-g', low: 1, high: 50000, unit: 'g', what: 'What you have left' },
   paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
-  tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
+  tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
   celsius: { kind: 'number', key: 'room', low: 1, high: 40, unit: '°C', what: 'The room' },
   jar: { kind: 'one-of', key: 'jar', of: JARS, what: 'What is in the jar' },
   have: { kind: 'number', key: 'have', low: 1, high: 50000, unit: 'ml', what: 'What you have' },

@@ -1,4 +1,5 @@
 /** PVA made to go further: portions, solids, thickness, slip, the film it leaves, and how far it can go. */
+import { unknownId } from './record-id';
 import { durationSpan, figure, withUnit } from './format';
 import { lowerFirst, plain } from './plain';
 import type { MixAnswer } from './mix-answer';
@@ -101,14 +102,9 @@ const nameOf = (id: string, catalogue: Catalogue): string => {
 };
 
 function unknownIds(plan: MixPlan, catalogue: Catalogue): InputError[] {
-  const unknown = (field: string, what: string): InputError => ({
-    field,
-    code: 'unknown-id',
-    message: `Choose ${what} from the list.`,
-  });
   return [
-    ...(isPaper(plan.paper, catalogue) ? [] : [unknown('paper', 'a paper')]),
-    ...(catalogue.techniques.has(plan.tool) ? [] : [unknown('tool', 'a tool')]),
+    ...(isPaper(plan.paper, catalogue) ? [] : [unknownId('paper', 'a paper')]),
+    ...(catalogue.techniques.has(plan.tool) ? [] : [unknownId('tool', 'a tool')]),
   ];
 }
 

@@ -3,6 +3,7 @@
  * rather than positions, a fixed order, the version, and the answer that its sender saw. Nothing that
  * is pasted here can throw.
  */
+import { RECORD_ID } from './record-id';
 import { DEFAULT_JOB, NEEDS, SIZINGS, SURFACES, type Job, type JobPaper } from './job';
 import { caliperProblem, numberProblem } from './job-limits';
 import { parseNumber } from './number-text';
@@ -18,7 +19,6 @@ export interface Decoded {
   readonly seen?: Seen;
 }
 
-const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const MOST_IDS = 60;
 const LONGEST = 4000;
 
@@ -48,7 +48,7 @@ export function decodeJob(text: unknown): Decoded {
   const anId = (key: string): string | undefined => {
     const value = query.get(key);
     if (value === undefined) return undefined;
-    if (ID.test(value) && value.length <= 60) return value;
+    if (RECORD_ID.test(value) && value.length <= 60) return value;
     drop(key);
     return undefined;
   };
@@ -66,11 +66,11 @@ export function decodeJob(text: unknown): Decoded {
   const needs = list('need');
   const known = NEEDS.filter((need) => needs.includes(need));
   const atHand = list('have')
-    .filter((id) => ID.test(id))
+    .filter((id) => RECORD_ID.test(id))
     .slice(0, MOST_IDS)
     .sort();
   if (needs.some((need) => !(NEEDS as readonly string[]).includes(need))) drop('need');
-  if (list('have').length > MOST_IDS || list('have').some((id) => !ID.test(id))) drop('have');
+  if (list('have').length > MOST_IDS || list('have').some((id) => !RECORD_ID.test(id))) drop('have');
   const surface = oneOf('face', SURFACES);
   const sizing = oneOf('size', SIZINGS);
   const runs = oneOf('runs', ['yes', 'no']);

@@ -1,9 +1,9 @@
 /** What the calculator of warp asks, and what stands there at first. */
+import { RECORD_ID } from './record-id';
 import { lengthSpec } from './length-text';
 import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
-const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 /** Grain of a sheet: up the height of the work, across its width, not known, or none to speak of. */
 export const SHEET_GRAINS = ['height', 'width', 'unknown', 'none'] as const;
 export type SheetGrain = (typeof SHEET_GRAINS)[number];
@@ -19,7 +19,7 @@ export const WARP_SPECS = {
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
   width: lengthSpec('length', 'wide', 'The width', 10, 2000),
   height: lengthSpec('length', 'high', 'The height', 10, 2000),
-  board: { kind: 'text', key: 'board', pattern: ID, what: 'The board' },
+  board: { kind: 'text', key: 'board', pattern: RECORD_ID, what: 'The board' },
   boardThick: lengthSpec('maybe-length', 'thick', 'The thickness of the board', 0.3, 20),
   boardGrain: {
     kind: 'one-of',
@@ -27,8 +27,8 @@ export const WARP_SPECS = {
     of: ['height', 'width', 'unknown'],
     what: 'The grain of the board',
   },
-  adhesive: { kind: 'text', key: 'glue', pattern: ID, what: 'The adhesive' },
-  tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
+  adhesive: { kind: 'text', key: 'glue', pattern: RECORD_ID, what: 'The adhesive' },
+  tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
   lining: { kind: 'one-of', key: 'lining', of: ['none', 'paper'], what: 'The lining' },
   liningPaper: { kind: 'text', key: 'inside', pattern: PAPER_TEXT, what: 'The paper of the lining' },
   liningWeight: { kind: 'maybe', key: 'inside-gsm', ...weight, what: 'The weight of the lining' },

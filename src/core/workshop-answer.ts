@@ -1,4 +1,5 @@
 /** The workshop sheet: what to buy, cut and mix, when, what to look out for, and what each student is given. */
+import { unknownId } from './record-id';
 import type { CoverAnswer } from './cover-answer';
 import { cutAnswer, type CutAnswer } from './cut-answer';
 import { cutTailFor, type CutPlan } from './cut-plan';
@@ -100,16 +101,13 @@ export function workshopAnswer(
 }
 
 function unknownIds(plan: WorkshopPlan, catalogue: Catalogue): InputError[] {
-  const unknown = (field: string, what: string): InputError => ({
-    ...{ field, code: 'unknown-id', message: `Choose ${what} from the list.` },
-  });
   return [
-    ...(isPaper(plan.paper, catalogue) ? [] : [unknown('paper', 'a paper')]),
-    ...(catalogue.substrates.has(plan.on) ? [] : [unknown('on', 'a board')]),
+    ...(isPaper(plan.paper, catalogue) ? [] : [unknownId('paper', 'a paper')]),
+    ...(catalogue.substrates.has(plan.on) ? [] : [unknownId('on', 'a board')]),
     ...(catalogue.adhesives.get(plan.adhesive)?.form === 'wet'
       ? []
-      : [unknown('adhesive', 'an adhesive that is spread')]),
-    ...(catalogue.techniques.has(plan.tool) ? [] : [unknown('tool', 'a tool')]),
+      : [unknownId('adhesive', 'an adhesive that is spread')]),
+    ...(catalogue.techniques.has(plan.tool) ? [] : [unknownId('tool', 'a tool')]),
   ];
 }
 

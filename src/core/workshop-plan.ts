@@ -1,4 +1,5 @@
 /** What the workshop sheet asks besides the project itself, and what stands there at first. */
+import { RECORD_ID } from './record-id';
 import { lengthSpec } from './length-text';
 import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
@@ -7,7 +8,6 @@ import type { Stock } from './project-piece';
 import { askedOfProject } from './project-plan';
 import { STOCK_GRAINS } from './sheet-layout-types';
 
-const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const side = (key: string, what: string) => lengthSpec('length', key, what, 50, 5000);
 const grain = (key: string, what: string) => ({ kind: 'one-of', key, of: STOCK_GRAINS, what }) as const;
 
@@ -20,9 +20,9 @@ export const WORKSHOP_SPECS = {
   time: { kind: 'text', key: 'at', pattern: /^\d{1,2}:\d{2}$/, what: 'The time' },
   hours: { kind: 'number', key: 'hours', low: 0.5, high: 12, unit: 'h', what: 'The class' },
   paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The covering paper' },
-  on: { kind: 'text', key: 'on', pattern: ID, what: 'The board' },
-  adhesive: { kind: 'text', key: 'glue', pattern: ID, what: 'The adhesive' },
-  tool: { kind: 'text', key: 'tool', pattern: ID, what: 'The tool' },
+  on: { kind: 'text', key: 'on', pattern: RECORD_ID, what: 'The board' },
+  adhesive: { kind: 'text', key: 'glue', pattern: RECORD_ID, what: 'The adhesive' },
+  tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
   loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pots and brushes' },
   celsius: { kind: 'number', key: 'celsius', low: 1, high: 40, unit: '°C', what: 'The room' },
   humidity: { kind: 'number', key: 'rh', low: 5, high: 95, unit: '%', what: 'The humidity' },

@@ -1,12 +1,12 @@
 /** What the coverage calculator asks: the thing or its pieces, the adhesive and its coat, and for how many. */
 import { useStore } from '@nanostores/preact';
 import type { CoverField } from '../../core/cover-plan';
-import type { LengthUnit } from '../../core/length-text';
 import { PRESETS } from '../../core/pieces';
 import type { CoverStore } from '../../stores/covering';
-import { named, SelectField } from '../parts/Field';
+import { named } from '../parts/Field';
 import { PaperPick } from '../parts/PaperPick';
 import { PickOf, TextOf } from '../parts/PlanField';
+import { UnitField } from '../parts/UnitField';
 import { PieceRows } from './PieceRows';
 
 export interface CoverFieldsProps {
@@ -18,8 +18,6 @@ const THING_OPTIONS = [
   ...Object.entries(PRESETS).map(([value, { name }]) => ({ value, text: name })),
   { value: 'own', text: 'My own pieces' },
 ];
-const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
-
 export function ThingFields(props: CoverFieldsProps) {
   const { store, prefix } = props;
   const { thing, unit } = useStore(store.$texts);
@@ -27,14 +25,7 @@ export function ThingFields(props: CoverFieldsProps) {
   return (
     <>
       <PickOf<CoverField> {...props} field="thing" label="What do you cover?" options={THING_OPTIONS} />
-      <SelectField
-        id={`${prefix}unit`}
-        label="Lengths in"
-        value={unit}
-        options={UNITS}
-        hint="You may also type the unit: 9 1/4 in, 23,5 cm."
-        onPick={(picked) => store.changeUnit(picked as LengthUnit)}
-      />
+      <UnitField store={store} prefix={prefix} hint="You may also type the unit: 9 1/4 in, 23,5 cm." />
       {thing === 'own' ? (
         <PieceRows {...props} />
       ) : (

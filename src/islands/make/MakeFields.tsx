@@ -3,8 +3,8 @@ import { useStore } from '@nanostores/preact';
 import type { LengthUnit } from '../../core/length-text';
 import type { ProjectField } from '../../core/project-fields';
 import { PROJECTS } from '../../core/project-plan';
-import { SelectField } from '../parts/Field';
 import { OneOfField, PickOf, TextOf, type Fields } from '../parts/PlanField';
+import { UnitField } from '../parts/UnitField';
 
 export interface MakeFieldsProps {
   /** any store whose fields hold a project */
@@ -15,12 +15,6 @@ export interface MakeFieldsProps {
 const options = (pairs: readonly (readonly [value: string, text: string])[]) =>
   pairs.map(([value, text]) => ({ value, text }));
 const PROJECT_OPTIONS = options(Object.entries(PROJECTS).map(([id, { title }]) => [id, title]));
-const UNITS = options([
-  ['mm', 'mm'],
-  ['cm', 'cm'],
-  ['in', 'in'],
-]);
-
 export function MakeFields(props: MakeFieldsProps) {
   const { store, prefix } = props;
   const { project, unit } = useStore(store.$texts);
@@ -30,14 +24,7 @@ export function MakeFields(props: MakeFieldsProps) {
   return (
     <>
       <OneOfField<ProjectField> {...props} field="project" label="What do you make?" options={PROJECT_OPTIONS} />
-      <SelectField
-        id={`${prefix}unit`}
-        label="Lengths in"
-        value={unit}
-        options={UNITS}
-        hint="You may also type the unit: 9 1/4 in, 23,5 cm."
-        onPick={(picked) => store.changeUnit(picked as LengthUnit)}
-      />
+      <UnitField store={store} prefix={prefix} hint="You may also type the unit: 9 1/4 in, 23,5 cm." />
       <div class="field-row">
         <TextOf<ProjectField> {...props} field="width" label="Width" unit={unit} hint={`Of ${of}.`} />
         <TextOf<ProjectField> {...props} field="height" label="Height" unit={unit} hint="Head to tail." />

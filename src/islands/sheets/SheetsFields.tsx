@@ -1,10 +1,9 @@
 /** What the sheets calculator asks: the sheets you have, the pieces you need, and for how many. */
 import { useStore } from '@nanostores/preact';
 import type { CutField } from '../../core/cut-plan';
-import type { LengthUnit } from '../../core/length-text';
 import type { SheetsStore } from '../../stores/sheets';
-import { SelectField } from '../parts/Field';
 import { TextOf } from '../parts/PlanField';
+import { UnitField } from '../parts/UnitField';
 import { CutPieceRows } from './CutPieceRows';
 import { StockRows } from './StockRows';
 
@@ -13,8 +12,6 @@ export interface SheetsFieldsProps {
   readonly prefix: string;
 }
 
-const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
-
 export function SheetsFields(props: SheetsFieldsProps) {
   const { store, prefix } = props;
   const { unit, kerf } = useStore(store.$texts);
@@ -22,14 +19,7 @@ export function SheetsFields(props: SheetsFieldsProps) {
     <>
       <div class="field-row">
         <TextOf<CutField> {...props} field="kits" label="Kits" hint="How many sets of the pieces." />
-        <SelectField
-          id={`${prefix}unit`}
-          label="Lengths in"
-          value={unit}
-          options={UNITS}
-          hint="You may type the unit too: 9 1/4 in."
-          onPick={(picked) => store.changeUnit(picked as LengthUnit)}
-        />
+        <UnitField store={store} prefix={prefix} hint="You may type the unit too: 9 1/4 in." />
       </div>
       <StockRows {...props} />
       <CutPieceRows {...props} />

@@ -1,19 +1,18 @@
 /** What the calculator of warp asks: the sheet, the board, the glue, the lining, the weight and the rooms. */
 import { useStore } from '@nanostores/preact';
-import type { LengthUnit } from '../../core/length-text';
 import { boardsOf } from '../../core/warp-making';
 import type { WarpField } from '../../core/warp-plan';
 import type { WarpStore } from '../../stores/warping';
-import { named, SelectField } from '../parts/Field';
+import { named } from '../parts/Field';
 import { PaperPick } from '../parts/PaperPick';
 import { OneOfField, PickOf, TextOf } from '../parts/PlanField';
+import { UnitField } from '../parts/UnitField';
 
 export interface WarpFieldsProps {
   readonly store: WarpStore;
   readonly prefix: string;
 }
 
-const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
 const BOARD_GRAINS = [
   { value: 'height', text: 'up the height' },
   { value: 'width', text: 'across the width' },
@@ -35,13 +34,7 @@ export function SheetFields(props: WarpFieldsProps) {
       <div class="field-row">
         <TextOf<WarpField> {...props} field="width" label="Board’s width" unit={unit} />
         <TextOf<WarpField> {...props} field="height" label="Board’s height" unit={unit} />
-        <SelectField
-          id={`${prefix}unit`}
-          label="Both in"
-          value={unit}
-          options={UNITS}
-          onPick={(picked) => store.changeUnit(picked as LengthUnit)}
-        />
+        <UnitField store={store} prefix={prefix} label="Both in" />
       </div>
       <PickOf<WarpField> {...props} field="board" label="The board" options={named(boardsOf(store.catalogue))} />
       <div class="field-row">
