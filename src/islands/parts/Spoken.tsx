@@ -3,13 +3,11 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 
 export function Spoken({ text }: { readonly text: string }) {
   const [said, say] = useState('');
-  const first = useRef(true);
+  // The answer that the page opened with is read in its place; only a change is announced.
+  const opened = useRef<string | null>(text);
   useEffect(() => {
-    // The answer that the page opened with is read in its place; only a change is announced.
-    if (first.current) {
-      first.current = false;
-      return;
-    }
+    if (text === opened.current) return;
+    opened.current = null;
     const timer = setTimeout(() => say(text), 900);
     return () => clearTimeout(timer);
   }, [text]);
