@@ -13,6 +13,8 @@ const NOT_COME =
   'The calculator could not be fetched. What you typed stays; change it once more to try again, or load the page anew.';
 /** A link is read a moment after waking, once the island has been painted. */
 const LINK_IS_READ = 150;
+/** Milliseconds after which a page without a frame is taken to be out of view. */
+const NOT_PAINTED = 500;
 
 /** @typedef {HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement} Control */
 
@@ -64,6 +66,13 @@ const fetched = async (address) => {
   if (!answer.ok) throw new Error(`${answer.status}: ${address}`);
   return answer.blob();
 };
+
+/** Once the built answer has been painted; in a page that is not in view nothing is, and a moment must do.
+ * @param {() => void} act */
+function afterPaint(act) {
+  requestAnimationFrame(() => setTimeout(act));
+  setTimeout(act, NOT_PAINTED);
+}
 
 /** @type {import('astro').ClientDirective} */
 const wakeOnUse = (load, options, island) => {
@@ -135,7 +144,7 @@ const wakeOnUse = (load, options, island) => {
   };
 
   listen(true);
-  if (options.value === 'now') void wake();
+  if (options.value === 'now') afterPaint(() => void wake());
   // A browser that comes back to a page may have put into its fields what was typed before.
   window.addEventListener('pageshow', () => {
     if (island.hasAttribute('ssr') && changedIn(island).size > 0) void wake();

@@ -11,6 +11,8 @@ import { h, hydrate } from 'preact';
 /** @param {HTMLElement} island */
 export default (island) => async (/** @type {Island} */ Component, /** @type {object} */ props) => {
   await Component.prepare?.(props);
+  // a turn of its own, so that neither what came before nor this keeps a thumb waiting
+  await new Promise((turn) => setTimeout(turn));
   if (!island.hasAttribute('ssr')) return;
   island.dispatchEvent(new Event('wake'));
   hydrate(h(Component, props), island);

@@ -1,9 +1,11 @@
 /** The workshop sheet: what to buy, cut and mix, when, what to look out for, and what each student is given. */
 import { unknownId } from './record-id';
+import { choose, type Choice } from './chooser';
 import type { CoverAnswer } from './cover-answer';
 import { cutAnswer, type CutAnswer } from './cut-answer';
 import { cutTailFor, type CutPlan } from './cut-plan';
 import { encodeJob } from './encode-job';
+import type { Job } from './job';
 import { isPaper } from './paper-text';
 import { projectAnswer, type ProjectAnswer } from './project-answer';
 import { PROJECTS } from './project-plan';
@@ -13,7 +15,7 @@ import { seenIn } from './seen';
 import { lowerFirst, plain } from './plain';
 import { momentText, startOf, type Start } from './workshop-clock';
 import { besideSheet, classCutPlan } from './workshop-cutting';
-import { batchesFor, chooserJob, choicesFor, classCover, classCoverage, slipsFor, type Batch } from './workshop-glue';
+import { batchesFor, chooserJob, classCover, classCoverage, slipsFor, type Batch } from './workshop-glue';
 import { handoutOf, type Handout } from './workshop-handout';
 import { kitsOf, projectOf, type WorkshopPlan } from './workshop-plan';
 import { scheduleFor } from './workshop-schedule';
@@ -40,13 +42,23 @@ export interface WorkshopAnswer {
   readonly figures: readonly number[];
 }
 
-/** How the cutting is planned: handed in, so that whoever asks again for the same sheets may remember. */
-export type Cutter = (plan: CutPlan) => Result<CutAnswer>;
+/** The slow parts: handed in, so that whoever asks again for the same sheets or the same job may remember. */
+export interface SlowParts {
+  readonly cut: (plan: CutPlan) => Result<CutAnswer>;
+  /** every adhesive for a job, the one of the class first */
+  readonly choose: (job: Job) => readonly Choice[];
+}
+
+/** What the chooser is asked for this class; nothing where its project cannot be made. */
+export function classJob(plan: WorkshopPlan): Job | undefined {
+  const project = projectAnswer(projectOf(plan));
+  return project.ok ? chooserJob(plan, project.value.pieces) : undefined;
+}
 
 export function workshopAnswer(
   plan: WorkshopPlan,
   catalogue: Catalogue,
-  cutter: Cutter = cutAnswer,
+  slow: SlowParts = { cut: cutAnswer, choose: (job) => choose(job, catalogue) },
 ): Result<WorkshopAnswer> {
   const unknown = unknownIds(plan, catalogue);
   const start = startOf(plan.day, plan.time);
@@ -56,14 +68,15 @@ export function workshopAnswer(
   if (wrong.length > 0 || !start.ok || !project.ok || adhesive?.form !== 'wet') return fail(wrong);
   const { pieces } = project.value;
   const cutPlan = classCutPlan(plan, pieces);
-  const cut = cutter(cutPlan);
+  const cut = slow.cut(cutPlan);
   if (!cut.ok) return fail(besideSheet(cut.errors, pieces));
   const cover = classCover(plan, pieces);
   const coverage = classCoverage(cover, catalogue);
   if (!coverage.ok) return coverage;
 
   const batches = batchesFor(cover, coverage.value.onTheWork, catalogue);
-  const choices = choicesFor(plan, pieces, catalogue);
+  const job = chooserJob(plan, pieces);
+  const choices = slow.choose(job);
   const choice = choices.find(({ adhesiveId }) => adhesiveId === plan.adhesive)!;
   const slips = slipsFor(plan, pieces, adhesive, catalogue);
   const longest = Math.max(0, ...slips.map(({ needed }) => needed));
@@ -93,7 +106,7 @@ export function workshopAnswer(
     cautions: [...new Set(['knife', ...choice.cautions, ...batches.flatMap(({ mix }) => mix.cautions)])],
     handout: handoutOf(plan, choice, project.value, catalogue),
     tails: {
-      choose: encodeJob(chooserJob(plan, pieces), seenIn(choices[0]!)),
+      choose: encodeJob(job, seenIn(choices[0]!)),
       cut: cutTailFor(cutPlan),
     },
     figures: [cut.value.figures[0]!, coverage.value.buyMillilitres, kits],

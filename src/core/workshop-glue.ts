@@ -1,5 +1,4 @@
 /** The adhesive of a class: how much of it, its batches, and how long each piece can be moved. */
-import { choose, type Choice } from './chooser';
 import { coverAnswer, type CoverAnswer } from './cover-answer';
 import { DEFAULT_COVER, type CoverPlan } from './cover-plan';
 import { mixPlanFor } from './cover-to-mix';
@@ -91,13 +90,6 @@ export const chooserJob = (plan: WorkshopPlan, pieces: readonly ProjectPiece[]):
   ...jobFor(plan, mainPiece(pieces)),
   atHand: [plan.adhesive],
 });
-
-/** Every adhesive for that job; the one of the class first. */
-export const choicesFor = (
-  plan: WorkshopPlan,
-  pieces: readonly ProjectPiece[],
-  catalogue: Catalogue,
-): readonly Choice[] => choose(chooserJob(plan, pieces), catalogue);
 
 /** How long each covering piece can be moved, largest first. */
 export function slipsFor(

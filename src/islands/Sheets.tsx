@@ -1,7 +1,7 @@
 /** The sheets calculator: how many sheets the pieces take, and how to cut each of them. */
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
-import { createSheets } from '../stores/sheets';
+import { openSheets, prepareSheets } from '../stores/open-sheets';
 import { Cautions, type CautionText } from './parts/Cautions';
 import { Facts } from './parts/Facts';
 import { PlanBench } from './parts/PlanBench';
@@ -18,7 +18,7 @@ interface Props {
 const prefix = 'cut-';
 
 export default function Sheets({ address, cautions }: Props) {
-  const store = useMemo(() => createSheets(), []);
+  const store = useMemo(openSheets, []);
   const { answer, plan } = useStore(store.$solved);
 
   return (
@@ -39,3 +39,6 @@ export default function Sheets({ address, cautions }: Props) {
     />
   );
 }
+
+/** Before it wakes. */
+Sheets.prepare = prepareSheets;

@@ -1,7 +1,7 @@
 /** The calculator of warp: how far a covered board bows, which way, and what would help. */
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
-import { openWarping } from '../stores/open-warping';
+import { openWarping, prepareWarping } from '../stores/open-warping';
 import { Cautions, type CautionText } from './parts/Cautions';
 import { PlanBench } from './parts/PlanBench';
 import { AirFields, GlueFields, SheetFields } from './warp/WarpFields';
@@ -17,7 +17,7 @@ interface Props {
 const prefix = 'warp-';
 
 export default function Warp({ cautions, address }: Props) {
-  const store = useMemo(() => openWarping(), []);
+  const store = useMemo(openWarping, []);
   const { answer } = useStore(store.$solved);
 
   return (
@@ -46,3 +46,6 @@ export default function Warp({ cautions, address }: Props) {
     />
   );
 }
+
+/** Before it wakes. */
+Warp.prepare = prepareWarping;

@@ -1,7 +1,7 @@
 /** The workshop sheet: a class of one project, from the shopping list to the handout, all of it in one link. */
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
-import { openWorkshop } from '../stores/open-workshop';
+import { openWorkshop, prepareWorkshop } from '../stores/open-workshop';
 import { MakeFields } from './make/MakeFields';
 import { Cautions, type CautionText } from './parts/Cautions';
 import { PlanBench } from './parts/PlanBench';
@@ -66,3 +66,6 @@ export default function Workshop({ address, choose, cut, lessons, cautions }: Pr
     />
   );
 }
+
+/** Before it wakes. */
+Workshop.prepare = prepareWorkshop;

@@ -7,6 +7,7 @@ import { DEFAULT_JOB, settleJob, type Job, type JobPaper } from '../core/job';
 import type { Catalogue } from '../core/records';
 import { sameAnswer, seenIn, type Seen } from '../core/seen';
 import { decodeJob } from '../core/share-link';
+import { weightMap } from '../core/weight-map';
 import { createChooser, inputsOf, type Answering } from './chooser';
 
 /** How a link spells the fields that only the records can judge. */
@@ -47,6 +48,8 @@ export function createChooserPage(
     [$job, $choices, $adjust],
     (job, choices, adjust) => encodeJob(job, seenIn(choices[0]!)) + (adjust?.tail ?? ''),
   );
+  /** where the first of them holds */
+  const $map = computed([$choices, $job], ([best], job) => weightMap(best!.adhesiveId, job, catalogue));
   const $compared = atom<{ readonly a: string; readonly b: string }>({ a: '', b: '' });
   /** what a link could not be read for, and what its sender saw */
   const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen }>({ dropped: [] });
@@ -106,6 +109,7 @@ export function createChooserPage(
     $adjust,
     $choices,
     $tail,
+    $map,
     $compared,
     $link,
     $flips,

@@ -1,6 +1,11 @@
 /** The calculator of warp over this site's own records. */
-import { DEFAULT_WARP, type WarpPlan } from '../core/warp-plan';
 import { catalogue } from '../data/catalogue';
+import { madeAhead } from './made-ahead';
 import { createWarping, type WarpStore } from './warping';
 
-export const openWarping = (start: WarpPlan = DEFAULT_WARP): WarpStore => createWarping(catalogue, start);
+const warping = madeAhead(() => createWarping(catalogue));
+
+/** Works out the first answer before the page needs it. */
+export const prepareWarping = warping.prepare;
+
+export const openWarping = (): WarpStore => warping.take();

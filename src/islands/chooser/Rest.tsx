@@ -4,7 +4,6 @@ import { useMemo } from 'preact/hooks';
 import { assumptions, flipSentence } from '../../core/further-words';
 import type { Flip } from '../../core/flips';
 import { sheetOf } from '../../core/sheet';
-import { weightMap } from '../../core/weight-map';
 import type { ChooserPageStore } from '../../stores/chooser-page';
 import { WeightMapPlate } from '../parts/WeightMapPlate';
 import { Compare } from './Compare';
@@ -103,13 +102,12 @@ export function Rest({ store, flipsAtStart, cautions, prefix, address, checks }:
 }
 
 function MapSection({ store }: Pick<Props, 'store'>) {
-  const choices = useStore(store.$choices);
+  const map = useStore(store.$map);
+  const best = useStore(store.$choices)[0]!.adhesiveId;
   const job = useStore(store.$job);
-  const best = choices[0]!.adhesiveId;
   const sheet = useMemo(() => sheetOf(job, store.catalogue), [job]);
-  const map = useMemo(() => weightMap(best, job, store.catalogue), [best, job]);
-  const adhesive = store.catalogue.adhesives.get(best)!;
-  return <WeightMapPlate map={map} grammage={sheet.grammage} sorptivity={sheet.sorptivity} adhesive={adhesive.short} />;
+  const { short } = store.catalogue.adhesives.get(best)!;
+  return <WeightMapPlate map={map} grammage={sheet.grammage} sorptivity={sheet.sorptivity} adhesive={short} />;
 }
 
 function FlipSection({ store, flipsAtStart }: Pick<Props, 'store' | 'flipsAtStart'>) {
