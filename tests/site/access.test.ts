@@ -3,7 +3,7 @@
  * thumb finds every control, and that the site holds with no motion and in forced colours.
  */
 import { describe, expect, test } from 'vitest';
-import { ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
+import { ORIGIN, PHONE, SITE, wakeIslands, withPage } from './support/browser';
 import { EVERY_PAGE, LESSONS, LOOKED_AT, PAGES, PAGES_WITH_ISLANDS, documentOf, type BuiltPage } from './support/dist';
 
 const READ = PAGES.map((page) => ({ page, document: documentOf(page) }));
@@ -79,7 +79,7 @@ const MEASURED = EVERY_PAGE
     );
 
 function tooSmall(built: BuiltPage): Promise<string[]> {
-  return withPage({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }, async (page) => {
+  return withPage(PHONE, async (page) => {
     await page.goto(ORIGIN + built.address);
     await wakeIslands(page);
     return page.evaluate(

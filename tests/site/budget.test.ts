@@ -1,11 +1,11 @@
 /** What a page makes a phone fetch and run stays small, and comes from this site alone. */
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { ORIGIN, wakeIslands, withPage } from './support/browser';
 import { charactersOf, facesIn } from './support/fonts';
-import { BASE, PAGES, PAGES_WITH_ISLANDS, fileAt, type BuiltPage } from './support/dist';
+import { BASE, DIST, PAGES, PAGES_WITH_ISLANDS, fileAt, type BuiltPage } from './support/dist';
 
 /**
  * What is counted, in bytes as sent with brotli:
@@ -25,16 +25,17 @@ const LIMITS = {
 const VISIT_LIMIT = 50_000;
 const CSS_LIMIT = 8_000;
 
-const brotli = (content: string | Buffer) => brotliCompressSync(content).length;
+const brotli = (content: string) => brotliCompressSync(content).length;
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
 const kindOf = ({ address }: BuiltPage): keyof typeof LIMITS =>
   address.includes('/lessons/') ? 'lesson' : address.endsWith('/workshop/') ? 'workshop' : 'calculator';
 
-function contentOf(address: string): Buffer {
+function fileOf(address: string): string {
   const file = fileAt(address);
   if (file === undefined) throw new Error(`${address} is not in dist/`);
-  return readFileSync(file);
+  return file;
 }
+const contentOf = (address: string): Buffer => readFileSync(fileOf(address));
 
 /** Static imports in a built module; `import()` is left out, for what it names is not loaded unasked. */
 function importsOf(address: string): string[] {
@@ -104,9 +105,12 @@ function fontsOf(page: BuiltPage): string[] {
   return [...new Set(named)];
 }
 
+/** What was squeezed at build is what is sent; what is too small for that is sent as it is. */
+const sentOf = (file: string): number => statSync(existsSync(`${file}.br`) ? `${file}.br` : file).size;
+
 const weights = new Map<string, number>();
 function weightOf(address: string): number {
-  const weight = weights.get(address) ?? brotli(contentOf(address));
+  const weight = weights.get(address) ?? sentOf(fileOf(address));
   weights.set(address, weight);
   return weight;
 }
@@ -128,7 +132,7 @@ function weigh(page: BuiltPage) {
   const styles = elements(page, 'style').map(({ text }) => textWeightOf(text));
   // a font is squeezed already, and is sent as it is
   const fonts = fontsOf(page).map((address) => contentOf(address).length);
-  const size = { html: brotli(page.html), css: sum([...sheets, ...styles]), font: sum(fonts) };
+  const size = { html: sentOf(path.join(DIST, page.file)), css: sum([...sheets, ...styles]), font: sum(fonts) };
   const toOpen = scripts(false);
   // inline scripts and styles are part of the page, which is weighed as a whole
   const visit = size.html + sum(sheets) + size.font + toOpen - inlineWeight;

@@ -8,33 +8,24 @@ import { encodeJob } from '../../src/core/encode-job';
 import { DEFAULT_JOB, type Job } from '../../src/core/job';
 import { decodeJob } from '../../src/core/share-link';
 import { readCatalogue } from '../tools/read-content';
-import { ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
+import { linkOf, open, ORIGIN, PHONE, SITE, wakeIslands, withPage } from './support/browser';
 
 const CHOOSE = `${SITE}choose/`;
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 const catalogue = readCatalogue();
 
 /** What the core answers to a job, worked out here and not in the page. */
 const told = (job: Job) => answerSentence(choose(job, catalogue)[0]!, catalogue);
 const sentence = (page: Page) => page.locator('.bench-answer .verdict-why');
 const weight = (page: Page) => page.getByRole('textbox', { name: /^Its weight/ });
-const linkOf = (page: Page) => page.getByRole('textbox', { name: /^Link to exactly/ });
 
 /** Opens the chooser and waits until it can be used; whatever goes wrong or goes elsewhere is noted. */
-async function open(page: Page, address = CHOOSE): Promise<{ strangers: string[]; complaints: string[] }> {
+async function openChooser(page: Page, address = CHOOSE) {
   const strangers: string[] = [];
-  const complaints: string[] = [];
   page.on('request', (request) => {
     const url = request.url();
     if (!url.startsWith(`${ORIGIN}/`) && !url.startsWith('data:')) strangers.push(url);
   });
-  page.on('pageerror', (error) => complaints.push(String(error)));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(address);
-  await wakeIslands(page);
-  return { strangers, complaints };
+  return { strangers, complaints: await open(page, address) };
 }
 
 const inTheEnd = (page: Page, words: string) =>
@@ -51,7 +42,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
     placeSeconds: 30,
   };
   const sent = await withPage(PHONE, async (page) => {
-    const noted = await open(page);
+    const noted = await openChooser(page);
     await page.getByRole('combobox', { name: /most like/ }).selectOption('lokta-light');
     await weight(page).fill('52,5');
     await page.getByRole('combobox', { name: 'It goes on' }).selectOption('mount-board');
@@ -76,7 +67,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
   expect(decodeJob(new URL(sent.link).search).job).toEqual(job);
 
   await withPage({}, async (page) => {
-    const noted = await open(page, sent.link);
+    const noted = await openChooser(page, sent.link);
     await inTheEnd(page, told(job));
     expect(await sentence(page).innerText()).toBe(sent.answer);
     expect(await page.getByRole('status').count()).toBe(0);
@@ -103,7 +94,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
 describe('a link that is not what it was', () => {
   test('broken, it opens with what can be read and names what cannot; mended, the notice goes', async () => {
     await withPage(PHONE, async (page) => {
-      await open(page, `${CHOOSE}?v=1&paper=moon-paper&gsm=heavy&on=glass&have=%E0%A4%A`);
+      await openChooser(page, `${CHOOSE}?v=1&paper=moon-paper&gsm=heavy&on=glass&have=%E0%A4%A`);
       const job: Job = { ...DEFAULT_JOB, substrate: 'glass' };
       await inTheEnd(page, told(job));
       const notice = await page.getByRole('status').innerText();
@@ -116,7 +107,7 @@ describe('a link that is not what it was', () => {
   test('from someone who saw another answer, it shows both', async () => {
     await withPage({}, async (page) => {
       const seen = { modelVersion: 0, adhesiveId: 'glue-stick', verdict: 'likely', slipLow: 20, slipHigh: 45 } as const;
-      await open(page, `${CHOOSE}?${encodeJob(DEFAULT_JOB, seen)}`);
+      await openChooser(page, `${CHOOSE}?${encodeJob(DEFAULT_JOB, seen)}`);
       const notice = await page.getByRole('status').innerText();
       expect(notice).toContain(catalogue.adhesives.get('glue-stick')!.name);
       expect(notice).toContain(VERDICT_WORDS.likely);
@@ -127,7 +118,7 @@ describe('a link that is not what it was', () => {
 
 test('by keyboard alone: from the top of the page to an answer, past a mistake', async () => {
   await withPage({}, async (page) => {
-    await open(page);
+    await openChooser(page);
     const focused = () => page.evaluate(() => document.activeElement?.id ?? '');
     const reach = async (id: string) => {
       for (let steps = 0; steps < 60; steps += 1) {
@@ -179,7 +170,7 @@ test('without script it shows the answer to the usual job, and how to do it', as
 test('printed, it carries the answer, the job, the link in letters and as a code, and none of the fields', async () => {
   await withPage({}, async (page) => {
     const job: Job = { ...DEFAULT_JOB, paper: { family: 'chiyogami', grammage: 72 } };
-    await open(page, `${CHOOSE}?${encodeJob(job)}`);
+    await openChooser(page, `${CHOOSE}?${encodeJob(job)}`);
     await inTheEnd(page, told(job));
     const code = page.getByRole('img', { name: /^Code of the link/ });
     await code.waitFor();

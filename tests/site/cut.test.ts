@@ -1,23 +1,13 @@
 /** The sheets calculator in a real browser: typed, sent, printed, and worked without a mouse. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { SITE, wakeIslands, withPage } from './support/browser';
+import { open, SITE, wakeIslands, withPage } from './support/browser';
 
 const PAGE = `${SITE}cut/`;
 /** By hand: two boards of 50 × 100 a sheet. */
 const HALVES = `${PAGE}?v=1&in=mm&sheets=board~100x100~long&pieces=1~half~50x100x1~height&kits=4&kerf=0`;
 
 const answer = async (page: Page) => (await page.locator('#cut-answer').innerText()).replace(/[\u00a0\u202f]/g, ' ');
-
-/** Opens an address and gathers what the page complains of. */
-async function open(page: Page, address: string): Promise<string[]> {
-  const complaints: string[] = [];
-  page.on('console', (line) => line.type() === 'error' && complaints.push(line.text()));
-  page.on('pageerror', (error) => complaints.push(String(error)));
-  await page.goto(address);
-  await wakeIslands(page);
-  return complaints;
-}
 
 describe('in use', () => {
   test('a change is answered at once, is in the address, and opens again as it was sent', () =>

@@ -5,10 +5,9 @@ import { warpAnswer } from '../../src/core/warp-answer';
 import { DEFAULT_WARP, type WarpPlan } from '../../src/core/warp-plan';
 import { tied } from '../../src/core/plain';
 import { readCatalogue } from '../tools/read-content';
-import { SITE, wakeIslands, withPage } from './support/browser';
+import { open, PHONE, SITE, withPage } from './support/browser';
 
 const FLAT = `${SITE}flat/`;
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 const catalogue = readCatalogue();
 
 /** What the core answers, worked out here and not in the page. */
@@ -23,21 +22,10 @@ const inTheEnd = (page: Page, words: string) =>
   });
 const box = (page: Page, name: RegExp) => page.getByRole('textbox', { name });
 
-async function open(page: Page, address = FLAT): Promise<string[]> {
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(String(error)));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(address);
-  await wakeIslands(page);
-  return complaints;
-}
-
 test('filled in on a phone, sent, and opened by someone else: the same answer', async () => {
   const job: Partial<WarpPlan> = { paper: 'wove-text', width: 235, boardThick: 3, adhesive: 'pva', later: 65 };
   const sent = await withPage(PHONE, async (page) => {
-    const complaints = await open(page);
+    const complaints = await open(page, FLAT);
     await inTheEnd(page, told());
     await page.getByRole('combobox', { name: 'The cover paper is most like' }).selectOption('wove-text');
     await box(page, /^Board’s width/).fill('23,5 cm');
@@ -63,7 +51,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
 
 test('with the keyboard alone: a field, a remedy, and back', async () => {
   await withPage({}, async (page) => {
-    const complaints = await open(page);
+    const complaints = await open(page, FLAT);
     await box(page, /^Board’s width/).focus();
     await page.keyboard.press('ControlOrMeta+A');
     await page.keyboard.type('300');
@@ -94,7 +82,7 @@ test('with the keyboard alone: a field, a remedy, and back', async () => {
 describe('slips', () => {
   test('air that cannot be is refused beside its field, and the last answer stays', async () => {
     await withPage(PHONE, async (page) => {
-      const complaints = await open(page);
+      const complaints = await open(page, FLAT);
       await box(page, /^Its humidity/).fill('140');
       expect(await page.locator('#warp-humidity-error').innerText()).toMatch(/from 5 to 95/);
       await inTheEnd(page, told());

@@ -5,7 +5,7 @@
  */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { ORIGIN, wakeIslands, withPage } from './support/browser';
+import { complaintsOf, ORIGIN, wakeIslands, withPage } from './support/browser';
 import { PAGES_WITH_ISLANDS } from './support/dist';
 import { craftedTails, randomTails } from './support/hostile-links';
 
@@ -86,9 +86,7 @@ describe('hostile links', () => {
     { timeout: 1_800_000 },
     async (address) => {
       await withPage({}, async (page) => {
-        const complaints: string[] = [];
-        page.on('pageerror', (error) => complaints.push(String(error)));
-        page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+        const complaints = complaintsOf(page);
         page.on('dialog', (dialog) => void dialog.dismiss().then(() => complaints.push('a dialog')));
         await prepare(page);
         await page.goto(ORIGIN + address);

@@ -3,21 +3,9 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { DEFAULT_PROJECT, type ProjectPlan } from '../../src/core/project-fields';
 import { projectAnswer } from '../../src/core/project-answer';
-import { SITE, wakeIslands, withPage } from './support/browser';
+import { open, PHONE, SITE, wakeIslands, withPage } from './support/browser';
 
 const MAKE = `${SITE}make/`;
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
-
-async function open(page: Page, address = MAKE): Promise<string[]> {
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(String(error)));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(address);
-  await wakeIslands(page);
-  return complaints;
-}
 
 const field = (page: Page, name: RegExp) => page.getByRole('textbox', { name });
 const rowsOf = (page: Page) =>
@@ -36,7 +24,7 @@ function told(plan: Partial<ProjectPlan>): string[] {
 test('filled in on a phone, sent, and opened by someone else: the same pieces', async () => {
   const plan = { project: 'lidded-box', width: 120.5, thickness: 60, lidDepth: 25, lined: 'no' } as const;
   const sent = await withPage(PHONE, async (page) => {
-    const complaints = await open(page);
+    const complaints = await open(page, MAKE);
     await page.getByRole('radio', { name: 'Lidded box' }).tap();
     await field(page, /^Width/).fill('120,5');
     await field(page, /^Thickness/).fill('60');
@@ -58,7 +46,7 @@ test('filled in on a phone, sent, and opened by someone else: the same pieces', 
 
 test('with the keyboard only: another project, another size, on to the coverage calculator', () =>
   withPage({}, async (page) => {
-    const complaints = await open(page);
+    const complaints = await open(page, MAKE);
     await page.getByRole('radio', { name: 'Case-bound notebook' }).focus();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('ArrowDown');
@@ -83,7 +71,7 @@ test('with the keyboard only: another project, another size, on to the coverage 
 
 test('bad input is named beside its field, and what was typed stays', () =>
   withPage({}, async (page) => {
-    const complaints = await open(page);
+    const complaints = await open(page, MAKE);
     const before = await rowsOf(page);
     await field(page, /^Joint/).fill('1');
     await expect.poll(() => page.locator('#make-joint-error').textContent()).toMatch(/at least as wide as the board/);

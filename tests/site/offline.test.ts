@@ -5,7 +5,7 @@ import path from 'node:path';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { SITE, wakeIslands, withPage } from './support/browser';
+import { complaintsOf, SITE, wakeIslands, withPage } from './support/browser';
 import { BASE, DIST, PAGES, PAGES_WITH_ISLANDS, documentOf } from './support/dist';
 import { withVisit } from './support/offline';
 
@@ -184,9 +184,7 @@ describe('where the browser keeps nothing', () => {
   };
   test.for(Object.entries(WAYS))('%s: the calculator works, and nothing complains', async ([, way]) => {
     await withPage({ serviceWorkers: 'allow' }, async (page) => {
-      const complaints: string[] = [];
-      page.on('pageerror', (error) => complaints.push(String(error)));
-      page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+      const complaints = complaintsOf(page);
       await page.addInitScript(way);
       await page.goto(`${SITE}choose/`);
       await wakeIslands(page);

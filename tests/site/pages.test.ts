@@ -7,7 +7,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
+import { complaintsOf, ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
 import { EVERY_PAGE, LOOKED_AT, type BuiltPage } from './support/dist';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -101,12 +101,8 @@ function nonsense(page: Page): Promise<string[]> {
 
 function look(built: BuiltPage): Promise<Findings> {
   return withPage({ viewport: DESK, colorScheme: 'light' }, async (page) => {
-    const complaints: string[] = [];
+    const complaints = complaintsOf(page);
     const strangers: string[] = [];
-    page.on('console', (message) => {
-      if (message.type() === 'error') complaints.push(message.text());
-    });
-    page.on('pageerror', (error) => complaints.push(String(error)));
     page.on('request', (request) => {
       const { protocol, origin } = new URL(request.url());
       if (protocol !== 'data:' && protocol !== 'blob:' && origin !== ORIGIN) strangers.push(request.url());

@@ -1,24 +1,11 @@
 /** A paper is measured, kept, and taken to the other calculators, on the built site in a real browser. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { SITE, wakeIslands, withPage } from './support/browser';
+import { linkOf, open, PHONE, SITE, withPage } from './support/browser';
 
-const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
-
-async function open(page: Page, address: string): Promise<string[]> {
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(String(error)));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(address);
-  await wakeIslands(page);
-  return complaints;
-}
 const answer = (page: Page) => page.getByRole('region', { name: 'The answer' });
 /** What is known of the sheet, without what is said aloud to those who listen. */
 const known = (page: Page) => page.locator('#know-answer .facts').innerText();
-const linkOf = (page: Page) => page.getByRole('textbox', { name: /^Link to exactly/ });
 
 test('measured and kept on a phone, the paper is offered by every calculator and its link says the same', async () => {
   await withPage(PHONE, async (page) => {

@@ -1,20 +1,9 @@
 /** A class is planned, sent and printed, on the built site in a real browser. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
+import { linkOf, open, ORIGIN, SITE, withPage } from './support/browser';
 
-async function open(page: Page, address: string): Promise<string[]> {
-  const complaints: string[] = [];
-  page.on('pageerror', (error) => complaints.push(String(error)));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(address);
-  await wakeIslands(page);
-  return complaints;
-}
 const sentence = (page: Page) => page.locator('#class-answer .verdict-why');
-const linkOf = (page: Page) => page.getByRole('textbox', { name: /^Link to exactly/ });
 /** What is planned, without what is said aloud to those who listen. */
 const planned = (page: Page) => page.locator('#class-answer table').allInnerTexts();
 const pages = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;

@@ -21,6 +21,29 @@ export async function withPage<T>(options: BrowserContextOptions, use: (page: Pa
   }
 }
 
+/** What the page complains of from now on, in its console or by an error. */
+export function complaintsOf(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  return complaints;
+}
+
+/** Opens an address, waits until it can be used, and gathers what the page complains of. */
+export async function open(page: Page, address: string): Promise<string[]> {
+  const complaints = complaintsOf(page);
+  await page.goto(address);
+  await wakeIslands(page);
+  return complaints;
+}
+
+export const PHONE: BrowserContextOptions = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+
+/** The field with the link to what is shown. */
+export const linkOf = (page: Page) => page.getByRole('textbox', { name: /^Link to exactly/ });
+
 /** Brings each island into view and a pointer over it, so that those which wait for that wake up; waits until all have. */
 export async function wakeIslands(page: Page): Promise<void> {
   const asleep = 'astro-island[ssr]:not([client="media"])';
