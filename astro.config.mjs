@@ -31,7 +31,7 @@ function chunkOf(id) {
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
-  if (/\/src\/islands\/parts\/SlipPlate\.tsx/.test(id)) return 'records';
+  if (/\/src\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/.test(id)) return 'records';
   // what calculators with a table of fields share
   if (/\/src\/core\/(?:length-text|pairs|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
   if (

@@ -1,10 +1,9 @@
 /** What the coverage calculator asks, and what stands there at first. */
-import { RECORD_ID } from './record-id';
+import { PAPER_TEXT, RECORD_ID } from './record-id';
 import type { Piece } from './area';
 import { lengthSpec } from './length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
-import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
 export const THINGS = [

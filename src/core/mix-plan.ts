@@ -1,6 +1,5 @@
 /** What the mixing calculator asks: its kinds of job, their fields, and what stands there at first. */
-import { RECORD_ID } from './record-id';
-import { PAPER_TEXT } from './paper-text';
+import { PAPER_TEXT, RECORD_ID } from './record-id';
 import type { PlanOf } from './plan-fields';
 
 export const MIX_KINDS = ['powder', 'paste', 'stretch', 'dilute', 'correct'] as const;

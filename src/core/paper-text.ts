@@ -5,6 +5,7 @@
 import type { JobPaper } from './job';
 import { densityIsPossible } from './paper';
 import { lowerFirst } from './plain';
+import { PAPER_TEXT } from './record-id';
 import type { Catalogue, Sizing, Surface } from './records';
 
 export interface OwnPaper extends JobPaper {
@@ -13,8 +14,6 @@ export interface OwnPaper extends JobPaper {
   readonly grain?: 'height' | 'width' | 'none';
 }
 
-/** What can be a paper at all; whether it is one, only `readPaper` and the records know. */
-export const PAPER_TEXT = /^[a-z0-9]+(-[a-z0-9]+)*(~[^~&\n]{1,50}){0,10}$/u;
 /** Letters of any script, digits, and what a shop's label needs. */
 export const PAPER_NAME = /^[\p{L}\p{M}\p{N} .,;:()'’/°%+-]{0,40}$/u;
 

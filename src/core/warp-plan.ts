@@ -1,7 +1,6 @@
 /** What the calculator of warp asks, and what stands there at first. */
-import { RECORD_ID } from './record-id';
+import { PAPER_TEXT, RECORD_ID } from './record-id';
 import { lengthSpec } from './length-text';
-import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 
 /** Grain of a sheet: up the height of the work, across its width, not known, or none to speak of. */

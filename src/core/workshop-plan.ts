@@ -1,7 +1,6 @@
 /** What the workshop sheet asks besides the project itself, and what stands there at first. */
-import { RECORD_ID } from './record-id';
+import { PAPER_TEXT, RECORD_ID } from './record-id';
 import { lengthSpec } from './length-text';
-import { PAPER_TEXT } from './paper-text';
 import type { PlanOf } from './plan-fields';
 import { DEFAULT_PROJECT, projectSpecs, type ProjectField, type ProjectPlan } from './project-fields';
 import type { Stock } from './project-piece';
