@@ -4,9 +4,9 @@ import { STANDARD_QUESTIONS } from '../../core/trial-design';
 import { TRIAL_LIMITS } from '../../core/trial-record';
 import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
+import { GrowingRows } from '../parts/GrowingRows';
 import { TextField } from '../parts/TextField';
-import { useFocusNext } from '../parts/use-focus-next';
-import { useProblem } from './PlanLists';
+import { changed, useProblem, without } from './PlanLists';
 
 interface Props {
   readonly store: PlanStore;
@@ -52,14 +52,10 @@ export function BenchFields({ store, substrates }: Props & { readonly substrates
 export function QuestionFields({ store }: Props) {
   const { questions, ownQuestions } = useStore(store.$text);
   const error = useProblem(store)('questions');
-  const focusNext = useFocusNext();
   const toggle = (id: string) =>
     store.set('questions', questions.includes(id) ? questions.filter((one) => one !== id) : [...questions, id]);
   const setOwn = (place: number, part: { text?: string; criterion?: string }) =>
-    store.set(
-      'ownQuestions',
-      ownQuestions.map((one, i) => (i === place ? { ...one, ...part } : one)),
-    );
+    store.set('ownQuestions', changed(ownQuestions, place, part));
   return (
     <section aria-label="Questions">
       <h2>Questions</h2>
@@ -86,53 +82,42 @@ export function QuestionFields({ store }: Props) {
           {error}
         </p>
       )}
-      {ownQuestions.map((own, i) => (
-        <fieldset class="plan-item" key={i} id={`plan-own-question-${i}`} tabIndex={-1}>
-          <legend>Your question {i + 1}</legend>
-          <TextField
-            id={`plan-own-${i}`}
-            label="What is judged"
-            most={TRIAL_LIMITS.text}
-            value={own.text}
-            onText={(text) => setOwn(i, { text })}
-          />
-          <TextField
-            id={`plan-own-${i}-criterion`}
-            label="What counts as a pass, partly, a fail"
-            hint="Write it before the first swatch, so that you cannot bend it later."
-            lines
-            most={TRIAL_LIMITS.text}
-            value={own.criterion}
-            onText={(criterion) => setOwn(i, { criterion })}
-          />
-          <button
-            type="button"
-            class="button-quiet"
-            onClick={() => {
-              store.set(
-                'ownQuestions',
-                ownQuestions.filter((_, j) => j !== i),
-              );
-              focusNext(`plan-own-question-${Math.min(i, ownQuestions.length - 2)}`, 'plan-questions');
-            }}
-          >
-            Take out your question {i + 1}
-          </button>
-        </fieldset>
-      ))}
-      <div class="button-row">
-        <button
-          type="button"
-          class="button-quiet"
-          disabled={questions.length + ownQuestions.length >= TRIAL_LIMITS.questions}
-          onClick={() => {
-            store.set('ownQuestions', [...ownQuestions, { text: '', criterion: '' }]);
-            focusNext(`plan-own-question-${ownQuestions.length}`);
-          }}
-        >
-          Add a question of your own
-        </button>
-      </div>
+      <GrowingRows
+        count={ownQuestions.length}
+        least={0}
+        most={TRIAL_LIMITS.questions - questions.length}
+        id="plan-own-question-"
+        name="Your question"
+        takeWords="Take out your question"
+        addWords="Add a question of your own"
+        frame="plan-item"
+        rest="plan-questions"
+        full={`A trial asks at most ${TRIAL_LIMITS.questions} questions.`}
+        onTake={(i) => store.set('ownQuestions', without(ownQuestions, i))}
+        onAdd={() => store.set('ownQuestions', [...ownQuestions, { text: '', criterion: '' }])}
+      >
+        {(i, take) => (
+          <>
+            <TextField
+              id={`plan-own-${i}`}
+              label="What is judged"
+              most={TRIAL_LIMITS.text}
+              value={ownQuestions[i]!.text}
+              onText={(text) => setOwn(i, { text })}
+            />
+            <TextField
+              id={`plan-own-${i}-criterion`}
+              label="What counts as a pass, partly, a fail"
+              hint="Write it before the first swatch, so that you cannot bend it later."
+              lines
+              most={TRIAL_LIMITS.text}
+              value={ownQuestions[i]!.criterion}
+              onText={(criterion) => setOwn(i, { criterion })}
+            />
+            {take}
+          </>
+        )}
+      </GrowingRows>
     </section>
   );
 }

@@ -4,22 +4,21 @@ import { asPaperText, NO_GLUE, NO_PAPER, type GlueText, type PaperText } from '.
 import { TRIAL_LIMITS } from '../../core/trial-record';
 import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
+import { GrowingRows } from '../parts/GrowingRows';
 import { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { TextField } from '../parts/TextField';
-import { useFocusNext } from '../parts/use-focus-next';
 
 export function useProblem(store: PlanStore): (field: string) => string | undefined {
   const problems = useStore(store.$problems);
   return (field) => problems.find((problem) => problem.field === field)?.message;
 }
 
-const without = <T,>(list: readonly T[], place: number): readonly T[] => list.filter((_, i) => i !== place);
-const changed = <T,>(list: readonly T[], place: number, part: Partial<T>): readonly T[] =>
+export const without = <T,>(list: readonly T[], place: number): readonly T[] => list.filter((_, i) => i !== place);
+export const changed = <T,>(list: readonly T[], place: number, part: Partial<T>): readonly T[] =>
   list.map((one, i) => (i === place ? { ...one, ...part } : one));
 
 export function PaperFields({ store, families }: { readonly store: PlanStore; readonly families: readonly Option[] }) {
   const { papers } = useStore(store.$text);
-  const focusNext = useFocusNext();
   const error = useProblem(store);
   const set = (place: number, part: Partial<PaperText>) => store.set('papers', changed(papers, place, part));
   return (
@@ -27,79 +26,66 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
       <h2 id="plan-papers" tabIndex={-1}>
         Papers
       </h2>
-      {papers.map((paper, i) => (
-        <fieldset class="plan-item" key={i} id={`plan-paper-${i}`} tabIndex={-1}>
-          <legend>Paper {i + 1}</legend>
-          <TakeOwnPaper id={`plan-paper-${i}-own`} onTake={(own) => set(i, asPaperText(own))} />
-          <TextField
-            id={`plan-paper-${i}-name`}
-            label="What you call it"
-            most={TRIAL_LIMITS.name}
-            value={paper.name}
-            error={error(`paper-${i}-name`)}
-            onText={(name) => set(i, { name })}
-          />
-          <div class="field-row">
-            <NumberField
-              id={`plan-paper-${i}-grammage`}
-              label="Weight"
-              unit="g/m²"
-              value={paper.grammage}
-              error={error(`paper-${i}-grammage`)}
-              onText={(grammage) => set(i, { grammage })}
+      <GrowingRows
+        count={papers.length}
+        most={TRIAL_LIMITS.papers}
+        id="plan-paper-"
+        name="Paper"
+        takeWords="Take out paper"
+        addWords="Add a paper"
+        full={`A trial takes at most ${TRIAL_LIMITS.papers} papers.`}
+        frame="plan-item"
+        onTake={(i) => store.set('papers', without(papers, i))}
+        onAdd={() => store.set('papers', [...papers, { ...NO_PAPER, name: `Paper ${papers.length + 1}` }])}
+      >
+        {(i, take) => (
+          <>
+            <TakeOwnPaper id={`plan-paper-${i}-own`} onTake={(own) => set(i, asPaperText(own))} />
+            <TextField
+              id={`plan-paper-${i}-name`}
+              label="What you call it"
+              most={TRIAL_LIMITS.name}
+              value={papers[i]!.name}
+              error={error(`paper-${i}-name`)}
+              onText={(name) => set(i, { name })}
             />
-            <NumberField
-              id={`plan-paper-${i}-drop`}
-              label="A drop sinks in after"
-              unit="s"
-              value={paper.dropSeconds}
-              placeholder="if you timed it"
-              error={error(`paper-${i}-drop`)}
-              onText={(dropSeconds) => set(i, { dropSeconds })}
+            <div class="field-row">
+              <NumberField
+                id={`plan-paper-${i}-grammage`}
+                label="Weight"
+                unit="g/m²"
+                value={papers[i]!.grammage}
+                error={error(`paper-${i}-grammage`)}
+                onText={(grammage) => set(i, { grammage })}
+              />
+              <NumberField
+                id={`plan-paper-${i}-drop`}
+                label="A drop sinks in after"
+                unit="s"
+                value={papers[i]!.dropSeconds}
+                placeholder="if you timed it"
+                error={error(`paper-${i}-drop`)}
+                onText={(dropSeconds) => set(i, { dropSeconds })}
+              />
+            </div>
+            <SelectField
+              id={`plan-paper-${i}-family`}
+              label="Most like"
+              hint={i === 0 ? 'So that the trial can speak to the chooser.' : undefined}
+              value={papers[i]!.family}
+              options={[{ value: '', text: 'None of the shelf' }, ...families]}
+              onPick={(family) => set(i, { family })}
             />
-          </div>
-          <SelectField
-            id={`plan-paper-${i}-family`}
-            label="Most like"
-            hint={i === 0 ? 'So that the trial can speak to the chooser.' : undefined}
-            value={paper.family}
-            options={[{ value: '', text: 'None of the shelf' }, ...families]}
-            onPick={(family) => set(i, { family })}
-          />
-          {papers.length > 1 && (
-            <button
-              type="button"
-              class="button-quiet"
-              onClick={() => {
-                store.set('papers', without(papers, i));
-                focusNext(`plan-paper-${Math.min(i, papers.length - 2)}`);
-              }}
-            >
-              Take out paper {i + 1}
-            </button>
-          )}
-        </fieldset>
-      ))}
-      <div class="button-row">
-        <button
-          type="button"
-          class="button-quiet"
-          disabled={papers.length >= TRIAL_LIMITS.papers}
-          onClick={() => {
-            store.set('papers', [...papers, { ...NO_PAPER, name: `Paper ${papers.length + 1}` }]);
-            focusNext(`plan-paper-${papers.length}`);
-          }}
-        >
-          Add a paper
-        </button>
-      </div>
+            {take}
+          </>
+        )}
+      </GrowingRows>
     </section>
   );
 }
 
 export function GlueFields({ store, adhesives }: { readonly store: PlanStore; readonly adhesives: readonly Option[] }) {
   const { glues } = useStore(store.$text);
-  const focusNext = useFocusNext();
   const error = useProblem(store);
   const set = (place: number, part: Partial<GlueText>) => store.set('glues', changed(glues, place, part));
   const nameOf = (record: string) => adhesives.find(({ value }) => value === record)?.text ?? '';
@@ -117,51 +103,39 @@ export function GlueFields({ store, adhesives }: { readonly store: PlanStore; re
       <h2 id="plan-glues" tabIndex={-1}>
         Adhesives
       </h2>
-      {glues.map((glue, i) => (
-        <fieldset class="plan-item" key={i} id={`plan-glue-${i}`} tabIndex={-1}>
-          <legend>Adhesive {i + 1}</legend>
-          <SelectField
-            id={`plan-glue-${i}-record`}
-            label="On the shelf it is"
-            value={glue.record}
-            options={[{ value: '', text: 'None of these' }, ...adhesives]}
-            onPick={(record) => pick(i, record)}
-          />
-          <TextField
-            id={`plan-glue-${i}-name`}
-            label="What you call it"
-            most={TRIAL_LIMITS.name}
-            value={glue.name}
-            error={error(`glue-${i}-name`)}
-            onText={(name) => set(i, { name })}
-          />
-          {glues.length > 1 && (
-            <button
-              type="button"
-              class="button-quiet"
-              onClick={() => {
-                store.set('glues', without(glues, i));
-                focusNext(`plan-glue-${Math.min(i, glues.length - 2)}`);
-              }}
-            >
-              Take out adhesive {i + 1}
-            </button>
-          )}
-        </fieldset>
-      ))}
-      <div class="button-row">
-        <button
-          type="button"
-          class="button-quiet"
-          disabled={glues.length >= TRIAL_LIMITS.glues}
-          onClick={() => {
-            store.set('glues', [...glues, { ...NO_GLUE, name: `Adhesive ${glues.length + 1}` }]);
-            focusNext(`plan-glue-${glues.length}`);
-          }}
-        >
-          Add an adhesive
-        </button>
-      </div>
+      <GrowingRows
+        count={glues.length}
+        most={TRIAL_LIMITS.glues}
+        id="plan-glue-"
+        name="Adhesive"
+        takeWords="Take out adhesive"
+        addWords="Add an adhesive"
+        full={`A trial takes at most ${TRIAL_LIMITS.glues} adhesives.`}
+        frame="plan-item"
+        onTake={(i) => store.set('glues', without(glues, i))}
+        onAdd={() => store.set('glues', [...glues, { ...NO_GLUE, name: `Adhesive ${glues.length + 1}` }])}
+      >
+        {(i, take) => (
+          <>
+            <SelectField
+              id={`plan-glue-${i}-record`}
+              label="On the shelf it is"
+              value={glues[i]!.record}
+              options={[{ value: '', text: 'None of these' }, ...adhesives]}
+              onPick={(record) => pick(i, record)}
+            />
+            <TextField
+              id={`plan-glue-${i}-name`}
+              label="What you call it"
+              most={TRIAL_LIMITS.name}
+              value={glues[i]!.name}
+              error={error(`glue-${i}-name`)}
+              onText={(name) => set(i, { name })}
+            />
+            {take}
+          </>
+        )}
+      </GrowingRows>
     </section>
   );
 }
