@@ -64,7 +64,7 @@ function paletteOf(pixels: Int32Array): { palette: Buffer; placeOf: ReadonlyMap<
 
 function commonestFirst(pixels: Int32Array): readonly number[] {
   const counts = new Map<number, number>();
-  for (let at = 0; at < pixels.length; ) {
+  for (let at = 0; at < pixels.length;) {
     const from = at;
     const colour = pixels[at]!;
     while (pixels[at] === colour) at += 1;
