@@ -14,7 +14,6 @@ export const ADDRESSES = {
 } as const;
 
 export async function cautionTexts(): Promise<Record<string, { title: string; text: string }>> {
-  // the files are read in any order; the pages are to come out alike
-  const cautions = (await getCollection('cautions')).sort((a, b) => (a.id < b.id ? -1 : 1));
+  const cautions = await getCollection('cautions');
   return Object.fromEntries(cautions.map(({ id, data: { title, text } }) => [id, { title, text }]));
 }

@@ -1,7 +1,7 @@
 /** The lessons as an Atom feed. */
 import type { APIRoute } from 'astro';
-import { getCollection } from 'astro:content';
 import { href } from '../components/href';
+import { lessonsInOrder } from '../components/lessons';
 import { SITE } from '../site';
 import { lastChangedIn } from '../build/last-changed';
 
@@ -10,7 +10,7 @@ const text = (plain: string): string =>
 
 export const GET: APIRoute = async ({ site }) => {
   const at = (path: `/${string}`) => new URL(href(path), site).href;
-  const lessons = (await getCollection('lessons')).sort((a, b) => a.data.order - b.data.order);
+  const lessons = await lessonsInOrder();
   const lastChanged = lastChangedIn('content/lessons');
   const entries = lessons.map(({ id, filePath, data }) => ({
     id: at(`/lessons/${id}/`),
