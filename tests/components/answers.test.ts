@@ -90,7 +90,7 @@ describe('share pictures', () => {
     const data = Uint8Array.from([
       0, 0, 0, 255, 1, 2, 3, 255, 1, 2, 3, 255, 250, 251, 252, 255, 0, 0, 0, 255, 9, 9, 9, 255,
     ]);
-    const png = indexedPng({ data, width: 3, height: 2 });
+    const png = await indexedPng({ data, width: 3, height: 2 });
     expect([...(await sharp(png).ensureAlpha().raw().toBuffer())]).toEqual([...data]);
     expect((await sharp(png).metadata()).paletteBitDepth).toBe(8);
   });

@@ -2,7 +2,8 @@
  * Pixels as a PNG with a palette (W3C, Portable Network Graphics). The image library chooses a palette for photographs,
  * which takes ten times as long as drawing the picture; a picture of a few flat colours brings its own.
  */
-import { crc32, deflateSync } from 'node:zlib';
+import { promisify } from 'node:util';
+import { crc32, deflate, type ZlibOptions } from 'node:zlib';
 
 export interface Pixels {
   /** four bytes for each pixel, red, green, blue and how opaque (taken as fully), row by row */
@@ -20,7 +21,7 @@ const MOST_COLOURS = 256;
 const LEVEL = 7;
 
 /** Exact where there are at most 256 colours; with more, shades close to one another become the commonest of them. */
-export function indexedPng({ data, width, height }: Pixels): Buffer {
+export async function indexedPng({ data, width, height }: Pixels): Promise<Buffer> {
   const pixels = new Int32Array(data.buffer.slice(data.byteOffset, data.byteOffset + data.byteLength));
   const { palette, placeOf } = paletteOf(pixels);
   const head = Buffer.alloc(13);
@@ -36,7 +37,8 @@ export function indexedPng({ data, width, height }: Pixels): Buffer {
       rows[y * (width + 1) + x] = place;
     }
   }
-  const parts = [chunk('IHDR', head), chunk('PLTE', palette), chunk('IDAT', deflateSync(rows, { level: LEVEL }))];
+  const squeezed = await promisify<Buffer, ZlibOptions, Buffer>(deflate)(rows, { level: LEVEL });
+  const parts = [chunk('IHDR', head), chunk('PLTE', palette), chunk('IDAT', squeezed)];
   return Buffer.concat([SIGNATURE, ...parts, chunk('IEND', Buffer.alloc(0))]);
 }
 
