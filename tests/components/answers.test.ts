@@ -92,7 +92,7 @@ describe('share pictures', () => {
     ]);
     const png = await indexedPng({ data, width: 3, height: 2 });
     expect([...(await sharp(png).ensureAlpha().raw().toBuffer())]).toEqual([...data]);
-    expect((await sharp(png).metadata()).paletteBitDepth).toBe(8);
+    expect((await sharp(png).metadata()).isPalette).toBe(true);
   });
 });
 
