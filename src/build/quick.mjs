@@ -1,5 +1,6 @@
 // @ts-check
 /** What makes the build quicker and changes nothing that is built. */
+import { keptScripts } from './kept-scripts.mjs';
 
 const ISLAND = /\/src\/islands\/\w+\.tsx$/;
 
@@ -8,7 +9,8 @@ export function quick() {
   return {
     name: 'quick',
     hooks: {
-      'astro:config:setup': ({ updateConfig }) => void updateConfig({ vite: { plugins: [taggedIslands()] } }),
+      'astro:config:setup': ({ updateConfig }) =>
+        void updateConfig({ vite: { plugins: [taggedIslands(), keptScripts()] } }),
       'astro:build:setup': ({ target, updateConfig }) => {
         // the pages are written by code that is then thrown away: it need not be small
         if (target === 'server') updateConfig({ build: { rollupOptions: { treeshake: false } } });

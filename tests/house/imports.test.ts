@@ -45,6 +45,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     // names what is kept from build to build
     'node:crypto',
     'node:fs',
+    'node:module',
     'node:path',
     'node:url',
     'node:util',
