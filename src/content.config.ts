@@ -1,6 +1,6 @@
 /** Joins the shapes in src/schemas to the files in content/. A record that does not fit fails the build. */
 import { defineCollection } from 'astro:content';
-import { glob } from 'astro/loaders';
+import { glob, type Loader } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { checkSchema } from './schemas/checks';
 import { glossarySchema } from './schemas/glossary';
@@ -16,7 +16,20 @@ import {
 } from './schemas/records';
 import { strictObject } from './schemas/strict';
 
-const records = (folder: string) => glob({ pattern: '*.yaml', base: `./content/${folder}` });
+const records = (folder: string) => inOrder(glob({ pattern: '*.yaml', base: `./content/${folder}` }));
+
+/** By id. Files are read side by side and come in any order; what is built from them is to be the same each time. */
+function inOrder(loader: Loader): Loader {
+  return {
+    ...loader,
+    load: async (context) => {
+      await loader.load(context);
+      const entries = context.store.values().sort((a, b) => (a.id < b.id ? -1 : 1));
+      context.store.clear();
+      for (const entry of entries) context.store.set(entry);
+    },
+  };
+}
 
 const lessonSchema = strictObject({
   title: z.string().min(3),

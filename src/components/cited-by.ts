@@ -1,6 +1,7 @@
 /** Who leans on which source: built from the records and lessons themselves, never kept by hand. */
 import { getCollection } from 'astro:content';
 import { href } from './href';
+import { lessonsInOrder } from './lessons';
 
 export interface Citing {
   readonly name: string;
@@ -27,7 +28,7 @@ export async function citedBy(): Promise<ReadonlyMap<string, readonly Citing[]>>
     for (const source of sourcesIn(data))
       note(source, { name: data.title, kind: 'checks', address: href(`/how-we-check/#${id}`) });
   }
-  for (const { id, data, body = '' } of await getCollection('lessons')) {
+  for (const { id, data, body = '' } of await lessonsInOrder()) {
     const inText = [...body.matchAll(/<Cite\s[^>]*?id="([^"]+)"/g)].map((match) => match[1]!);
     for (const source of new Set([...data.sources, ...inText])) {
       note(source, { name: data.title, kind: 'lessons', address: href(`/lessons/${id}/`) });

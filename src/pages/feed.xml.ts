@@ -1,16 +1,17 @@
 /** The lessons as an Atom feed. */
 import type { APIRoute } from 'astro';
-import { getCollection } from 'astro:content';
 import { href } from '../components/href';
+import { lessonsInOrder } from '../components/lessons';
 import { SITE } from '../site';
-import { lastChanged } from '../build/last-changed';
+import { lastChangedIn } from '../build/last-changed';
 
 const text = (plain: string): string =>
   plain.replace(/[<>&"]/g, (sign) => ({ '<': '&lt;', '>': '&gt;', '&': '&amp;', '"': '&quot;' })[sign]!);
 
 export const GET: APIRoute = async ({ site }) => {
   const at = (path: `/${string}`) => new URL(href(path), site).href;
-  const lessons = (await getCollection('lessons')).sort((a, b) => a.data.order - b.data.order);
+  const lessons = await lessonsInOrder();
+  const lastChanged = lastChangedIn('content/lessons');
   const entries = lessons.map(({ id, filePath, data }) => ({
     id: at(`/lessons/${id}/`),
     updated: lastChanged(filePath ?? `content/lessons/${id}.mdx`),

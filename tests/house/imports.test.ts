@@ -33,6 +33,8 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'sharp',
     'node:fs',
     'node:path',
+    'node:util',
+    'node:zlib',
   ],
   layouts: ['layouts', 'site', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   pages: ['pages', 'site', 'build', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
@@ -40,7 +42,10 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   build: [
     'build',
     'node:child_process',
+    // names what is kept from build to build
+    'node:crypto',
     'node:fs',
+    'node:module',
     'node:path',
     'node:url',
     'node:util',

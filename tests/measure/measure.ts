@@ -95,12 +95,16 @@ try {
   await server.close();
 }
 if (wants('builds')) {
-  const rows = measureBuildTimes([10, 100, 1000]);
+  const rows = await measureBuildTimes([10, 100, 1000]);
   say(
-    'Build time against the number of lessons',
+    'Build time against the number of lessons, from a cold start',
     table(
-      ['lessons', 'seconds'],
-      rows.map((one) => [one.lessons, one.seconds.toFixed(0)]),
+      ['lessons', 'seconds', 'seconds for each lesson more', 'memory at most, MB'],
+      rows.map(({ lessons, seconds, peakMB }, i) => {
+        const less = rows[i - 1];
+        const each = less ? ((seconds - less.seconds) / (lessons - less.lessons)).toFixed(2) : '–';
+        return [lessons, seconds.toFixed(0), each, peakMB.toFixed(0)];
+      }),
     ),
   );
 }

@@ -56,7 +56,7 @@ function work(paper: string, ground: string): PairAnswer {
 /** Last part of the address of an answer: "lokta-light-on-binders-board". */
 export const pairId = (paper: string, ground: string): string => `${paper}-on-${ground}`;
 
-const isAsked = (ground: string): boolean => (ASKED_GROUNDS as readonly string[]).includes(ground);
+export const isAsked = (ground: string): boolean => (ASKED_GROUNDS as readonly string[]).includes(ground);
 
 /** Every pair that has a page of its own. */
 export const askedPairs = (): readonly PairAnswer[] =>

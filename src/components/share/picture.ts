@@ -7,6 +7,7 @@ import path from 'node:path';
 import { create, type Font } from 'fontkitten';
 import sharp from 'sharp';
 import { SITE } from '../../site';
+import { indexedPng } from './indexed-png';
 
 export const SHARE_SIZE = { width: 1200, height: 630 } as const;
 
@@ -89,7 +90,8 @@ ${outlined(SITE.name, width - MARGIN - lengthOf(SITE.name) * 34, 112, 34, COLOUR
 </svg>`;
 }
 
-export const sharePng = (words: { title: string; label: string }): Promise<Buffer> =>
-  sharp(Buffer.from(shareSvg(words)))
-    .png({ palette: true })
-    .toBuffer();
+export async function sharePng(words: { title: string; label: string }): Promise<Buffer> {
+  const drawn = sharp(Buffer.from(shareSvg(words))).ensureAlpha();
+  const { data, info } = await drawn.raw().toBuffer({ resolveWithObject: true });
+  return indexedPng({ data, width: info.width, height: info.height });
+}

@@ -1,10 +1,10 @@
 /** Which lessons speak of a record: by a link to it, by a preset that opens at it, or by its name. */
-import { getCollection } from 'astro:content';
 import { presets } from '../../data/presets';
+import { lessonsInOrder } from '../lessons';
 import { shortName } from '../plain-name';
 
 export async function lessonsNaming(kind: 'papers' | 'adhesives' | 'substrates', id: string, names: readonly string[]) {
-  const lessons = (await getCollection('lessons')).sort((a, b) => a.data.order - b.data.order);
+  const lessons = await lessonsInOrder();
   return lessons.filter(({ body = '' }) => isNamed(body, kind, id, names));
 }
 

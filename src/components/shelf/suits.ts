@@ -2,7 +2,7 @@
 import { rank, type Ranked } from '../../core/ranking';
 import { DEFAULT_JOB } from '../../core/job';
 import { catalogue } from '../../data/catalogue';
-import { answerFor } from '../answers/pairs';
+import { answerFor, isAsked } from '../answers/pairs';
 
 export interface Standing {
   readonly paper: string;
@@ -31,7 +31,9 @@ export function standingsOf(adhesive: string): readonly Standing[] {
 export function firstOn(ground: string): readonly Standing[] {
   return [...catalogue.papers.values()]
     .map(({ id, name }) => {
-      const [choice] = rank({ ...DEFAULT_JOB, paper: { family: id }, substrate: ground }, catalogue);
+      // where the pair has a page, its answer is there already
+      const job = { ...DEFAULT_JOB, paper: { family: id }, substrate: ground };
+      const [choice] = isAsked(ground) ? answerFor(id, ground).choices : rank(job, catalogue);
       if (!choice) throw new Error('shelf: the chooser gave no answer');
       return { paper: id, name, place: 1, choice };
     })

@@ -1,10 +1,10 @@
 /** The pictures that links are shown with: one for each lesson, and one for every other page. */
 import type { APIRoute } from 'astro';
-import { getCollection } from 'astro:content';
+import { lessonsInOrder } from '../../components/lessons';
 import { sharePng } from '../../components/share/picture';
 
 export async function getStaticPaths() {
-  const lessons = (await getCollection('lessons')).sort((a, b) => a.data.order - b.data.order);
+  const lessons = await lessonsInOrder();
   return [
     {
       params: { id: 'index' },
