@@ -9,6 +9,7 @@ import { compactRecords } from './src/build/compact-records.mjs';
 import { headers } from './src/build/headers.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
 import { offline } from './src/build/offline.mjs';
+import { plainImports } from './src/build/plain-imports.mjs';
 import { precompress } from './src/build/precompress.mjs';
 import { quick } from './src/build/quick.mjs';
 import { searchIndex } from './src/build/search-index.mjs';
@@ -24,11 +25,13 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
  * @param {string} id
  */
 function chunkOf(id) {
-  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs/.test(id)) return 'base';
+  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs|preload-helper/.test(id))
+    return 'base';
   if (/\/src\/core\/(?:format|model-version|number-text|plain|plot|random|record-id|result)\.ts/.test(id))
     return 'base';
   if (/\/src\/stores\/(?:device-storage|made-ahead)\.ts/.test(id)) return 'base';
-  if (/\/src\/islands\/parts\/(?:(?:Field|ProblemList|Spoken)\.tsx|use-focus-next\.ts)/.test(id)) return 'base';
+  if (/\/src\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|use-focus-next\.ts)/.test(id))
+    return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
   if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
@@ -43,9 +46,9 @@ function chunkOf(id) {
   if (/\/src\/(?:core\/paper-text|stores\/own-papers|islands\/parts\/use-own-papers)\.ts/.test(id)) return 'own-paper';
   if (/\/src\/islands\/parts\/PaperPick\.tsx/.test(id)) return 'paper-pick';
   // lengths, and pieces with their sizes: a lesson that covers something needs all of it
-  if (/\/src\/core\/(?:area|pieces-link|project-sizes)\.ts/.test(id)) return 'sizes';
-  if (/\/src\/core\/(?:cover-plan|pieces|pieces-text)\.ts/.test(id)) return 'pieces';
-  if (/\/src\/islands\/cover\/(?:CoverFields|PieceRows)\.tsx/.test(id)) return 'pieces';
+  if (/\/src\/core\/(?:area|coverage|pieces-link|project-sizes)\.ts/.test(id)) return 'sizes';
+  if (/\/src\/core\/(?:cover-answer|cover-plan|pieces|pieces-text)\.ts/.test(id)) return 'pieces';
+  if (/\/src\/islands\/cover\/(?:CoverFields|CoverResult|PieceRows)\.tsx/.test(id)) return 'pieces';
   // the code of a link, drawn when all else is done
   if (id.includes('/node_modules/uqr/')) return 'code';
   // a sheet and its job, which the page on one's own paper reads too
@@ -82,12 +85,13 @@ export default defineConfig({
   ],
   markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
-    plugins: [compactRecords()],
+    plugins: [compactRecords(), plainImports()],
     resolve: {
       alias: { '@astrojs/preact/client.js': fileURLToPath(new URL('./src/build/wake-preact.mjs', import.meta.url)) },
     },
     build: {
       rollupOptions: { output: { manualChunks: chunkOf } },
+      modulePreload: false,
       minify: 'terser',
       terserOptions: { ecma: 2020, module: true, compress: { passes: 3 } },
     },

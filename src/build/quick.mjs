@@ -1,7 +1,5 @@
 // @ts-check
 /** What makes the build quicker and changes nothing that is built. */
-import { keptScripts } from './kept-scripts.mjs';
-
 const ISLAND = /\/src\/islands\/\w+\.tsx$/;
 
 /** @returns {import('astro').AstroIntegration} */
@@ -9,8 +7,7 @@ export function quick() {
   return {
     name: 'quick',
     hooks: {
-      'astro:config:setup': ({ updateConfig }) =>
-        void updateConfig({ vite: { plugins: [taggedIslands(), keptScripts()] } }),
+      'astro:config:setup': ({ updateConfig }) => void updateConfig({ vite: { plugins: [taggedIslands()] } }),
       'astro:build:setup': ({ target, updateConfig }) => {
         // the pages are written by code that is then thrown away: it need not be small
         if (target === 'server') updateConfig({ build: { rollupOptions: { treeshake: false } } });

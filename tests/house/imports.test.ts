@@ -33,8 +33,6 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'sharp',
     'node:fs',
     'node:path',
-    'node:util',
-    'node:zlib',
   ],
   layouts: ['layouts', 'site', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   pages: ['pages', 'site', 'build', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
@@ -45,7 +43,6 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     // names what is kept from build to build
     'node:crypto',
     'node:fs',
-    'node:module',
     'node:path',
     'node:url',
     'node:util',

@@ -7,7 +7,6 @@ import path from 'node:path';
 import { create, type Font } from 'fontkitten';
 import sharp from 'sharp';
 import { SITE } from '../../site';
-import { indexedPng } from './indexed-png';
 
 export const SHARE_SIZE = { width: 1200, height: 630 } as const;
 
@@ -90,8 +89,10 @@ ${outlined(SITE.name, width - MARGIN - lengthOf(SITE.name) * 34, 112, 34, COLOUR
 </svg>`;
 }
 
-export async function sharePng(words: { title: string; label: string }): Promise<Buffer> {
-  const drawn = sharp(Buffer.from(shareSvg(words))).ensureAlpha();
-  const { data, info } = await drawn.raw().toBuffer({ resolveWithObject: true });
-  return indexedPng({ data, width: info.width, height: info.height });
-}
+/** Some flat colours and the shades at their edges: 32 take half the time, and half the bytes, of the 256 usual ones. */
+const FEW_COLOURS = { palette: true, colours: 32, dither: 0, effort: 1 } as const;
+
+export const sharePng = (words: { title: string; label: string }): Promise<Buffer> =>
+  sharp(Buffer.from(shareSvg(words)))
+    .png(FEW_COLOURS)
+    .toBuffer();
