@@ -51,7 +51,7 @@ export function CurvePlate({ grade, percent }: Props) {
             <g key={decade}>
               <line class="ink-soft faint" x1={BOX.left} x2={BOX.right} y1={y(decade)} y2={y(decade)} />
               <text class="axis-text" x={BOX.left - 6} y={y(decade) + 4} text-anchor="end">
-                {decade < 1000 ? decade : `${plain(decade / 1000, 4)}k`}
+                {decade < 1000 ? decade : decade < 1e6 ? `${decade / 1000}k` : `${decade / 1e6}M`}
               </text>
             </g>
           ))}

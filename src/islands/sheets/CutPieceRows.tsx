@@ -8,9 +8,9 @@ import { useFocusNext } from '../parts/use-focus-next';
 import type { SheetsFieldsProps } from './SheetsFields';
 
 const GRAINS = [
-  { value: 'height', text: 'along its height' },
-  { value: 'width', text: 'along its width' },
-  { value: 'either', text: 'either way' },
+  { value: 'height', text: 'its height' },
+  { value: 'width', text: 'its width' },
+  { value: 'either', text: 'either' },
 ];
 
 export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
@@ -59,7 +59,7 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
               <NumberField {...bound('count')} label="Number" />
             </div>
             <div class="field-row piece-end">
-              <SelectField {...bound('grain')} label="Its grain" options={GRAINS} />
+              <SelectField {...bound('grain')} label="Grain along" options={GRAINS} />
               <button
                 type="button"
                 class="button-quiet"

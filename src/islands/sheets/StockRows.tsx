@@ -14,9 +14,9 @@ const SIZES = [
   ...SHEET_SIZES.map(({ id, name }) => ({ value: id, text: name })),
 ];
 const GRAINS = [
-  { value: 'long', text: 'along the longer side' },
-  { value: 'short', text: 'along the shorter side' },
-  { value: 'none', text: 'none to mind' },
+  { value: 'long', text: 'long side' },
+  { value: 'short', text: 'short side' },
+  { value: 'none', text: 'neither' },
 ];
 
 export function StockRows({ store, prefix }: SheetsFieldsProps) {
@@ -62,7 +62,7 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
               <NumberField {...bound('trim')} label="Trim" unit={unit} />
             </div>
             <div class="field-row">
-              <SelectField {...bound('grain')} label="Grain runs" options={GRAINS} />
+              <SelectField {...bound('grain')} label="Grain along" options={GRAINS} />
               <NumberField {...bound('price')} label="Price of one" placeholder="leave empty" />
             </div>
             {rows.length > 1 && (
