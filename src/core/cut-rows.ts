@@ -54,10 +54,11 @@ class Reader {
   constructor(
     private readonly unit: LengthUnit,
     private readonly kind: 'stock' | 'piece',
+    private readonly called: 'sheet' | 'piece',
   ) {}
 
   length(row: number, cell: string, what: string, text: string, limits: { low: number; high: number }): number {
-    const of = { unit: this.unit, field: `${this.kind}-${row}-${cell}`, what: `${what} of ${this.kind} ${row + 1}` };
+    const of = { unit: this.unit, field: `${this.kind}-${row}-${cell}`, what: `${what} of ${this.called} ${row + 1}` };
     const found = parseLength(text, { ...of, ...limits });
     if (found.ok) return found.value;
     this.problems.push(...found.errors);
@@ -75,11 +76,10 @@ class Reader {
     const value = parseNumber(text);
     const { low, high } = limits;
     if (value !== undefined && value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
-    const message = `${what} of ${this.kind} ${row + 1} must be a ${whole ? 'whole ' : ''}number from ${low} to ${high}.`;
     this.problems.push({
       field: `${this.kind}-${row}-${cell}`,
       code: 'not-a-number',
-      message,
+      message: `${what} of ${this.called} ${row + 1} must be a ${whole ? 'whole ' : ''}number from ${low} to ${high}.`,
       limits: { low, high, unit: '' },
     });
     return low;
@@ -88,7 +88,7 @@ class Reader {
   one<T extends string>(row: number, cell: string, what: string, text: string, of: readonly T[]): T {
     const found = of.find((value) => value === text);
     if (found !== undefined) return found;
-    const message = `${what} of ${this.kind} ${row + 1}: choose one from the list.`;
+    const message = `${what} of ${this.called} ${row + 1}: choose one from the list.`;
     this.problems.push({ field: `${this.kind}-${row}-${cell}`, code: 'unknown-id', message });
     return of[0]!;
   }
@@ -102,7 +102,7 @@ function carried(field: string, kept: string, most: number): Result<string> {
 
 /** Typed stocks to what a plan keeps. */
 export function parseStocks(typed: string, unit: LengthUnit): Result<string> {
-  const read = new Reader(unit, 'stock');
+  const read = new Reader(unit, 'stock', 'sheet');
   const rows = splitStocks(typed).slice(0, MOST_STOCKS);
   const stocks = rows.map(({ name, wide, high, grain, trim, price }, i): Stock => ({
     name: tidyName(name),
@@ -117,7 +117,7 @@ export function parseStocks(typed: string, unit: LengthUnit): Result<string> {
 }
 
 export function parseCutPieces(typed: string, unit: LengthUnit): Result<string> {
-  const read = new Reader(unit, 'piece');
+  const read = new Reader(unit, 'piece', 'piece');
   const rows = splitCutPieces(typed).slice(0, MOST_ROWS);
   const numbers = Array.from({ length: MOST_STOCKS }, (_, i) => String(i + 1));
   const pieces = rows.map(({ stock, name, wide, high, count, grain }, i): CutPiece => ({
@@ -125,7 +125,7 @@ export function parseCutPieces(typed: string, unit: LengthUnit): Result<string> 
     name: tidyName(name),
     widthMm: read.length(i, 'wide', 'The width', wide, CUT_LIMITS.piece),
     heightMm: read.length(i, 'high', 'The height', high, CUT_LIMITS.piece),
-    count: read.number(i, 'count', 'The count', count, CUT_LIMITS.count, true),
+    count: read.number(i, 'count', 'The number', count, CUT_LIMITS.count, true),
     grain: read.one(i, 'grain', 'The grain', grain, PIECE_GRAINS),
   }));
   if (rows.length === 0) return fail([{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' }]);

@@ -38,7 +38,7 @@ export function reach(plan: MixPlan, { coat }: Technique, catalogue: Catalogue):
   return [
     {
       label: 'As far as it goes',
-      value: `1 : ${figure(most, 2)} by mass${grams}`,
+      value: `1:${figure(most, 2)} by mass${grams}`,
       note: `at ${figure(solids, 2)} % solids a middling coat leaves about ${figure(base.leastDryCoat, 2)} g/m² dry, which a sound joint needs; an estimate`,
     },
   ];

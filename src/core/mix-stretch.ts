@@ -52,7 +52,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: typeo
   const ratio = figure(parts.extenderParts / parts.baseParts, 2);
   return ok({
     sentence: `Stir ${onScale(addedGrams, Number(plan.scale))} of ${addedName} into ${onScale(baseGrams * times, Number(plan.scale))} of ${baseName}: ${inJug(millilitres)} of a mix ${thicknessWords(mixed.thinner, baseName)}.`,
-    brief: [`1 : ${ratio} ${parts.by === 'mass' ? 'by mass' : 'by volume'}`, `${inJug(millilitres)}`],
+    brief: [`1:${ratio} ${parts.by === 'mass' ? 'by mass' : 'by volume'}`, `${inJug(millilitres)}`],
     portions: [
       portion(baseName, baseGrams * times, base.density),
       ...(addedGrams > 0 ? [portion(addedName, addedGrams, added.density)] : []),

@@ -11,8 +11,11 @@ export const plain = (value: number, digits = 3): string =>
 
 const NUMBER_THEN_UNIT = /(\d) (?=(?:g\/m²|g|ml|l|mm|cm|cm²|m²|µm|s|min|h|mPa·s|°C|%|parts)(?![\p{L}\d]))/gu;
 
-/** A sentence whose numbers stay on one line with their units. */
-export const tied = (text: string): string => text.replace(NUMBER_THEN_UNIT, `$1${NO_BREAK}`);
+const NUMBER_TIMES_NUMBER = /(\d) × (?=\d)/g;
+
+/** A sentence whose numbers stay on one line with their units, and a size with its two sides. */
+export const tied = (text: string): string =>
+  text.replace(NUMBER_TIMES_NUMBER, `$1${NO_BREAK}×${NO_BREAK}`).replace(NUMBER_THEN_UNIT, `$1${NO_BREAK}`);
 
 /** A record's name inside a sentence: "White PVA dispersion" → "white PVA dispersion". */
 export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

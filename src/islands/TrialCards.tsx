@@ -1,6 +1,7 @@
 /** Cards, labels and a cutting list to print. The labels bear a number only, so that whoever judges need not know what is what. */
 import { useStore } from '@nanostores/preact';
 import { useMemo, useState } from 'preact/hooks';
+import { tied } from '../core/plain';
 import { BOARD_MARGIN_MM } from '../core/trial-amounts';
 import { paperName } from '../core/trial-counts';
 import { nameIn, type Trial } from '../core/trial-record';
@@ -68,7 +69,7 @@ export default function TrialCards({ demo }: Props) {
                   </span>
                   {trial.questions.map(({ id: question, text }) => (
                     <span class="card-question" key={question}>
-                      {text}: ☐ pass ☐ partly ☐ fail
+                      {text}: ☐{'\u00a0'}pass ☐{'\u00a0'}partly ☐{'\u00a0'}fail
                     </span>
                   ))}
                 </li>
@@ -98,12 +99,13 @@ function CuttingList({ trial }: { readonly trial: Trial }) {
       <ul>
         {papers.map((paper) => (
           <li key={paper.id}>
-            {paperName(paper)}: {swatches.filter((swatch) => swatch.paper === paper.id).length} pieces of {widthMm} ×{' '}
-            {heightMm} mm, grain along the {heightMm} mm
+            {paperName(paper)}: {swatches.filter((swatch) => swatch.paper === paper.id).length} pieces of{' '}
+            {tied(`${widthMm} × ${heightMm} mm, grain along the ${heightMm} mm`)}
           </li>
         ))}
         <li>
-          Board: {swatches.length} pieces of {widthMm + 2 * BOARD_MARGIN_MM} × {heightMm + 2 * BOARD_MARGIN_MM} mm
+          Board: {swatches.length} pieces of{' '}
+          {tied(`${widthMm + 2 * BOARD_MARGIN_MM} × ${heightMm + 2 * BOARD_MARGIN_MM} mm`)}
         </li>
       </ul>
       <p>Number the boards before you begin, on the back, in the order of the cards.</p>

@@ -39,7 +39,9 @@ export default function TrialRun(props: Props) {
         <StorageNotice shelf={shelf} />
         <p>
           {id === ''
-            ? 'Choose a trial to run:'
+            ? trials.length > 0
+              ? 'Choose a trial to run:'
+              : 'This device holds no trial yet.'
             : 'This device holds no such trial. A trial lives on the device on which it was planned; to move it, save it to a file there and read the file in here.'}
         </p>
         <ul>

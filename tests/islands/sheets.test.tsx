@@ -63,6 +63,10 @@ describe('rows', () => {
     // an empty row is a message, not a lost answer
     expect(answer()).toContain('2 sheets of board');
     expect(message('piece-1-wide')).toMatch(/^The width of piece 2 is missing/);
+    // the words of the form: its labels say "Sheet 1" and "Number"
+    await type('piece-1-count', '0');
+    expect(message('piece-1-count')).toMatch(/^The number of piece 2 must be/);
+    await type('piece-1-count', '1');
     await type('piece-1-wide', '100');
     await type('piece-1-high', '100');
     expect(answer()).toContain('6 sheets of board');

@@ -49,7 +49,7 @@ export function PieceTable({ store }: Props) {
   const { answer, plan } = useStore(store.$solved);
   return (
     <section class="scroll-box" tabIndex={0} aria-label="Pieces to cut">
-      <table class="numbers">
+      <table class="numbers piece-table">
         <caption>
           Width × height in {answer.unitWord} as they are cut, turn-ins included, to the nearest{' '}
           {plan.unit === 'in' ? '32nd' : 'half millimetre'}

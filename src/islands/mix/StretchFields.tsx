@@ -48,15 +48,8 @@ export function StretchFields(props: MixFieldsProps) {
         <AmountFields {...props} />
       )}
       <PaperPick<MixField> {...props} field="paper" label="To be laid under" />
-      <div class="field-row">
-        <PickOf<MixField>
-          {...props}
-          field="tool"
-          label="Spread with"
-          options={named(props.store.catalogue.techniques)}
-        />
-        <TextOf<MixField> {...props} field="celsius" label="Room" unit="°C" />
-      </div>
+      <PickOf<MixField> {...props} field="tool" label="Spread with" options={named(props.store.catalogue.techniques)} />
+      <TextOf<MixField> {...props} field="celsius" label="Room" unit="°C" />
     </>
   );
 }

@@ -1,6 +1,5 @@
 /** What stands behind the curves of a cellulose ether: what each strength is used for, and both axes. */
 import { DECADES, MOST_PERCENT, type EtherPlot } from '../../core/ether-plot';
-import { plain } from '../../core/plain';
 import { USE_BANDS } from '../../core/use-bands';
 
 export function EtherAxes({ plot: { left, right, top, bottom, x, y } }: { readonly plot: EtherPlot }) {
@@ -24,7 +23,7 @@ export function EtherAxes({ plot: { left, right, top, bottom, x, y } }: { readon
         <g key={decade}>
           <line class="ink-soft faint" x1={left} x2={right} y1={y(decade)} y2={y(decade)} />
           <text class="axis-text" x={left - 6} y={y(decade) + 4} text-anchor="end">
-            {decade < 1000 ? decade : `${plain(decade / 1000, 4)}k`}
+            {decade < 1e3 ? decade : decade < 1e6 ? `${decade / 1e3}k` : `${decade / 1e6}M`}
           </text>
         </g>
       ))}

@@ -8,9 +8,9 @@ import { TextField } from '../parts/TextField';
 import type { SheetsFieldsProps } from './SheetsFields';
 
 const GRAINS = [
-  { value: 'height', text: 'along its height' },
-  { value: 'width', text: 'along its width' },
-  { value: 'either', text: 'either way' },
+  { value: 'height', text: 'its height' },
+  { value: 'width', text: 'its width' },
+  { value: 'either', text: 'either' },
 ];
 
 export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
@@ -69,7 +69,7 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
               <NumberField {...bound(i, 'count')} label="Number" />
             </div>
             <div class="field-row piece-end">
-              <SelectField {...bound(i, 'grain')} label="Its grain" options={GRAINS} />
+              <SelectField {...bound(i, 'grain')} label="Grain along" options={GRAINS} />
               {take}
             </div>
           </>

@@ -14,9 +14,9 @@ const SIZES = [
   ...SHEET_SIZES.map(({ id, name }) => ({ value: id, text: name })),
 ];
 const GRAINS = [
-  { value: 'long', text: 'along the longer side' },
-  { value: 'short', text: 'along the shorter side' },
-  { value: 'none', text: 'none to mind' },
+  { value: 'long', text: 'long side' },
+  { value: 'short', text: 'short side' },
+  { value: 'none', text: 'neither' },
 ];
 
 export function StockRows({ store, prefix }: SheetsFieldsProps) {
@@ -72,7 +72,7 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
               <NumberField {...bound(i, 'trim')} label="Trim" unit={unit} />
             </div>
             <div class="field-row">
-              <SelectField {...bound(i, 'grain')} label="Grain runs" options={GRAINS} />
+              <SelectField {...bound(i, 'grain')} label="Grain along" options={GRAINS} />
               <NumberField {...bound(i, 'price')} label="Price of one" placeholder="leave empty" />
             </div>
             {take}

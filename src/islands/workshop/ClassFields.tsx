@@ -42,10 +42,8 @@ export function MaterialFields(props: Props) {
       <PaperPick<WorkshopField> {...props} field="paper" label="The covering is most like" />
       <PickOf<WorkshopField> {...props} field="on" label="On" options={named(catalogue.substrates)} />
       <PickOf<WorkshopField> {...props} field="adhesive" label="The adhesive" options={wet} />
-      <div class="field-row">
-        <PickOf<WorkshopField> {...props} field="tool" label="Spread with" options={named(catalogue.techniques)} />
-        <TextOf<WorkshopField> {...props} field="loss" label="Left in the pots" unit="%" />
-      </div>
+      <PickOf<WorkshopField> {...props} field="tool" label="Spread with" options={named(catalogue.techniques)} />
+      <TextOf<WorkshopField> {...props} field="loss" label="Left in the pots" unit="%" />
     </>
   );
 }

@@ -29,7 +29,7 @@ export function Shopping({ answer }: Props) {
 
 function Items({ caption, items }: { readonly caption: string; readonly items: WorkshopAnswer['materials'] }) {
   return (
-    <table class="numbers facts">
+    <table class="numbers facts items">
       <caption>{caption}</caption>
       <tbody>
         {items.map(({ what, amount, note }) => (
@@ -38,7 +38,7 @@ function Items({ caption, items }: { readonly caption: string; readonly items: W
               {tied(what)}
               {note && <span class="cell-note">{tied(note)}</span>}
             </th>
-            <td>{tied(amount)}</td>
+            <td class="n">{tied(amount)}</td>
           </tr>
         ))}
       </tbody>
