@@ -112,6 +112,17 @@ function said(need: Need, change: Partial<Adhesive>): readonly (readonly [string
   return heard;
 }
 
+/** The sentences said of a need. */
+function told(need: Need, change: Partial<Adhesive>): string {
+  const heard: string[] = [];
+  askedFor({ ...pva, ...change } as Adhesive, new Set([need]), {
+    off: (_left, _code, text) => heard.push(text),
+    out: (_code, text) => heard.push(text),
+    pro: (_code, text) => heard.push(text),
+  });
+  return heard.join(' ');
+}
+
 describe('a need against a trait', () => {
   const all: readonly YesNo[] = ['yes', 'partly', 'no'];
   test.for([
@@ -127,6 +138,7 @@ describe('a need against a trait', () => {
     const left = partly![0]![1] as number;
     expect(left).toBeGreaterThan(0);
     expect(left).toBeLessThan(1);
+    expect(told(need, { [trait]: 'partly' })).not.toBe(told(need, { [trait]: 'no' }));
     if (unmet === 'out') expect(no).toEqual([[need, 'out']]);
     else expect(no![0]![1]).toBeLessThan(left);
   });
@@ -234,5 +246,53 @@ describe('what is left of one adhesive', () => {
   });
   it('for food: nothing', () => {
     expect(on({}, ['food'])).toMatchObject({ share: 0, verdict: 'refused', cautions: ['food-contact'] });
+  });
+  it('says what the bench does to a wet one: too thick for the tool, too cold for its film, grabbing as it cools', () => {
+    const notes = (id: string, change: Partial<Job> = {}) => {
+      const job = { ...DEFAULT_JOB, ...change };
+      const found = suitability(catalogue.adhesives.get(id)!, job, sheetOf(job, catalogue), catalogue).notes;
+      return Object.fromEntries(found.map(({ code, against, text }) => [code, { against, text }]));
+    };
+    // a 4 % solution stands far above the 25 Pa·s that the record of the roller bears, and thin paste below it
+    expect(notes('methylcellulose-4', { tool: 'roller' })).toHaveProperty('tool.against', true);
+    expect(notes('methylcellulose-4', { tool: 'fingertip' })).not.toHaveProperty('tool');
+    expect(notes('fish-glue', { tool: 'roller' })).not.toHaveProperty('tool');
+    // 5 °C in the record of PVA
+    expect(notes('pva', { celsius: 4.9 })).toHaveProperty('cold.against', true);
+    expect(notes('pva', { celsius: 4.9 }).cold!.text).toMatch(/Below about 5 °C/);
+    expect(notes('pva', { celsius: 5 })).not.toHaveProperty('cold');
+    expect(notes('fish-glue', { celsius: 5 })).not.toHaveProperty('cold');
+    // used at 60 °C, gels at 33 °C, in the records
+    expect(notes('animal-glue-hot')).toHaveProperty('cools.against', false);
+    expect(notes('animal-glue-hot').cools!.text).toMatch(/in about \d+\u00a0s in this room/);
+    expect(notes('animal-glue-hot', { celsius: 34 })).not.toHaveProperty('cools');
+    expect(notes('film-double-sided', { tool: 'roller', celsius: 2 })).not.toHaveProperty('cold');
+  });
+  it('says alcohol of alcohol and water of water, and of a dry film that colours stay where they are', () => {
+    const runs: Partial<Sheet> = { coloursRun: 'likely' };
+    const said = (id: string, sheet: Partial<Sheet> = runs) => {
+      const whole = { ...sheetOf(DEFAULT_JOB, catalogue), ...sheet };
+      const { notes } = suitability(catalogue.adhesives.get(id)!, DEFAULT_JOB, whole, catalogue);
+      return notes.find(({ code }) => code === 'colours');
+    };
+    expect(said('hpc-alcohol')!.text).toMatch(/^Its alcohol may make the colours run/);
+    expect(said('pva')!.text).toMatch(/^Its water may make the colours run/);
+    expect(said('glue-stick')!.text).toMatch(/^Its water may make the colours run/);
+    expect(said('film-double-sided')).toMatchObject({ against: false, text: expect.stringMatching(/brings no water/) });
+    for (const id of ['hpc-alcohol', 'pva', 'glue-stick', 'film-double-sided'])
+      expect(said(id, { coloursRun: 'unlikely' })).toBeUndefined();
+    // possible, and nobody minds: nothing is said against what is wet, nor that it brings no water
+    expect(said('pva', { coloursRun: 'possible' })).toBeUndefined();
+  });
+  it('what takes more off weighs more', () => {
+    const job: Job = { ...DEFAULT_JOB, needs: ['undo', 'damp'] };
+    const adhesive = { ...pva, undoneWithWater: 'partly', bearsDamp: 'partly' } as Adhesive;
+    const { notes } = suitability(adhesive, job, sheetOf(job, catalogue), catalogue);
+    const weight = (of: string) => notes.find(({ code }) => code === of)!.weight;
+    // half is left of the one, 0.85 of the other
+    expect(weight('undo')).toBeGreaterThan(weight('damp'));
+    expect(weight('damp')).toBeGreaterThan(1);
+    expect(weight('undo')).toBeLessThan(9);
+    expect(notes.every(({ against }) => against)).toBe(true);
   });
 });
