@@ -188,11 +188,20 @@ describe('a jar made weaker', () => {
     expect(thin.warnings).toEqual([]);
     expect(thin).not.toHaveProperty('rounding');
   });
+  it('says what the jug does to the strength: 8 and 25 ml for 8.25 and 24.75', () => {
+    const small = made({ kind: 'dilute', stock: 4, target: 1, need: 33 });
+    expect(small.portions.map(({ amount }) => amount)).toEqual(['8 ml', '25 ml']);
+    // 0.32 in 33 ml
+    expect(small.rounding).toMatch(/^So measured it comes to 0\.97 % in place of 1 %: 3 % weaker, too little/);
+    expect(small.cautions).toEqual([]);
+  });
   it('all there is: 120 ml from 4 to 2.5 % take 72 ml; as strong as it is, nothing', () => {
     const more = made({ kind: 'correct', have: 120, stock: 4, target: 2.5 });
     expect(more.sentence).toBe('Stir 70 ml of water into your 120 ml: it becomes 190 ml at 2.5 %.');
     expect(more.brief).toEqual(['4 % to 2.5 %', 'add 70 ml']);
     expect(more.figures[1]).toBeCloseTo(72, 9);
+    expect(more.facts[0]).toEqual({ label: 'It makes', value: '190 ml' });
+    expect([more.warnings, more.cautions]).toEqual([[], []]);
     const same = made({ kind: 'correct', have: 120, stock: 4, target: 4 });
     expect(same.sentence).toMatch(/add nothing/);
     expect(same.brief[1]).toBe('add nothing');
@@ -299,6 +308,7 @@ describe('PVA made to go further', () => {
     const far = fact({ ...water, from: 'have', haveGrams: 100 }, 'As far')!.value;
     expect(far).toMatch(/^1 : [\d.]+ by mass: [\d ]+ g to your 100 g$/);
     expect(Number(/1 : ([\d.]+)/.exec(far)![1]) / parts).toBeCloseTo(1, 1);
+    expect(Number(/mass: (\d+) g/.exec(far)![1]) / (100 * parts)).toBeCloseTo(1, 1);
     expect(fact({ ...water }, 'As far')!.value).toMatch(/by mass$/);
   });
   it('warns of a film too thin, a room too cold, and of what spoils', () => {
@@ -308,12 +318,40 @@ describe('PVA made to go further', () => {
     expect(warned({ extenderParts: 20 })).toMatch(/^Too thin to trust: .* Use less water, or lay two coats/);
     expect(warned({ extenderParts: 20, extender: 'methylcellulose-1-5' })).toMatch(/Use less of what is added/);
     expect(warned({ extenderParts: 5 })).toMatch(/Water thins PVA fast/);
+    expect(warned({ extenderParts: 0.1 })).toBe('');
     expect(warned({ extender: 'methylcellulose-1-5' })).toBe('');
     expect(warned({ extender: 'wheat-starch-paste-thick' })).toMatch(/spoils as paste does/);
     expect(made({ ...water, extender: 'wheat-starch-paste-thick' }).cautions).toContain('spoilage');
     expect(made(water).cautions).not.toContain('spoilage');
     expect(made({ ...water, extender: 'methylcellulose-4' }).steps[0]).toMatch(/dissolved and clear beforehand/);
     expect(made({ ...water, extender: 'wheat-starch-paste-thin' }).steps[0]).toMatch(/Sieve the paste first/);
+  });
+  it('how long the sheet slides is told where the model was asked, in words and as spans', () => {
+    const slip = {
+      ...{ base: { p10: 20, p50: 30, p90: 50 }, mixed: { p10: 60, p50: 100, p90: 180 }, times: 3.3, neededSeconds: 15 },
+    };
+    const found = mixStretched({ ...DEFAULT_MIX, ...water }, catalogue, () => slip);
+    if (!found.ok) throw new Error('no mix');
+    expect(found.value.slip).toEqual({
+      neededSeconds: 15,
+      rows: [
+        { name: 'PVA alone', low: 20, middle: 30, high: 50 },
+        { name: 'this mix', low: 60, middle: 100, high: 180 },
+      ],
+    });
+    const told = plainly(found.value.facts.find(({ label }) => label.startsWith('Time to move'))!);
+    expect(told.value).toBe('60 s to 3 min');
+    expect(told.note).toMatch(/^20 to 50 s with PVA alone; about 3\.3 times as long/);
+    expect(made(water)).not.toHaveProperty('slip');
+    expect(fact(water, 'Time to move')).toBeUndefined();
+  });
+  it('two parts to one: 1 : 0.5, and the sentence says what is weighed', () => {
+    const two = made({ ...water, baseParts: 2, from: 'have', haveGrams: 80 });
+    expect(two.brief[0]).toBe('1 : 0.5 by volume');
+    // 80 g are 74.07 ml; half of that of water
+    expect(two.sentence).toMatch(/^Stir 37 g of water into 80 g of PVA: 110 ml of a mix/);
+    expect(two.figures[0]).toBeCloseTo(80, 9);
+    expect(two.figures[1]).toBeCloseTo((0.998 * 80) / 1.08 / 2, 6);
   });
   it('names a paper or a tool that is not known', () => {
     expect(errorOf({ ...water, paper: 'moon' })?.field).toBe('paper');
