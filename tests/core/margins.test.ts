@@ -38,8 +38,16 @@ const on = (change: Partial<Bench>): Bench => ({ ...bench, ...change });
 const weighing = (grammage: number) => on({ paper: { ...bench.paper, grammage } });
 
 const traits = {
-  ...{ id: 'one', name: 'One', short: 'one', undoneWithWater: 'yes', longLived: 'yes', childSafe: 'yes' },
-  ...{ flexes: 'partly', bearsDamp: 'no', needsHeat: false, cautions: [] },
+  id: 'one',
+  name: 'One',
+  short: 'one',
+  undoneWithWater: 'yes',
+  longLived: 'yes',
+  childSafe: 'yes',
+  flexes: 'partly',
+  bearsDamp: 'no',
+  needsHeat: false,
+  cautions: [],
   hold: { porous: 1, leather: 0.5, nonPorous: 0.25 },
 } as const;
 const glue: WetAdhesive = { ...traits, form: 'wet', by: 'mass', parts: [] };

@@ -58,7 +58,9 @@ describe('a notebook of 100 × 200 × 10 mm, square 3, joint 8, spine 14', () =>
 
 describe('a portfolio for 100 × 200 × 10 mm with 4, 6 and 2 mm of room', () => {
   const folder = {
-    ...{ ...BODY, project: 'portfolio', square: 3, joint: 8, spine: 16, margin: 3, flap: 30, tie: 200 },
+    ...BODY,
+    project: 'portfolio',
+    ...{ square: 3, joint: 8, spine: 16, margin: 3, flap: 30, tie: 200 },
     ...{ slackWidth: 4, slackHeight: 6, slackThickness: 2 },
   } as const;
   const rows = [
@@ -103,7 +105,9 @@ describe('round a book of 100 × 200 × 20 mm', () => {
   });
   test('a box: tray 102 × 202 × 22 inside; lid larger by two boards, four coverings of 0.25 and 1 mm of air', () => {
     const own = {
-      ...{ ...BODY, project: 'lidded-box', thickness: 20, slackWidth: 2, slackHeight: 2, slackThickness: 2 },
+      ...BODY,
+      project: 'lidded-box',
+      ...{ thickness: 20, slackWidth: 2, slackHeight: 2, slackThickness: 2 },
       ...{ lidDepth: 8, lidRoom: 1, covering: 0.25, margin: 1 },
     } as const;
     const tray = [
