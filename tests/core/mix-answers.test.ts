@@ -353,6 +353,10 @@ describe('PVA made to go further', () => {
     expect(two.figures[0]).toBeCloseTo(80, 9);
     expect(two.figures[1]).toBeCloseTo((0.998 * 80) / 1.08 / 2, 6);
   });
+  it('has no answer, and no fault, while nobody answers for it', () => {
+    expect(mixAnswerer()({ ...DEFAULT_MIX, ...water }, catalogue)).toEqual({ ok: false, errors: [] });
+    expect(mixAnswerer()(DEFAULT_MIX, catalogue).ok).toBe(true);
+  });
   it('names a paper or a tool that is not known', () => {
     expect(errorOf({ ...water, paper: 'moon' })?.field).toBe('paper');
     expect(errorOf({ ...water, tool: 'spoon' })?.field).toBe('tool');

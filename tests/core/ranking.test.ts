@@ -1,6 +1,7 @@
 /** The order, and what the bench can do about each failure: on made-up judgements and ones that a hand can follow. */
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_JOB } from '../../src/core/job';
+import { judge } from '../../src/core/judge-one';
 import { bestFirst, canBrushBoard, rank, weighedUp, type Ranked } from '../../src/core/ranking';
 import type { Adhesive } from '../../src/core/records';
 import { weightMap } from '../../src/core/weight-map';
@@ -75,6 +76,16 @@ describe('a way round', () => {
     expect(can('film-double-sided', 'binders-board')).toBe(false);
     expect(can('film-double-sided', 'leather')).toBe(false);
   });
+});
+
+it('one adhesive by itself has the chances it has among all, and nothing weighed up', () => {
+  const pva = catalogue.adhesives.get('pva')!;
+  if (pva.form !== 'wet') throw new Error('PVA is not wet');
+  const alone = judge(pva, DEFAULT_JOB, catalogue);
+  const among = rank(DEFAULT_JOB, catalogue).find(({ adhesiveId }) => adhesiveId === 'pva')!;
+  expect(alone.chances).toEqual(among.chances);
+  expect(alone.slipSeconds).toEqual(among.slipSeconds);
+  expect(alone.together).toBe(0);
 });
 
 describe('the map', () => {
