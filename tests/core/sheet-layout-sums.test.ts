@@ -192,6 +192,38 @@ describe('bounds', () => {
     expect(patternBound(all, room, 9, { left: 0 }, () => undefined)).toBe(0);
     expect(patternBound(all, room, 2, { left: 1e7 }, () => undefined)).toBeLessThanOrEqual(3);
   });
+  it('what fills a length to the last hair does not fill it past that: 50.025 twice, 33.35 thrice, 70 and 30.05', () => {
+    // the room is 0.05 mm longer than the sheet
+    expect(weighedBound(kinds(up(50.025, 100, 2)), room)).toBe(1);
+    expect(weighedBound(kinds(up(33.35, 100, 3)), room)).toBe(1);
+    expect(weighedBound(kinds(up(70, 100, 1), up(30.05, 100, 1)), room)).toBe(1);
+    expect(weighedBound(kinds(up(100, 50.025, 2)), room)).toBe(1);
+  });
+  it('what one pattern leaves out presses in the next: five of 70 × 30 and one of 40 × 50 ask for three sheets', () => {
+    // strips lie one below the other, three to a sheet; beside them 30 mm are left, below two of them 40: no room for 40 × 50
+    const all = kinds(up(40, 50, 1), up(70, 30, 5));
+    const rounds = (target: number) => {
+      const seen: Tree[] = [];
+      const bound = patternBound(all, room, target, { left: 1e8 }, (tree) => seen.push(tree));
+      return [bound, seen.length] as const;
+    };
+    const [bound, tried] = rounds(3);
+    expect(bound).toBe(3);
+    expect(tried).toBeGreaterThan(1);
+    // no more than is asked for, and no more than twelve
+    expect(rounds(1)[1]).toBe(1);
+    expect(rounds(9)).toEqual([3, 12]);
+    // 80 × 40 lie two to a sheet and leave 20 mm beside and below: 20 × 40 has room there, 30 × 30 has not
+    const others = kinds(up(30, 30, 1), up(20, 40, 2), up(80, 40, 4));
+    expect(patternBound(others, room, 9, { left: 1e8 }, () => undefined)).toBe(3);
+  });
+  it('nothing is said of a kind that no sheet holds, nor where there are too many lengths', () => {
+    const none = kinds(up(101, 10, 5));
+    expect(patternBound(none, room, 9, { left: 1e8 }, () => undefined)).toBe(0);
+    expect(oneKindBound(none, room, { left: 1e8 })).toBe(1);
+    const many = kinds(...Array.from({ length: 12 }, (_, i) => up(1.001 + i * 0.137, 50, 60)));
+    expect(patternBound(many, room, 99, { left: 1e8 }, () => undefined)).toBe(0);
+  });
   it('a kind without a way to lie, or no kinds, asks for nothing wrong', () => {
     expect(oneKindBound([], room, { left: 1e7 })).toBe(0);
     expect(oneKindBound(kinds(up(30, 30, 1)), room, { left: 0 })).toBe(1);
@@ -239,6 +271,31 @@ describe('the best of one sheet', () => {
     // 50 + 51 is past the sheet both ways
     const large = kinds(up(50, 50, 1), up(51, 51, 1));
     expect(shapesOf(large, room, selectionsOf(large)!, { left: 1e6 })!.at(-1)).toEqual([]);
+  });
+  it('outright: counts a step for each selection and each part of one, and two for each pair, and stops past what is allowed', () => {
+    const pair = kinds(up(50, 20, 1), up(30, 40, 1));
+    const used = (left: number) => {
+      const steps = { left };
+      const found = shapesOf(pair, room, selectionsOf(pair)!, steps);
+      return [found !== undefined, left - steps.left];
+    };
+    // three selections with one, one and three parts, and one pair: 3 + 5 + 2
+    expect(used(1000)).toEqual([true, 10]);
+    expect(used(10)).toEqual([true, 10]);
+    expect(used(9)[0]).toBe(false);
+    // (2 · 3 ÷ 2)² ÷ 2 = 4.5 ways to part them in two: more than is allowed, and nothing is begun
+    expect(used(4)).toEqual([false, 0]);
+    expect(used(5)[1]).toBeGreaterThan(0);
+  });
+  it('outright: of many ways to put three together, the smallest, each once', () => {
+    const sizes = (...pieces: SheetPiece[]) => {
+      const all = kinds(...pieces);
+      const last = shapesOf(all, room, selectionsOf(all)!, { left: 1e6 })!.at(-1)!;
+      return last.map(({ w, h }) => `${w / 1000}×${h / 1000}`).sort();
+    };
+    expect(sizes(up(30, 30, 1), up(30, 30, 1), up(30, 30, 1))).toEqual(['30×90', '60×60', '90×30']);
+    // two of 50 × 20 one below the other are as high as 30 × 40: beside it 80 × 40, which is within 80 × 60 and 100 × 60
+    expect(sizes(up(50, 20, 1), up(50, 20, 1), up(30, 40, 1))).toEqual(['50×80', '80×40']);
   });
   it('outright: the fewest sheets, and the most worth of one', () => {
     const all = kinds(up(60, 60, 2), up(40, 100, 2), up(60, 40, 2));
