@@ -6,7 +6,7 @@
  *
  * Left out:
  * - StringLiteral: nearly all of them change the wording of a sentence, which is no behaviour of a formula.
- * - long draws of nonsense, and what takes more than three seconds of tests to notice (see the runner).
+ * - long draws of nonsense, and what takes more than 1.2 seconds of tests to notice (see the runner).
  * - what runs once when a module is loaded (`ignoreStatic`): each would need every test file again.
  * @type {import('@stryker-mutator/api/core').PartialStrykerOptions}
  */

@@ -72,7 +72,7 @@ export function wetMargins(
     evaporation: bench.evaporation * carrier.evaporation,
     constants,
   });
-  const cold = liquid.filmFormsAbove !== undefined && bench.celsius < liquid.filmFormsAbove;
+  const cold = bench.celsius < (liquid.filmFormsAbove ?? -Infinity);
   const dryCoat = tool.coat * liquid.solids;
   return {
     spread: bounded(

@@ -20,8 +20,8 @@ export function stripsOf({ panels, width, sheet }: ProjectPlan, tab: number): St
   const counts: number[] = [];
   let left = panels;
   while (left > last) {
-    counts.push(Math.min(most, left - 1));
-    left -= counts.at(-1)!;
+    counts.push(most);
+    left -= most;
   }
   counts.push(left);
   return { panels: counts, total: panels * width + (counts.length - 1) * tab };
@@ -58,12 +58,11 @@ export function accordionPieces(plan: ProjectPlan, m: Measured): ProjectPiece[] 
   ];
 }
 
-/** Middle strips are cut alike: one row for all of them. */
+/** All strips between the first and the last are cut alike: one row for them. */
 function alike(strips: readonly ProjectPiece[]): ProjectPiece[] {
-  if (strips.length < 4) return [...strips];
-  const middle = strips[1]!;
-  const same = strips.slice(1, -1).filter(({ widthMm }) => widthMm === middle.widthMm);
-  const odd = strips.slice(1, -1).filter(({ widthMm }) => widthMm !== middle.widthMm);
-  const name = middle.name.replace(/^strip \d+/, `strips 2 to ${same.length + 1}, each`);
-  return [strips[0]!, { ...middle, name, count: same.length }, ...odd, strips.at(-1)!];
+  const [first, ...rest] = strips;
+  const [middle, ...others] = rest.slice(0, -1);
+  if (others.length === 0) return [...strips];
+  const name = middle!.name.replace('strip 2', `strips 2 to ${others.length + 2}, each`);
+  return [first!, { ...middle!, name, count: others.length + 1 }, rest.at(-1)!];
 }

@@ -5,7 +5,7 @@ import { liddedBoxPieces, slipCasePieces } from './project-box';
 import { caseOf, notebookPieces, portfolioPieces } from './project-case';
 import type { ProjectField, ProjectId, ProjectPlan } from './project-fields';
 import type { Measured } from './project-measures';
-import { cutSizeOf, type ProjectPiece } from './project-piece';
+import type { ProjectPiece } from './project-piece';
 import { measuresOf, thicknessOf } from './project-plan';
 import { fail, ok, type InputError, type Result } from './result';
 
@@ -23,21 +23,19 @@ export function projectPieces(plan: ProjectPlan): Result<readonly ProjectPiece[]
   const problems = problemsOf(plan, m);
   if (problems.length > 0) return fail(problems);
   const pieces = MAKERS[plan.project](plan, m);
-  const small = pieces.find((one) => Math.min(one.widthMm, one.heightMm) < LEAST || tooLong(one));
+  const small = pieces.find((one) => Math.min(one.widthMm, one.heightMm) < LEAST);
   if (small === undefined) return ok(pieces);
-  const field = tooLong(small) ? 'width' : small.name === 'side' ? 'onBoard' : 'margin';
-  const why = tooLong(small) ? `longer than ${say(plan, MOST)}` : `narrower than ${say(plan, LEAST)}`;
   return fail([
-    { field, code: 'contradiction', message: `With these measures the piece “${small.name}” would be ${why}.` },
+    {
+      field: small.name === 'side' ? 'onBoard' : 'margin',
+      code: 'contradiction',
+      message: `With these measures the piece “${small.name}” would be narrower than ${say(plan, LEAST)}.`,
+    },
   ]);
 }
 
-/** mm: narrower than this nothing can be cut or glued; longer is no sheet. Our own lines. */
+/** mm: narrower than this nothing can be cut or glued. Our own line. */
 const LEAST = 1;
-const MOST = 5000;
-const tooLong = (one: ProjectPiece): boolean =>
-  // A strip of an accordion is as long as its panels ask, and is not glued over its length.
-  one.gluedPart === undefined && Math.max(...Object.values(cutSizeOf(one))) > MOST;
 
 const say = ({ unit }: ProjectPlan, mm: number): string => `${inUnit(mm, unit)}\u00a0${unit}`;
 

@@ -24,7 +24,7 @@ const noneUnder =
   (least: number): Weigh =>
   (length, whole) =>
     length > whole - least ? 1 : length >= least ? length / whole : 0;
-/** rounds down to k-ths, by (k + 1)-ths */
+/** rounds down to k-ths, by (k + 1)-ths; with k = 1 what is longer than half counts as the whole, and nothing else */
 const inParts =
   (k: number): Weigh =>
   (length, whole) => {
@@ -35,12 +35,7 @@ const inParts =
 function weighs(kinds: readonly Kind[], whole: number, side: 'w' | 'h'): readonly Weigh[] {
   const lengths = new Set(kinds.flatMap(({ ways }) => ways.map((way) => way[side])));
   const least = [...lengths].filter((length) => length * 2 <= whole).sort((a, b) => a - b);
-  return [
-    plainly,
-    (length) => (length * 2 > whole ? 1 : 0),
-    ...[1, 2, 3, 4].map(inParts),
-    ...least.slice(0, 12).map(noneUnder),
-  ];
+  return [plainly, ...[1, 2, 3, 4].map(inParts), ...least.slice(0, 12).map(noneUnder)];
 }
 
 export function weighedBound(kinds: readonly Kind[], room: Room): number {

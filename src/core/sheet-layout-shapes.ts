@@ -32,7 +32,7 @@ export function selectionsOf(kinds: readonly Kind[]): Selections | undefined {
   return { size, step, counts: (code) => kinds.map(({ count }, k) => Math.floor(code / step[k]!) % (count + 1)) };
 }
 
-/** Calls `see` with every part of a selection that is neither empty nor all of it. */
+/** Calls `see` with every part of a selection that is not empty, all of it last. */
 export function eachPart(counts: readonly number[], step: readonly number[], see: (part: number) => void): void {
   const taken = counts.map(() => 0);
   let code = 0;

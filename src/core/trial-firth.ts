@@ -20,7 +20,7 @@ export interface Line {
 export const chanceOf = (logit: number): number => 1 / (1 + Math.exp(-logit));
 
 /** ln(1 + e^z) without overflow. */
-const softPlus = (z: number) => (z > 0 ? z + Math.log1p(Math.exp(-z)) : Math.log1p(Math.exp(z)));
+const softPlus = (z: number) => Math.max(z, 0) + Math.log1p(Math.exp(-Math.abs(z)));
 
 interface Information {
   readonly a: number;
@@ -44,8 +44,7 @@ function information(points: readonly Point[], { intercept, slope }: Line): Info
 /** Log likelihood with Firth's penalty; −∞ where the information vanishes. */
 export function penalised(points: readonly Point[], line: Line): number {
   const { determinant } = information(points, line);
-  if (!(determinant > 0)) return -Infinity;
-  let sum = 0.5 * Math.log(determinant);
+  let sum = 0.5 * Math.log(Math.max(0, determinant));
   for (const { x, passes, n } of points) {
     const logit = line.intercept + line.slope * x;
     sum += passes * logit - n * softPlus(logit);
@@ -83,10 +82,9 @@ export function firthLine(points: readonly Point[]): Line {
       reached = penalised(points, next);
       if (reached >= height - 1e-12) break;
     }
-    const still = Math.abs(share * move.a) < 1e-10 && Math.abs(share * move.b) < 1e-10;
     if (reached < height - 1e-12) break;
     [line, height] = [next, reached];
-    if (still) break;
+    if (share * Math.max(Math.abs(move.a), Math.abs(move.b)) < 1e-10) break;
   }
   return line;
 }
@@ -113,7 +111,8 @@ export function profileThrough(
     width *= 1.3;
   }
   let [low, high] = [best - width, best + width];
-  for (let step = 0; step < 60 && high - low > 1e-9; step += 1) {
+  // 0.618 to the power of 45 is less than 1e-9
+  for (let step = 0; step < 45; step += 1) {
     const [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
     if (at(left) > at(right)) high = right;
     else low = left;

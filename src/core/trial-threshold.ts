@@ -120,7 +120,7 @@ function pOfSlope(points: readonly Point[], top: number): number {
 }
 
 /** Chance that a chi-squared of one degree of freedom exceeds `value`, by the series and fraction of erfc. */
-function chiSquareAbove(value: number): number {
+export function chiSquareAbove(value: number): number {
   const x = Math.sqrt(value / 2);
   if (x > 5) return 0;
   if (x < 2) {

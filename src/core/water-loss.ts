@@ -23,9 +23,9 @@ export function takenUp(flow: Flow, rootSeconds: number): { paper: number; subst
 function drainedAt({ paper, substrate, capacity, drainable }: Flow): number {
   if (paper + substrate <= 0) return Infinity;
   const together = drainable / (paper + substrate);
-  if (capacity >= drainable || paper * together <= capacity) return together;
-  // The sheet is full before that, and the other side goes on alone.
-  return substrate > 0 ? (drainable - capacity) / substrate : Infinity;
+  // Where the sheet is full before that, the other side goes on alone, and takes longer.
+  const alone = (drainable - capacity) / substrate;
+  return alone > together ? alone : together;
 }
 
 /**
@@ -33,23 +33,13 @@ function drainedAt({ paper, substrate, capacity, drainable }: Flow): number {
  * after suction has had all it can, the loss is b·√t + e·t + c; the first stretch that reaches it counts.
  */
 export function timeToLose(flow: Flow, grams: number): number {
-  if (grams <= 0) return 0;
-  const both = flow.paper + flow.substrate;
-  const full = flow.paper > 0 ? flow.capacity / flow.paper : Infinity;
-  const together = Math.min(full, both > 0 ? flow.drainable / both : Infinity);
-  let root = rootFor(flow.air, both, grams);
-  if (root > together && full <= together) {
-    root = rootFor(flow.air, flow.substrate, grams - flow.capacity);
-    if (root > drainedAt(flow)) root = rootFor(flow.air, 0, grams - flow.drainable);
-  } else if (root > together) {
-    root = rootFor(flow.air, 0, grams - flow.drainable);
-  }
+  let root = rootFor(flow.air, flow.paper + flow.substrate, grams);
+  if (root > flow.capacity / flow.paper) root = rootFor(flow.air, flow.substrate, grams - flow.capacity);
+  if (root > drainedAt(flow)) root = rootFor(flow.air, 0, grams - flow.drainable);
   return root * root;
 }
 
-/** Positive x with e·x² + b·x = c; Infinity when nothing is lost. */
+/** Positive x with e·x² + b·x = c; 0 when nothing is to be lost, Infinity when nothing is lost. */
 function rootFor(e: number, b: number, c: number): number {
-  if (c <= 0) return 0;
-  if (e <= 0) return b > 0 ? c / b : Infinity;
-  return (2 * c) / (b + Math.sqrt(b * b + 4 * e * c));
+  return c <= 0 ? 0 : (2 * c) / (b + Math.hypot(b, 2 * Math.sqrt(e * c)));
 }

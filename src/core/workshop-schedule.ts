@@ -3,6 +3,7 @@
  * standing of jelly and paste is published (see the lessons on each); the rest is common practice, no source.
  */
 import type { CutAnswer } from './cut-answer';
+import { heatAtBench } from './needs';
 import type { WetAdhesive } from './records';
 import { DAY, HOUR, lasting } from './workshop-clock';
 import type { Batch } from './workshop-glue';
@@ -77,17 +78,23 @@ export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed 
         },
       ];
     }),
-    ...(adhesive.needsHeat && batches.length === 0
-      ? [{ at: -2 * HOUR, what: `Soak and warm the ${adhesive.short}, and keep it at its heat.` }]
+    ...(heatAtBench(adhesive)
+      ? [
+          {
+            at: -2 * HOUR,
+            // What is made up the day before has soaked since then.
+            what: `${batches.length === 0 ? 'Soak and warm' : 'Melt'} the ${adhesive.short}, and keep it at its heat.`,
+          },
+        ]
       : []),
     {
       at: -45,
       what: 'Lay out the places: kit, brush, folder, damp cloth, waste sheets. Fill the pots last and cover them.',
     },
     { at: 0, what: 'The class begins. Show the whole of it once, with the clock, before anybody picks up a brush.' },
-    { at: Math.max(30, length - 40), what: 'Last gluing. What is not laid now is not laid today.' },
+    { at: Math.max(Math.round(length / 2), length - 40), what: 'Last gluing. What is not laid now is not laid today.' },
     {
-      at: length - 20,
+      at: Math.max(Math.round((length * 3) / 4), length - 20),
       what: `Into the press, or under board and weight, with clean waste sheets next to ${pressed}. Wash the brushes.`,
     },
     {

@@ -44,9 +44,9 @@ function glueItems(coverage: CoverAnswer, batches: readonly Batch[], adhesive: W
   if (batches.length === 0)
     return [{ what: adhesive.short, amount: `${plain(coverage.buyMillilitres, 9)}\u00a0ml`, note: 'used as it comes' }];
   return batches.flatMap(({ plan, mix }, i) =>
-    // Water is in the tap, and what an earlier batch makes is not bought.
+    // Water is in the tap (into the pan or not), and what an earlier batch makes is not bought.
     (plan.kind === 'stretch' && i > 0 ? mix.portions.slice(0, 1) : mix.portions)
-      .filter(({ name }) => name !== 'water')
+      .filter(({ name }) => !/^water\b/.test(name))
       .map(({ name, amount, or }): Item => ({ what: name, amount, ...(or && { note: `or ${or}` }) })),
   );
 }

@@ -58,6 +58,14 @@ describe('water leaving a coat', () => {
     expect(timeToLose(shut, 60)).toBeLessThan(Infinity);
     expect(timeToLose(shut, 61)).toBe(Infinity);
     expect(timeToLose({ ...shut, paper: 0, substrate: 0 }, 1)).toBe(Infinity);
+    expect(timeToLose({ ...shut, paper: 0, substrate: 0 }, 0)).toBe(0);
+  });
+  it('a sheet without pores that drinks nothing leaves all to the board, then to the room', () => {
+    const solid = { ...base, paper: 0, capacity: 0 };
+    expect(timeToLose({ ...solid, air: 0 }, 60)).toBe(60 ** 2);
+    expect(timeToLose({ ...solid, air: 0 }, 61)).toBe(Infinity);
+    // 60 by suction and 40 by the room at 0.01 a second, which is longer than the board takes
+    expect(timeToLose(solid, 100)).toBeCloseTo(4000, 9);
   });
   it('is shared between the sides until the sheet is full and the coat has given all', () => {
     expect(takenUp(base, 5)).toEqual({ paper: 10, substrate: 5 });
@@ -69,6 +77,8 @@ describe('water leaving a coat', () => {
     expect(takenUp({ ...base, capacity: 40 }, 100)).toEqual({ paper: 40, substrate: 20 });
     expect(takenUp({ ...base, substrate: 0 }, 100)).toEqual({ paper: 20, substrate: 0 });
     expect(takenUp({ ...base, paper: 0, substrate: 0 }, 9)).toEqual({ paper: 0, substrate: 0 });
+    // a coat without water between two closed sides
+    expect(takenUp({ ...base, paper: 0, substrate: 0, drainable: 0 }, 9)).toEqual({ paper: 0, substrate: 0 });
   });
 });
 

@@ -122,3 +122,66 @@ describe('time to place a piece (common practice, no source)', () => {
 test('the usual job is a sound one', () => {
   expect(jobProblems(DEFAULT_JOB, catalogue)).toEqual([]);
 });
+
+describe('each field by itself', () => {
+  const sound: Job = {
+    ...DEFAULT_JOB,
+    paper: {
+      family: 'kraft',
+      grammage: 80,
+      caliper: 100,
+      dropSeconds: 20,
+      cobb: 30,
+      surface: 'smooth',
+      sizing: 'sized',
+    },
+    ...{ widthMm: 100, heightMm: 90, placeSeconds: 12, celsius: 25, humidity: 40, tool: 'card', atHand: ['pva'] },
+  };
+  const odd = 'odd' as never;
+  const fieldsOf = (job: Job) => jobProblems(job, catalogue).map(({ field }) => field);
+  test('a sound job has none, and stands as it is', () => {
+    expect(fieldsOf(sound)).toEqual([]);
+    expect(settleJob(sound, catalogue)).toEqual({ job: sound, dropped: [] });
+  });
+  test.for(['grammage', 'caliper', 'dropSeconds', 'cobb', 'surface', 'sizing'] as const)(
+    'the paper’s %s is named, and left out',
+    (field) => {
+      const wrong = {
+        ...sound,
+        paper: { ...sound.paper, [field]: field === 'surface' || field === 'sizing' ? odd : -1 },
+      };
+      expect(fieldsOf(wrong)).toEqual([field]);
+      const { [field]: _wrong, ...rest } = sound.paper;
+      // 100 µm suit kraft of any weight in its record
+      expect(settleJob(wrong, catalogue)).toEqual({ job: { ...sound, paper: rest }, dropped: [field] });
+    },
+  );
+  test.for(['widthMm', 'heightMm', 'celsius', 'humidity', 'substrate', 'tool'] as const)(
+    '%s is named, and stands at what it is at first',
+    (field) => {
+      const wrong = { ...sound, substrate: 'glass', [field]: field === 'substrate' || field === 'tool' ? odd : -1 };
+      expect(fieldsOf(wrong)).toEqual([field]);
+      const settled = { ...sound, substrate: 'glass', [field]: DEFAULT_JOB[field] };
+      expect(settleJob(wrong, catalogue)).toEqual({ job: settled, dropped: [field] });
+    },
+  );
+  test('the time to place it is left out, an unknown paper is the usual one, of what is at hand the known stay', () => {
+    const { placeSeconds: _time, ...timeless } = sound;
+    expect(settleJob({ ...sound, placeSeconds: 0 }, catalogue)).toEqual({ job: timeless, dropped: ['placeSeconds'] });
+    const { job, dropped } = settleJob(
+      { ...sound, paper: { family: 'moon', cobb: 30 }, atHand: ['pva', 'moon'] },
+      catalogue,
+    );
+    expect(job).toEqual({ ...sound, paper: { family: DEFAULT_JOB.paper.family, cobb: 30 } });
+    expect(dropped).toEqual(['family', 'atHand']);
+  });
+  test('a thickness is judged once the weight is sound, or is the kind’s own', () => {
+    // 600 g/m² in 100 µm would be 6 g/cm³
+    expect(fieldsOf({ ...sound, paper: { family: 'kraft', grammage: 600, caliper: 100 } })).toEqual(['caliper']);
+    expect(fieldsOf({ ...sound, paper: { family: 'kraft', grammage: -1, caliper: 3000 } })).toEqual(['grammage']);
+    expect(settleJob({ ...sound, paper: { family: 'kraft', grammage: -1, caliper: 3000 } }, catalogue)).toEqual({
+      job: { ...sound, paper: { family: 'kraft' } },
+      dropped: ['grammage', 'caliper'],
+    });
+  });
+});

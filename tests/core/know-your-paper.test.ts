@@ -99,6 +99,12 @@ describe('weighing together', () => {
       ),
     );
   });
+  it('with a cut that is sure, twice as many halve it, and ten for five', () => {
+    // the scale alone is uncertain, and its share falls as one over the sheets (JCGM 100: s ÷ n)
+    const sure = { grams: 5, widthMm: 210, heightMm: 297, cutMm: 0 };
+    expect(sheetsToHalve(sure)).toBe(2);
+    expect(sheetsToHalve({ ...sure, sheets: 5, grams: 25 })).toBe(10);
+  });
 });
 
 describe('drops', () => {

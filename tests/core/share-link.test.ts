@@ -227,10 +227,20 @@ describe('the answer that was seen', () => {
       expect(decodeSeen(encodeSeen(now))).toEqual(now);
     }
   });
-  test.for(['', '1', '1.pva.sound.5', '1.pva.fine.5.9', 'x.pva.sound.5.9', '1.PVA.sound.5.9', '1.pva.sound.-5.9'])(
-    '"%s" is none',
-    (text) => expect(decodeSeen(text)).toBeUndefined(),
-  );
+  test.for([
+    '',
+    '1',
+    '1.pva.sound.5',
+    '1.pva.fine.5.9',
+    'x.pva.sound.5.9',
+    '1.PVA.sound.5.9',
+    '1.pva.sound.-5.9',
+    '1.pva.sound.5.9s',
+    '1.pva.sound.5.9.1',
+    '1. pva.sound.5.9',
+    '1.pva!.sound.5.9',
+    '1..sound.5.9',
+  ])('"%s" is none', (text) => expect(decodeSeen(text)).toBeUndefined());
   test('any text is an answer or none', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {
@@ -256,5 +266,9 @@ describe('the answer that was seen', () => {
   test('a second either way is the same where times are short', () => {
     expect(sameAnswer({ ...one, slipLow: 1 }, { ...one, slipLow: 2 })).toBe(true);
     expect(sameAnswer({ ...one, slipLow: 1 }, { ...one, slipLow: 5 })).toBe(false);
+    // a second, and a tenth of the longer: 100 and 89 are 11 apart, which passes, 100 and 88 are 12
+    expect(sameAnswer({ ...one, slipLow: 100 }, { ...one, slipLow: 89 })).toBe(true);
+    expect(sameAnswer({ ...one, slipLow: 100 }, { ...one, slipLow: 88 })).toBe(false);
+    expect(sameAnswer({ ...one, slipLow: 0 }, { ...one, slipLow: 1 })).toBe(true);
   });
 });

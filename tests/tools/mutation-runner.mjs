@@ -38,8 +38,8 @@ const CACHES = {
 const TOO_SLOW =
   /trial-fuzz|any text|any link|no job breaks|nothing breaks|everyone gets the same|links and nonsense|settling any|flips\.test.*(as it is shown|nothing flips)|any plan keeps every piece|carries every glued piece|rule of thumb|equal rates|told apart at the stated gap/;
 
-/** ms of tests, quickest first, that a change must get past to count as unnoticed: it makes the score no better. */
-const ENOUGH = 3000;
+/** ms of tests, quickest first, that a change must get past to count as unnoticed. More would make the score no worse. */
+const ENOUGH = 1200;
 
 const BUNDLE = '.bundle';
 const TIMES = `${BUNDLE}/times.json`;
