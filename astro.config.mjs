@@ -43,12 +43,23 @@ function chunkOf(id) {
   )
     return 'plan';
   // a paper of one's own, which the chooser takes too
-  if (/\/src\/(?:core\/paper-text|stores\/own-papers|islands\/parts\/use-own-papers)\.ts/.test(id)) return 'own-paper';
+  if (/\/src\/(?:core\/paper-text|stores\/own-papers|islands\/parts\/(?:TakeOwnPaper|use-own-papers))\.tsx?/.test(id))
+    return 'own-paper';
   if (/\/src\/islands\/parts\/PaperPick\.tsx/.test(id)) return 'paper-pick';
+  // the frame of a calculator on a page of its own
+  if (/\/src\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/.test(id)) return 'frame';
+  if (/\/src\/(?:islands\/parts\/(?:LinkSaid|SendLink)\.tsx|stores\/url-sync\.ts)/.test(id)) return 'send';
+  // what a mix is said with, in a lesson too
+  if (/\/src\/core\/mix-(?:plan|words)\.ts|\/src\/islands\/mix\/(?:AmountFields|MixResult)\.tsx/.test(id)) return 'mix';
+  if (/\/src\/core\/mix-paste\.ts|\/src\/islands\/mix\/PasteFields\.tsx/.test(id)) return 'paste';
+  if (/\/src\/core\/mix-powder\.ts|\/src\/islands\/parts\/(?:CurvePlate|EtherAxes)\.tsx/.test(id)) return 'powder';
   // lengths, and pieces with their sizes: a lesson that covers something needs all of it
   if (/\/src\/core\/(?:area|coverage|pieces-link|project-sizes)\.ts/.test(id)) return 'sizes';
   if (/\/src\/core\/(?:cover-answer|cover-plan|pieces|pieces-text)\.ts/.test(id)) return 'pieces';
   if (/\/src\/islands\/cover\/(?:CoverFields|CoverResult|PieceRows)\.tsx/.test(id)) return 'pieces';
+  if (/\/src\/stores\/(?:open-)?covering\.ts/.test(id)) return 'pieces';
+  if (/\/src\/stores\/(?:open-)?mixing\.ts/.test(id)) return 'mix';
+  if (/\/src\/core\/(?:chooser|judge-one|reasons|technique)\.ts/.test(id)) return 'chooser';
   // the code of a link, drawn when all else is done
   if (id.includes('/node_modules/uqr/')) return 'code';
   // a sheet and its job, which the page on one's own paper reads too

@@ -3,8 +3,9 @@
  * The directive `client:use`: the script of an island is fetched at the first sign that somebody means to
  * use it (a pointer over it, a touch, the focus). Until then the built page is all there is. What is typed,
  * picked, ticked or pressed while the script is on its way is done again when it has come, so nothing is
- * lost; meanwhile the answer is dimmed and the page says why. `client:use="now"` fetches at once and keeps
- * what is typed in the same way.
+ * lost; meanwhile the answer is dimmed and the page says why. `client:use="now"` fetches at once and `"soon"`
+ * when the page has been painted, for a script so large that it would hold the page up; both keep what is typed in
+ * the same way.
  */
 
 const SIGNS = ['pointerover', 'pointerdown', 'focusin', 'input', 'change'];
@@ -144,7 +145,7 @@ const wakeOnUse = (load, options, island) => {
   };
 
   listen(true);
-  if (options.value === 'now') afterPaint(() => void wake());
+  if (typeof options.value === 'string') afterPaint(() => void wake());
   // A browser that comes back to a page may have put into its fields what was typed before.
   window.addEventListener('pageshow', () => {
     if (island.hasAttribute('ssr') && changedIn(island).size > 0) void wake();

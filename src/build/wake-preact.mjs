@@ -8,11 +8,14 @@ import { h, hydrate } from 'preact';
 /** An island may have something to work out before it wakes: `prepare` is given its props.
  * @typedef {import('preact').ComponentType & { prepare?: (props: any) => Promise<void> }} Island */
 
+/** Lets the browser do what waits, so that no one part of the waking keeps a thumb waiting. */
+const nextTurn = () => new Promise((turn) => setTimeout(turn));
+
 /** @param {HTMLElement} island */
 export default (island) => async (/** @type {Island} */ Component, /** @type {object} */ props) => {
+  await nextTurn();
   await Component.prepare?.(props);
-  // a turn of its own, so that neither what came before nor this keeps a thumb waiting
-  await new Promise((turn) => setTimeout(turn));
+  await nextTurn();
   if (!island.hasAttribute('ssr')) return;
   island.dispatchEvent(new Event('wake'));
   hydrate(h(Component, props), island);

@@ -49,10 +49,12 @@ export interface SlowParts {
   readonly choose: (job: Job) => readonly Choice[];
 }
 
-/** What the chooser is asked for this class; nothing where its project cannot be made. */
-export function classJob(plan: WorkshopPlan): Job | undefined {
+/** What the slow parts are asked for this class, to be asked ahead; nothing where its project cannot be made. */
+export function slowQuestions(plan: WorkshopPlan): { readonly cut: CutPlan; readonly job: Job } | undefined {
   const project = projectAnswer(projectOf(plan));
-  return project.ok ? chooserJob(plan, project.value.pieces) : undefined;
+  if (!project.ok) return undefined;
+  const { pieces } = project.value;
+  return { cut: classCutPlan(plan, pieces), job: chooserJob(plan, pieces) };
 }
 
 export function workshopAnswer(

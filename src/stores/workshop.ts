@@ -1,11 +1,10 @@
 /** The workshop sheet's state. */
-import { choose, type Choice } from '../core/chooser';
+import { choose } from '../core/chooser';
 import { cutAnswer } from '../core/cut-answer';
 import { encodeJob } from '../core/encode-job';
-import type { Job } from '../core/job';
 import type { LengthUnit } from '../core/length-text';
 import type { Catalogue } from '../core/records';
-import { workshopAnswer, type WorkshopAnswer } from '../core/workshop-answer';
+import { workshopAnswer, type SlowParts, type WorkshopAnswer } from '../core/workshop-answer';
 import { askedOfWorkshop, DEFAULT_WORKSHOP, WORKSHOP_SPECS, type WorkshopPlan } from '../core/workshop-plan';
 import { changeUnit } from './change-unit';
 import { createPlan, type PlanStore } from './plan';
@@ -16,16 +15,17 @@ export type WorkshopStore = PlanStore<typeof WORKSHOP_SPECS, WorkshopAnswer> & {
   readonly changeUnit: (unit: LengthUnit) => void;
 };
 
+/** The slow parts, which remember: most edits leave the sheets alone, or what the chooser is asked. */
+export const rememberingParts = (chooser: SlowParts['choose']): SlowParts => ({
+  cut: remembering((plan) => Object.values(plan).join('\n'), cutAnswer),
+  choose: remembering(encodeJob, chooser),
+});
+
 export function createWorkshop(
   catalogue: Catalogue,
   start: WorkshopPlan = DEFAULT_WORKSHOP,
-  chooser: (job: Job) => readonly Choice[] = (job) => choose(job, catalogue),
+  slow: SlowParts = rememberingParts((job) => choose(job, catalogue)),
 ): WorkshopStore {
-  // The slow parts; most edits leave the sheets alone, or what the chooser is asked.
-  const slow = {
-    cut: remembering((plan) => Object.values(plan).join('\n'), cutAnswer),
-    choose: remembering(encodeJob, chooser),
-  };
   const store = createPlan<typeof WORKSHOP_SPECS, WorkshopAnswer>(
     {
       specs: WORKSHOP_SPECS,

@@ -52,7 +52,7 @@ async function once(browser: Browser, url: string): Promise<Omit<Ready, 'page'>>
     await page.goto(url, { waitUntil: 'commit' });
     await page.waitForFunction(() => 'paintedAt' in window, undefined, { polling: 50 });
     const waits = await page.evaluate(
-      () => !document.querySelector('astro-island')!.getAttribute('opts')!.includes('"now"'),
+      () => !/"value":"/.test(document.querySelector('astro-island')!.getAttribute('opts')!),
     );
     if (!waits) await page.waitForFunction(() => 'awakeAt' in window, undefined, { polling: 50 });
     else await page.waitForTimeout(1500);

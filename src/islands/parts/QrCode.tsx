@@ -1,5 +1,6 @@
 /** The link as a square that a phone reads. The library is fetched only when a code is to be shown. */
 import { useEffect, useState } from 'preact/hooks';
+import { nextTurn } from '../../stores/made-ahead';
 
 interface Code {
   readonly path: string;
@@ -8,6 +9,8 @@ interface Code {
 
 async function codeOf(text: string): Promise<Code> {
   const { encode } = await import('uqr');
+  // several codes on a page, drawn one after another, let a thumb in between
+  await nextTurn();
   const { data, size } = encode(text, { ecc: 'M', border: 2 });
   const path = data.flatMap((row, y) => row.map((dark, x) => (dark ? `M${x} ${y}h1v1h-1z` : ''))).join('');
   return { path, size };
