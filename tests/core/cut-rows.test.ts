@@ -86,20 +86,20 @@ describe('rows that are sound', () => {
 describe('rows that are not', () => {
   it('name the cell and the row, counted from one, and what is allowed', () => {
     expect(faults(stocks({}, { wide: 'wide', price: '-1' }))).toEqual([
-      expect.stringMatching(/^stock-1-wide: The width of stock 2 /),
-      'stock-1-price: The price of stock 2 must be a number from 0 to 100000.',
+      expect.stringMatching(/^stock-1-wide: The width of sheet 2 /),
+      'stock-1-price: The price of sheet 2 must be a number from 0 to 100000.',
     ]);
     expect(faults(pieces({ count: '1.5' }, { count: '0', high: '' }))).toEqual([
-      'piece-0-count: The count of piece 1 must be a whole number from 1 to 999.',
+      'piece-0-count: The number of piece 1 must be a whole number from 1 to 999.',
       expect.stringMatching(/^piece-1-high: The height of piece 2/),
-      'piece-1-count: The count of piece 2 must be a whole number from 1 to 999.',
+      'piece-1-count: The number of piece 2 must be a whole number from 1 to 999.',
     ]);
     const found = pieces({ count: 'many' });
     expect(found.ok ? undefined : found.errors[0]?.limits).toEqual({ low: 1, high: 999, unit: '' });
   });
   it('say to choose from the list', () => {
     expect(faults(stocks({ grain: 'wavy' }))).toEqual([
-      'stock-0-grain: The grain of stock 1: choose one from the list.',
+      'stock-0-grain: The grain of sheet 1: choose one from the list.',
     ]);
     expect(faults(pieces({ stock: '7' }, { stock: '0', grain: '' }))).toEqual([
       'piece-0-stock: The stock of piece 1: choose one from the list.',

@@ -262,7 +262,7 @@ describe('PVA made to go further', () => {
       ['54 g', '50 ml'],
       ['49.9 g', '50 ml'],
     ]);
-    expect(half.brief).toEqual(['1 : 1 by volume', '100 ml']);
+    expect(half.brief).toEqual(['1:1 by volume', '100 ml']);
     expect(half.figures[2]).toBeCloseTo((100 * 0.54 * 54) / 103.9, 6);
     expect(half.facts[0]).toMatchObject({ value: '28 % by mass', note: '54 % in PVA; the rest, 72 %, is water' });
     expect(half.steps.join(' ')).not.toMatch(/methylcellulose|paste/);
@@ -291,7 +291,7 @@ describe('PVA made to go further', () => {
   it('to 27 %: half of 54, so one to one by mass; nothing outside what the two have', () => {
     const to27 = made({ ...water, aim: 'solids', solids: 27, from: 'have', haveGrams: 80 });
     expect(to27.portions.map(({ amount }) => amount)).toEqual(['80 g', '80 g']);
-    expect(to27.brief[0]).toBe('1 : 1 by mass');
+    expect(to27.brief[0]).toBe('1:1 by mass');
     expect(to27.figures[2]).toBeCloseTo(27, 9);
     expect(errorOf({ ...water, aim: 'solids', solids: 54 })).toMatchObject({ field: 'solids', limits: { high: 54 } });
     expect(errorOf({ ...water, aim: 'solids', extender: 'methylcellulose-4', solids: 3 })?.field).toBe('solids');
@@ -306,8 +306,8 @@ describe('PVA made to go further', () => {
     // s = 10 ÷ coat; parts of water to one: 0.54 ÷ s − 1
     const parts = (0.54 * middle) / 10 - 1;
     const far = fact({ ...water, from: 'have', haveGrams: 100 }, 'As far')!.value;
-    expect(far).toMatch(/^1 : [\d.]+ by mass: [\d ]+ g to your 100 g$/);
-    expect(Number(/1 : ([\d.]+)/.exec(far)![1]) / parts).toBeCloseTo(1, 1);
+    expect(far).toMatch(/^1:[\d.]+ by mass: [\d ]+ g to your 100 g$/);
+    expect(Number(/1:([\d.]+)/.exec(far)![1]) / parts).toBeCloseTo(1, 1);
     expect(Number(/mass: (\d+) g/.exec(far)![1]) / (100 * parts)).toBeCloseTo(1, 1);
     expect(fact({ ...water }, 'As far')!.value).toMatch(/by mass$/);
   });
@@ -345,9 +345,9 @@ describe('PVA made to go further', () => {
     expect(made(water)).not.toHaveProperty('slip');
     expect(fact(water, 'Time to move')).toBeUndefined();
   });
-  it('two parts to one: 1 : 0.5, and the sentence says what is weighed', () => {
+  it('two parts to one: 1:0.5, and the sentence says what is weighed', () => {
     const two = made({ ...water, baseParts: 2, from: 'have', haveGrams: 80 });
-    expect(two.brief[0]).toBe('1 : 0.5 by volume');
+    expect(two.brief[0]).toBe('1:0.5 by volume');
     // 80 g are 74.07 ml; half of that of water
     expect(two.sentence).toMatch(/^Stir 37 g of water into 80 g of PVA: 110 ml of a mix/);
     expect(two.figures[0]).toBeCloseTo(80, 9);

@@ -16,12 +16,12 @@ const CONTRAST = 3;
 
 interface Bench {
   readonly path: string;
-  /** a field, what is typed into it key by key, and what then makes no sense in it */
+  /** a field, what is typed into it key by key (for another answer than the page opens with), and what makes no sense in it */
   readonly type?: { readonly field: string; readonly sound: string; readonly wrong: string };
 }
 
 const BENCHES: readonly Bench[] = [
-  { path: 'choose/', type: { field: 'ch-grammage', sound: '123', wrong: 'heavy' } },
+  { path: 'choose/', type: { field: 'ch-grammage', sound: '300', wrong: 'heavy' } },
   { path: 'mix/', type: { field: 'mix-need', sound: '345', wrong: 'lots' } },
   { path: 'cover/?v=1&thing=own', type: { field: 'cover-piece-0-wide', sound: '321', wrong: 'wide' } },
   { path: 'paper/', type: { field: 'know-grams', sound: '27.5', wrong: 'light' } },
