@@ -1,5 +1,5 @@
 /** Where the viscosity of a cellulose ether stands on a plate: across, its strength; up, tenfold steps. */
-import { logScale } from './plot';
+import { evenScale, logScale } from './plot';
 import { celluloseEtherViscosity } from './viscosity';
 
 /** Strongest solution on the plate, %. */
@@ -23,7 +23,7 @@ export interface EtherPlot {
 /** The plate in a drawing of 360 × 262, its curves ending at `right`. */
 export function etherPlot(right: number): EtherPlot {
   const [left, top, bottom] = [50, 30, 224];
-  const x = (percent: number) => left + ((right - left) * Math.min(percent, MOST_PERCENT)) / MOST_PERCENT;
+  const x = evenScale([0, MOST_PERCENT], [left, right]);
   const y = logScale([1, 1e6], [bottom, top]);
   const curve = (gradeMilliPascalSeconds: number) =>
     Array.from({ length: POINTS + 1 }, (_, i) => (i * MOST_PERCENT) / POINTS)

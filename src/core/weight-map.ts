@@ -38,6 +38,17 @@ export function weightMap(adhesiveId: string, job: Job, catalogue: Catalogue, co
   return { grammages, sorptivities, regions };
 }
 
+/** Neighbouring cells of one region in a row of the map, so that it is drawn as a few pieces and not as thirty. */
+export function runsOf(row: readonly Region[]): { region: Region; from: number; to: number }[] {
+  const runs: { region: Region; from: number; to: number }[] = [];
+  row.forEach((region, i) => {
+    const last = runs.at(-1);
+    if (last?.region === region) last.to = i + 1;
+    else runs.push({ region, from: i, to: i + 1 });
+  });
+  return runs;
+}
+
 /** The failure that comes first in the work: spreading, then lifting, then holding. */
 function regionOf(margins: Margins): Region {
   if (margins.spread < 1) return 'drags';

@@ -1,6 +1,7 @@
 /** The plate of a cellulose ether's viscosity: where things stand on it. */
 import { expect, test } from 'vitest';
 import { DECADES, etherPlot, MOST_PERCENT } from '../../src/core/ether-plot';
+import { evenScale } from '../../src/core/plot';
 
 const plot = etherPlot(314);
 /** Points of a path of straight strokes. */
@@ -33,4 +34,13 @@ test.for([400, 4000])('the curve of the %i grade passes its label at 2 %%, and r
   expect(points[0]![0]).toBe(plot.left);
   expect(points.at(-1)![0]).toBe(314);
   for (let i = 1; i < points.length; i += 1) expect(points[i]![1]!).toBeLessThan(points[i - 1]![1]!);
+});
+
+test('an even scale keeps shares, and holds what lies outside at its ends', () => {
+  const y = evenScale([0, 130], [200, 12]);
+  expect(y(0)).toBe(200);
+  expect(y(65)).toBe(106);
+  expect(y(130)).toBe(12);
+  expect(y(-5)).toBe(200);
+  expect(y(1e9)).toBe(12);
 });

@@ -11,7 +11,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   // of schemas only types: zod stays out of the browser (the test of the built scripts' size would show it)
   data: ['data', 'core', 'schemas', 'virtual:records'],
   stores: ['stores', 'data', 'core', 'nanostores', 'papaparse', 'idb'],
-  islands: ['islands', 'stores', 'core', 'preact', '@nanostores/preact', 'd3-scale', 'uqr'],
+  islands: ['islands', 'stores', 'core', 'preact', '@nanostores/preact', 'uqr'],
   // built once, on the maker's machine: they may ask any layer below for the numbers they show
   components: [
     'components',
@@ -25,7 +25,6 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'styles',
     'astro',
     'astro:content',
-    'd3-scale',
     'temml',
     'uqr',
     // draw the share pictures
