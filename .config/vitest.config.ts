@@ -55,6 +55,8 @@ export default defineConfig(async () => ({
           globalSetup: ['tests/tools/site-setup.ts'],
           // one browser, and two files at a time: more would only wait for each other on two cores
           maxWorkers: 2,
+          // asked for together with others, it comes after them
+          sequence: { groupOrder: 1 },
           maxConcurrency: 3,
           testTimeout: 120_000,
           hookTimeout: 60_000,
