@@ -43,6 +43,7 @@ describe('a link becomes a frame', () => {
   test('from the frame itself, and without a closing slash', () => {
     expect(readLink(`${site}embed/mix/?v=1`, site)?.calculator.id).toBe('mix');
     expect(readLink(`${site}cover`, site)).toMatchObject({ calculator: { id: 'cover' }, tail: '' });
+    expect(readLink(`${site}cut/?v=1&kits=9`, site)).toMatchObject({ calculator: { id: 'cut' }, tail: 'v=1&kits=9' });
   });
   test.for(['', 'lokta', 'https://elsewhere.example/choose/?v=1', `${site}lessons/`, 'javascript:alert(1)'])(
     'but not from %j',

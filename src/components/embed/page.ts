@@ -13,7 +13,9 @@ export function bindEmbed(): void {
   if (!form || !input || !lines || !error || !button || !status) return;
   // Where the page was found counts, not where the build thought it would be.
   const site = new URL(form.dataset['base'] ?? '/', window.location.href).href;
-  const names = EMBEDDABLE.map(({ page }) => page.slice(1)).join(' or ');
+  const names = new Intl.ListFormat('en-GB', { type: 'disjunction' }).format(
+    EMBEDDABLE.map(({ page }) => page.slice(1)),
+  );
   const atStart = lines.value.replaceAll(new URL(form.dataset['site'] ?? site).origin, new URL(site).origin);
   lines.value = atStart;
 

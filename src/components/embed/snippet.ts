@@ -3,16 +3,27 @@ import { HEIGHT_MESSAGE, HEIGHTS } from './height';
 
 /** A calculator that can be framed: its page here, and the page to frame. */
 export interface Embeddable {
-  readonly id: 'choose' | 'mix' | 'cover';
+  readonly id: 'choose' | 'mix' | 'cover' | 'flat' | 'make' | 'cut';
+  /** in a word, for a list */
+  readonly does: string;
   readonly title: string;
   readonly page: `/${string}`;
   readonly frame: `/${string}`;
 }
 
 export const EMBEDDABLE: readonly Embeddable[] = [
-  { id: 'choose', title: 'Which adhesive for this paper?', page: '/choose/', frame: '/embed/choose/' },
-  { id: 'mix', title: 'What goes in the pot, and how much?', page: '/mix/', frame: '/embed/mix/' },
-  { id: 'cover', title: 'How much adhesive will it take?', page: '/cover/', frame: '/embed/cover/' },
+  {
+    id: 'choose',
+    does: 'choosing',
+    title: 'Which adhesive for this paper?',
+    page: '/choose/',
+    frame: '/embed/choose/',
+  },
+  { id: 'mix', does: 'mixing', title: 'What goes in the pot, and how much?', page: '/mix/', frame: '/embed/mix/' },
+  { id: 'cover', does: 'covering', title: 'How much adhesive will it take?', page: '/cover/', frame: '/embed/cover/' },
+  { id: 'flat', does: 'lying flat', title: 'Will it lie flat?', page: '/flat/', frame: '/embed/flat/' },
+  { id: 'make', does: 'measuring', title: 'Measures for a book or a box', page: '/make/', frame: '/embed/make/' },
+  { id: 'cut', does: 'cutting', title: 'How many sheets, and how to cut them', page: '/cut/', frame: '/embed/cut/' },
 ];
 
 /** The frame and the script that fits its height; the frame alone works too, at a fixed height. */
