@@ -56,7 +56,7 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
       >
         {(i, take) => (
           <>
-            <div class="field-row">
+            <div class="field-row name-size">
               <TextField {...bound(i, 'name')} label="Its name" most={28} />
               <SelectField
                 id={`${prefix}stock-${i}-size`}
