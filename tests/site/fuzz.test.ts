@@ -49,7 +49,8 @@ const openAll = (page: Page, tails: readonly string[]) =>
     const turn = () => new Promise((done) => setTimeout(done, 0));
     const place = document.querySelector('astro-island')!.parentElement!;
     for (const tail of links) {
-      history.replaceState(null, '', `${location.pathname}?${tail}`);
+      // spelt as a browser spells the address of a link that was followed; line breaks in it are gone by then
+      history.replaceState(null, '', new URL(`${location.pathname}?${tail}`, location.origin).href);
       document.dispatchEvent(new Event('astro:after-swap'));
       const fresh = held.pristine.cloneNode(true) as Element;
       place.querySelector('astro-island')!.replaceWith(fresh);
