@@ -18,9 +18,9 @@ export function mixPlanFor(cover: CoverPlan, onTheWork: number, catalogue: Catal
   const base = oneOf(BASES, first?.of);
   const extender = oneOf(EXTENDERS, second?.of);
   const [a, b] = [first!.parts, second!.parts];
-  if (powder && second?.of === 'water')
-    return { ...shared, kind: 'powder', powder, percent: (100 * a) / (a + b), basis: 'w/w' };
-  if (starch && b / a >= 3 && b / a <= 10) {
+  const inWater = second!.of === 'water';
+  if (powder && inWater) return { ...shared, kind: 'powder', powder, percent: (100 * a) / (a + b), basis: 'w/w' };
+  if (starch && inWater && b / a >= 3 && b / a <= 10) {
     return { ...shared, kind: 'paste', starch, waterParts: b / a, by: adhesive.by, use: 'as-cooked' };
   }
   if (base && extender && adhesive.by === 'volume') {

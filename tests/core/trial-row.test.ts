@@ -54,13 +54,13 @@ describe('figures', () => {
     const [message] = said({ hold: long, lift: 'pass' });
     expect(message).toContain('x'.repeat(40));
     expect(message).not.toContain('x'.repeat(41));
-    // a sheet is not weighed in hours
-    expect(said({ gsm: '80 h', lift: 'pass' })).toHaveLength(1);
+    // a sheet is not weighed in hours, and a unit stands after its figure
+    for (const odd of ['80 h', 's20', '2 s 0']) expect(said({ gsm: odd, lift: 'pass' }), odd).toHaveLength(1);
   });
   it('none is no mistake', () => {
     const { trial, problems } = sheet([{ lift: 'pass' }]);
     expect(problems).toEqual([]);
-    expect(trial!.papers).toEqual([{ id: 'paper-1', name: 'A' }]);
+    expect(trial!.papers).toStrictEqual([{ id: 'paper-1', name: 'A' }]);
     expect(trial!.glues).toEqual([{ id: 'glue-1', name: 'P' }]);
     expect(trial!.swatches).toEqual([
       { number: 1, paper: 'paper-1', glue: 'glue-1', hold: 0, block: 1, outcomes: { lift: 'pass' } },
@@ -142,7 +142,9 @@ describe('what a swatch showed', () => {
       expect.stringMatching(/^4 lift: .*perhaps/),
     ]);
     const long = 'y'.repeat(60);
-    expect(said({ lift: 'pass' }, { lift: long })[0]).toMatch(/y{40}”/);
+    const [message] = said({ lift: 'pass' }, { lift: long });
+    expect(message).toMatch(/y{40}/);
+    expect(message).not.toMatch(/y{41}/);
   });
   it('by whom, when and with what note; a day that is no date is none', () => {
     expect(swatches({ lift: 'pass', by: 'Ada', date: '2026-03-01', note: 'a; b' })[0]).toMatchObject({

@@ -100,6 +100,7 @@ describe('the name of a file', () => {
     expect(fileNameOf('Käse & Brot, 2.')).toBe('kase-brot-2');
     expect(fileNameOf('紙 — 糊')).toBe('紙-糊');
     expect(fileNameOf('--a--')).toBe('a');
+    expect(fileNameOf(' — a, — ')).toBe('a');
     expect(fileNameOf('../../etc')).toBe('etc');
   });
   it('sixty characters of it; a word of ours where nothing is left', () => {
