@@ -30,8 +30,8 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
     bench.report({ row: line, message, ...(column !== undefined && { column: headings[column]! }) });
   const figure = (key: ColumnKey, limits: { low: number; high: number; unit: string }): number | undefined => {
     if (cell(key) === '') return undefined;
-    const value = parseNumber(cell(key).replace(/\s*(?:s|gsm|g\/m[2²])$/i, ''));
-    if (value !== undefined && numberIn(value, limits) !== undefined) return value;
+    const value = numberIn(parseNumber(cell(key).replace(/\s*(?:s|gsm|g\/m[2²])$/i, '')), limits);
+    if (value !== undefined) return value;
     complain(
       `“${cell(key).slice(0, 40)}” must be a number from ${limits.low} to ${limits.high} ${limits.unit}.`,
       place.get(key),
@@ -107,8 +107,8 @@ function entry<T extends object>(
 
 /** A swatch's or a repeat's number: whole, 1–9999; undefined for anything else. */
 export function wholeIn(cell: string): number | undefined {
-  const value = parseNumber(cell);
-  return value !== undefined && Number.isInteger(value) && value >= 1 && value <= 9999 ? value : undefined;
+  const value = numberIn(parseNumber(cell), { low: 1, high: 9999 });
+  return Number.isInteger(value) ? value : undefined;
 }
 
 function nextFree({ numbers, wished }: Bench): number {

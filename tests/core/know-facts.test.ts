@@ -9,7 +9,7 @@ const range = (low: number, middle: number, high: number, basis: 'measured' | 'f
   ({ low, middle, high, basis }) as const;
 const SHEET = {
   grammage: range(60, 80, 100),
-  density: range(0.5, 0.8, 1),
+  density: range(0.5, 0.8, 1.25),
   sorptivity: range(1, 2, 4),
 } as unknown as Sheet;
 const plainly = (text = '') => text.replaceAll('\u00a0', ' ');
@@ -46,7 +46,7 @@ describe('its thickness', () => {
   });
   it('else by its kind: from the lightest and densest to the heaviest and loosest', () => {
     expect(facts({})).toEqual({
-      Caliper: expect.stringMatching(/^60 to 200 µm \| by the density of its kind/),
+      Caliper: expect.stringMatching(/^48 to 200 µm \| by the density of its kind/),
       'Apparent density': expect.stringMatching(/^0\.8 g\/cm³ \|.*by the density of its kind/),
       'Room for water': expect.stringMatching(/^47 g\/m²/),
     });

@@ -17,6 +17,9 @@ describe('one line', () => {
     expect(lineOf('😀😀😀', 2)).toBe('😀😀');
     // trimmed after the cut, too
     expect(lineOf('abc def', 4)).toBe('abc');
+    // of a flood of blanks no more is looked at than four times that
+    expect(lineOf(`${' '.repeat(40)}a`, 10)).toBe('');
+    expect(lineOf(`${' '.repeat(39)}a`, 10)).toBe('a');
   });
   it('drops what cannot be seen, what turns writing round, and halves of a pair, wherever they stand', () => {
     expect(lineOf('\ufeffa\u0000b\u001fc\u007fd\u200ee\u202ef\u2066g', 20)).toBe('abcdefg');
@@ -39,6 +42,8 @@ describe('several lines', () => {
     expect(notesOf('abcdefgh', 8)).toBe('abcdefgh');
     expect(notesOf('😀😀😀', 2)).toBe('😀😀');
     expect(notesOf('abc\ndef', 4)).toBe('abc');
+    expect(notesOf(`${'\u0000'.repeat(40)}a`, 10)).toBe('');
+    expect(notesOf(`${'\u0000'.repeat(39)}a`, 10)).toBe('a');
   });
 });
 
