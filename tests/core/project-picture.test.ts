@@ -41,6 +41,8 @@ describe('the shapes', () => {
     const { x, high, wide: narrow } = box(tall.shapes[0]!.d);
     expect(high).toBeCloseTo(300, 0);
     expect(tall.height).toBeLessThan(350);
+    const moved = layOut(sketch({ shapes: [rectangle('board', 500, 700, 100, 2000)] }), 'mm');
+    expect([moved.shapes, moved.height]).toEqual([tall.shapes, tall.height]);
     // in the middle, but for the room that figures would take at its left
     expect(Math.abs(x + narrow / 2 - tall.width / 2)).toBeLessThan(10);
   });
@@ -62,16 +64,22 @@ describe('the shapes', () => {
 });
 
 describe('the figures', () => {
-  const both = sketch({
-    dimensions: [
-      ...[...chain('top', 0, [50, 150]), ...chain('top', 0, [200], 1)],
-      ...[...chain('left', 0, [40, 60]), ...chain('left', 0, [100], 1)],
-    ],
-  });
-  const { figures, lines, shapes, width, height } = layOut(both, 'mm');
-  const shape = box(shapes[0]!.d);
-  const of = (text: string) => figures.find((one) => one.text === text)!;
+  const laid = () => {
+    const picture = layOut(
+      sketch({
+        shapes: [rectangle('board', -20, -10, 200, 100)],
+        dimensions: [
+          ...[...chain('top', -20, [50, 150]), ...chain('top', -20, [200], 1)],
+          ...[...chain('left', -10, [40, 60]), ...chain('left', -10, [100], 1)],
+        ],
+      }),
+      'mm',
+    );
+    const of = (text: string) => picture.figures.find((one) => one.text === text)!;
+    return { ...picture, shape: box(picture.shapes[0]!.d), of };
+  };
   it('stand in the middle of what they measure, those of the left turned', () => {
+    const { figures, shape, of } = laid();
     const at = (part: number) => shape.x + part * shape.wide;
     expect(of('50').x).toBeCloseTo(at(25 / 200), 0);
     expect(of('150').x).toBeCloseTo(at(125 / 200), 0);
@@ -83,6 +91,7 @@ describe('the figures', () => {
     ]);
   });
   it('the whole outside its parts, and all of them outside the shape and inside the frame', () => {
+    const { figures, shape, width, height, of } = laid();
     expect(of('200').y).toBeLessThan(of('50').y - 10);
     expect(of('50').y).toBe(of('150').y);
     expect(of('50').y).toBeLessThan(shape.y);
@@ -96,6 +105,7 @@ describe('the figures', () => {
     }
   });
   it('each has a line as long as what it measures, with a tick at each end', () => {
+    const { lines, shape } = laid();
     const all = strokes(lines);
     expect(all).toHaveLength(6 * 3);
     const [from, to, line] = all;
@@ -111,16 +121,21 @@ describe('the figures', () => {
       expect((tick![0]![1] + tick![1]![1]) / 2).toBeCloseTo(end![1], 1);
       expect(tick![0]![1]).not.toBe(tick![1]![1]);
     }
+    expect(Math.abs(from![0]![1] - from![1]![1])).toBeCloseTo(8, 1);
     // and those of the left run down
     const beside = all.slice(9, 12)[2]!;
     expect(beside[0]![0]).toBe(beside[1]![0]);
     expect(beside[1]![1] - beside[0]![1]).toBeCloseTo(0.4 * shape.high, 0);
   });
   it('stand between their line and the one outside it', () => {
+    const { lines, shape, of } = laid();
     const [parts, whole] = [strokes(lines)[2]!, strokes(lines)[8]!];
     expect(of('50').y).toBeLessThan(parts[0]![1]);
     expect(of('50').y).toBeGreaterThan(whole[0]![1] + 4);
     expect(of('200').y).toBeLessThan(whole[0]![1]);
+    // the outer line is clear of the row of figures below it, and the inner one of the shape
+    expect(whole[0]![1]).toBeLessThan(of('50').y - 10);
+    expect(parts[0]![1]).toBeLessThan(shape.y - 4);
   });
   it('move outwards where they would lie on each other, on a thread to their line', () => {
     const narrow = layOut(sketch({ dimensions: chain('top', 0, [100.5, 2.5, 3.5, 2.5, 91]) }), 'mm');
@@ -140,7 +155,7 @@ describe('the figures', () => {
     for (const one of moved)
       expect(
         strokes(narrow.lines).some(
-          ([a, b]) => Math.abs(a![0] - one.x) < 0.1 && a![0] === b![0] && Math.abs(b![1] - one.y) < 2,
+          ([a, b]) => Math.abs(a![0] - one.x) < 0.1 && a![0] === b![0] && b![1] > one.y && b![1] < one.y + 2,
         ),
       ).toBe(true);
   });
@@ -152,6 +167,9 @@ describe('the figures', () => {
     const [line] = strokes(found.lines);
     expect(line!.flat().map(Math.round)).toEqual([x, y, x + 30 * scale, y + 40 * scale].map(Math.round));
     expect(found.figures.map(({ text, turned }) => [text, turned])).toEqual([['50', false]]);
+    // up and to the left of it, where there is nothing of the board
+    expect(line![1]![0] - found.figures[0]!.x).toBeGreaterThan(5);
+    expect(line![1]![1] - found.figures[0]!.y).toBeGreaterThan(2);
     expect(Math.hypot(found.figures[0]!.x - line![1]![0], found.figures[0]!.y - line![1]![1])).toBeLessThan(15);
     expect(layOut(sketch(), 'mm').lines).toBe('');
   });
@@ -169,12 +187,15 @@ describe('the labels', () => {
     expect(labels).toHaveLength(1);
     expect(labels[0]).toMatchObject({ text: 'board', turned: false });
     expect(labels[0]!.x).toBeCloseTo(x + wide / 2, 0);
-    expect(Math.abs(labels[0]!.y - (y + high / 2))).toBeLessThan(5);
+    // a letter stands on its foot: that lies a little below the middle, or right of it when it is turned
+    expect(labels[0]!.y - (y + high / 2)).toBeGreaterThan(2);
+    expect(labels[0]!.y - (y + high / 2)).toBeLessThan(6);
     const narrow = label(20, 100);
     const tall = box(narrow.shapes[1]!.d);
     expect(narrow.labels[0]).toMatchObject({ text: 'board', turned: true });
     expect(narrow.labels[0]!.y).toBeCloseTo(tall.y + tall.high / 2, 0);
-    expect(Math.abs(narrow.labels[0]!.x - (tall.x + tall.wide / 2))).toBeLessThan(5);
+    expect(narrow.labels[0]!.x - (tall.x + tall.wide / 2)).toBeGreaterThan(2);
+    expect(narrow.labels[0]!.x - (tall.x + tall.wide / 2)).toBeLessThan(6);
   });
   it('are left to the table where they fit neither way', () => {
     // five letters are some 35 wide and 14 high

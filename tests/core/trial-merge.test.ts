@@ -41,7 +41,7 @@ describe('one card on two devices', () => {
     const { told, card } = sameCard(mine, theirs);
     expect(told).toEqual([1, 0, 0, 0]);
     expect(card).toEqual(swatch(1, { ...mine, outcomes: { 'q-1': 'fail' }, by: 'Bo', judgedAt: '2026-03-02' }));
-    expect(sameCard({}, { spoiled: true }).card.spoiled).toBe(true);
+    for (const blank of [{}, { spoiled: false }]) expect(sameCard(blank, { spoiled: true }).card.spoiled).toBe(true);
   });
   it('one judged one question and the other another: both stand, with the later day', () => {
     const mine = { outcomes: { 'q-1': 'pass' }, by: 'Ada', judgedAt: '2026-03-01' } as const;
@@ -51,7 +51,8 @@ describe('one card on two devices', () => {
       expect(told).toEqual([1, 0, 0, 0]);
       expect(card).toMatchObject({ outcomes: { 'q-1': 'pass', 'q-2': 'fail' }, by: 'Ada', judgedAt: '2026-03-02' });
     }
-    expect(sameCard(theirs, { ...mine, outcomes: { 'q-2': 'fail' } }).card.judgedAt).toBe('2026-03-02');
+    const earlier = { outcomes: { 'q-2': 'fail' }, judgedAt: '2026-02-28' } as const;
+    expect(sameCard(mine, earlier)).toMatchObject({ told: [1, 0, 0, 0], card: { judgedAt: '2026-03-01' } });
     expect(sameCard({ outcomes: { 'q-1': 'pass' } }, { outcomes: { 'q-2': 'pass' } }).card).not.toHaveProperty(
       'judgedAt',
     );
