@@ -110,6 +110,7 @@ describe('the figures', () => {
     expect(all).toHaveLength(6 * 3);
     const [from, to, line] = all;
     expect(line![1]![0] - line![0]![0]).toBeCloseTo(shape.wide / 4, 0);
+    expect(line![0]![0]).toBeCloseTo(shape.x, 0);
     expect(line![0]![1]).toBe(line![1]![1]);
     // ticks cross the line at its ends
     for (const [tick, end] of [
@@ -125,6 +126,8 @@ describe('the figures', () => {
     // and those of the left run down
     const beside = all.slice(9, 12)[2]!;
     expect(beside[0]![0]).toBe(beside[1]![0]);
+    expect(beside[0]![0]).toBeLessThan(shape.x);
+    expect(beside[0]![1]).toBeCloseTo(shape.y, 0);
     expect(beside[1]![1] - beside[0]![1]).toBeCloseTo(0.4 * shape.high, 0);
   });
   it('stand between their line and the one outside it', () => {

@@ -63,20 +63,20 @@ describe('what a sketch is made of', () => {
 });
 
 describe('one corner, larger', () => {
-  const sketch = cornerSketch(15, 4);
+  const sketch = () => cornerSketch(15, 4);
   it('the board, the turn-ins, and the sheet cut across no further than is drawn', () => {
     // far enough to see both turn-ins and as much board again: 2 · 15 + 4
-    expect(shapesOf(sketch)).toEqual(['cover -15 -15 49 49', 'board "board" 0 0 34 34']);
-    expect(allMeasures(sketch)).toEqual(['-15: 15', '', '-15: 15', '']);
+    expect(shapesOf(sketch())).toEqual(['cover -15 -15 49 49', 'board "board" 0 0 34 34']);
+    expect(allMeasures(sketch())).toEqual(['-15: 15', '', '-15: 15', '']);
   });
   it('the cut lies as far from the point of the board as it is said to, at 45°', () => {
-    const { from, to, mm } = sketch.aslant!;
+    const { from, to, mm } = sketch().aslant!;
     expect([from, mm]).toEqual([[0, 0], 4]);
     expect(Math.hypot(...to)).toBeCloseTo(4, 9);
     expect(to[0]).toBeCloseTo(to[1], 9);
     expect(to[0]).toBeLessThan(0);
     // the cut runs through it: two corners of the sheet with the same sum
-    const onCut = sketch.shapes[0]!.points.filter(([x, y]) => Math.abs(x + y - (to[0] + to[1])) < 1e-9);
+    const onCut = sketch().shapes[0]!.points.filter(([x, y]) => Math.abs(x + y - (to[0] + to[1])) < 1e-9);
     expect(onCut).toHaveLength(2);
   });
   it('what is left reaches no further than the sheet', () => {

@@ -109,6 +109,15 @@ describe('warnings', () => {
     expect(places).not.toContain(-1);
     expect([...places].sort((a, b) => a - b)).toEqual(places);
   });
+  it('an adhesive in doubt with the first thing that speaks against it, not with what speaks for it', () => {
+    const reason = (code: string, against: boolean) => ({ code, weight: 1, against, text: `${code}.` });
+    const reasons = [reason('Clean', false), reason('Stiff', true), reason('Slow', true)];
+    const doubt = (change: Partial<Choice>) =>
+      said({}, choice('pva', 600, change)).find((one) => one.startsWith('The adhesive you chose'));
+    expect(doubt({ verdict: 'touch-and-go', reasons })).toMatch(/is touch and go on this paper\. Stiff\.$/);
+    expect(doubt({ verdict: 'unlikely', reasons: [reasons[0]!] })).toMatch(/on this paper\.$/);
+    for (const verdict of ['sound', 'likely'] as const) expect(doubt({ verdict, reasons })).toBeUndefined();
+  });
   it('what the cutting and the covering warn of is said too', () => {
     const { warnings, cut, coverage, project } = told({ paperGrain: 'none', loss: 60 });
     for (const one of [...cut.warnings, ...coverage.warnings, ...project.warnings]) expect(warnings).toContain(one);
