@@ -93,6 +93,18 @@ describe('warnings', () => {
     const quick = ['pva', 'gelatine', 'fish-glue'].map((id) => choice(id, 1));
     expect(said({ celsius: 30, humidity: 20 }, ...quick).join()).not.toMatch(/Slower than/);
   });
+  it('two slower ones at most, sound or likely, and spread like the one that was chosen', () => {
+    const short = (id: string) => catalogue.adhesives.get(id)!.short;
+    const slower = (...others: Choice[]) =>
+      said({ celsius: 30, humidity: 20 }, choice('pva', 1), ...others)
+        .find((one) => one.startsWith('Slower than'))
+        ?.split(': ')[1];
+    const [film, fish, gelatine] = ['film-double-sided', 'fish-glue', 'gelatine'].map((id) => choice(id, 600));
+    const likely = choice('eva', 600, { verdict: 'likely' });
+    expect(slower(film!, likely)).toBe(`${short('eva')}.`);
+    expect(slower(fish!, gelatine!, likely)).toBe(`${short('fish-glue')}, ${short('gelatine')}.`);
+    expect(slower(film!, choice('eva', 600, { verdict: 'touch-and-go' }))).toBeUndefined();
+  });
   it('of time first, then of the adhesive and the room, then of the project, the cutting and the covering', () => {
     const all = said(
       { celsius: 30, humidity: 20, square: 9, onBoard: undefined },
