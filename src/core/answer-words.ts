@@ -1,6 +1,7 @@
 /** The answer in a word and a sentence. */
 import type { Ranked, Verdict } from './ranking';
 import { durationSpan } from './format';
+import { lowerFirst } from './plain';
 import type { Catalogue } from './records';
 
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -31,9 +32,9 @@ export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
       : 'get it in place before it touches, for so light a sheet tears when it is lifted wet';
   const sentence = `${first}; ${then}.`;
   if (choice.verdict === 'defer')
-    return `Ask a conservator before you touch a valued original. For a copy, or for practice: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+    return `Ask a conservator before you touch a valued original. For a copy, or for practice: ${lowerFirst(sentence)}`;
   if (choice.verdict === 'unlikely')
-    return `Nothing here is likely to work as it stands. The least bad: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+    return `Nothing here is likely to work as it stands. The least bad: ${lowerFirst(sentence)}`;
   if (choice.verdict === 'ruled-out')
     return 'Everything here is ruled out for this job. The reasons stand below; take away a need, or add an adhesive.';
   return sentence;

@@ -68,7 +68,7 @@ export function drinkFacts({ sorptivity }: Sheet, drop: Drop, count: number): Mi
   const basis = drop
     ? `from ${count === 1 ? 'one drop' : `${count} drops, middle ${figure(drop.seconds)} s`}, good to a factor of 1.6 each way; ${cobb}`
     : sorptivity.basis === 'measured'
-      ? `from your Cobb figure; a drop would sink in in about ${figure(dropFromSorptivity(sorptivity.middle))} s`
+      ? `from your Cobb figure; a drop would take about ${figure(dropFromSorptivity(sorptivity.middle))} s to sink in`
       : `by its kind or sizing; ${cobb}`;
   return [{ label: 'Absorbency', value, note: basis }];
 }

@@ -48,13 +48,13 @@ const STOCK_WORDS: Readonly<Record<Stock, string>> = {
   lining: 'lining paper',
 };
 const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = { mm: 'millimetres', cm: 'centimetres', in: 'inches' };
-/** what is said first, and which piece it gives */
-const HEADLINES: Readonly<Record<ProjectId, readonly [what: string, piece: string]>> = {
-  notebook: ['two boards', 'board'],
-  accordion: ['two boards', 'board'],
-  'slip-case': ['two sides', 'side'],
-  'lidded-box': ['the base of the tray', 'tray: base'],
-  portfolio: ['two boards', 'board'],
+/** what the first piece is called in the sentence */
+const FIRST_PIECES: Readonly<Record<ProjectId, string>> = {
+  notebook: 'two boards',
+  accordion: 'two boards',
+  'slip-case': 'two sides',
+  'lidded-box': 'the base of the tray',
+  portfolio: 'two boards',
 };
 
 export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
@@ -63,8 +63,8 @@ export function projectAnswer(plan: ProjectPlan): Result<ProjectAnswer> {
   const { unit } = plan;
   const pieces = found.value;
   const m = measuresOf(plan);
-  const [what, name] = HEADLINES[plan.project];
-  const head = pieces.find((one) => one.name === name)!;
+  const what = FIRST_PIECES[plan.project];
+  const head = pieces[0]!;
   const covering = pieces.find((one) => one.stock !== 'board')!;
   const count = pieces.reduce((sum, one) => sum + one.count, 0);
   const size = `${cutText(head, unit)}\u00a0${unit}`;

@@ -1,12 +1,14 @@
 /** How to apply the adhesive that was chosen, step by step. Common practice throughout. */
 import { span } from './format';
+import { lowerFirst } from './plain';
 import type { Placement } from './placement';
 import type { Facts } from './ranking';
-import type { Catalogue, DryAdhesive } from './records';
+import type { Catalogue, DryAdhesive, WetAdhesive } from './records';
 
 /** What to do, in order, each a sentence. */
 export function stepsFor(facts: Facts, placement: Placement, catalogue: Catalogue): readonly string[] {
-  return facts.adhesive.form === 'dry' ? drySteps(facts.adhesive, placement) : wetSteps(facts, placement, catalogue);
+  const { adhesive } = facts;
+  return adhesive.form === 'dry' ? drySteps(adhesive, placement) : wetSteps(adhesive, facts, placement, catalogue);
 }
 
 function drySteps(adhesive: DryAdhesive, { glueGoesOn, tool, placeBeforeContact }: Placement): string[] {
@@ -21,16 +23,18 @@ function drySteps(adhesive: DryAdhesive, { glueGoesOn, tool, placeBeforeContact 
   ];
 }
 
-function wetSteps({ adhesive, sheet, slipSeconds }: Facts, placement: Placement, catalogue: Catalogue): string[] {
+function wetSteps(
+  { usedAt }: WetAdhesive,
+  { sheet, slipSeconds }: Facts,
+  placement: Placement,
+  catalogue: Catalogue,
+): string[] {
   const { glueGoesOn, relaxMinutes, placeBeforeContact, coat } = placement;
-  const tool = catalogue.techniques.get(placement.tool)!.name;
-  const name = tool.charAt(0).toLowerCase() + tool.slice(1);
+  const tool = lowerFirst(catalogue.techniques.get(placement.tool)!.name);
   const wet = coat ? `, about ${span(coat.low, coat.high, 'g/m²')} wet` : '';
   const steps = [
-    adhesive.form === 'wet' && adhesive.usedAt !== undefined
-      ? `Keep it at about ${adhesive.usedAt} °C, no hotter, and warm the pieces.`
-      : '',
-    `Put the glue on ${glueGoesOn}: ${name}, from the middle out over the edges${wet}.`,
+    usedAt === undefined ? '' : `Keep it at about ${usedAt} °C, no hotter, and warm the pieces.`,
+    `Put the glue on ${glueGoesOn}: ${tool}, from the middle out over the edges${wet}.`,
     relaxMinutes > 0 ? `Let the pasted sheet relax for about ${relaxMinutes} min, until it lies limp and flat.` : '',
     placeBeforeContact
       ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'

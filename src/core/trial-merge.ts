@@ -11,6 +11,7 @@ import {
   type TrialGlue,
   type TrialPaper,
 } from './trial-record';
+import { fillsBlanks, filled, overruled, saysNoMore } from './trial-same-card';
 
 export interface Conflict {
   readonly number: number;
@@ -34,20 +35,8 @@ export function mergeTrials(mine: Trial, theirs: Trial, keep?: 'mine' | 'theirs'
   const glues = [...mine.glues];
   const questions = [...mine.questions];
   const paperIds = idMap(papers, theirs.papers, TRIAL_LIMITS.papers, 'paper', samePaper);
-  const glueIds = idMap(
-    glues,
-    theirs.glues,
-    TRIAL_LIMITS.glues,
-    'glue',
-    (a: TrialGlue, b: TrialGlue) => a.name === b.name && a.record === b.record,
-  );
-  const questionIds = idMap(
-    questions,
-    theirs.questions,
-    TRIAL_LIMITS.questions,
-    'q',
-    (a: Question, b: Question) => a.text === b.text && a.kind === b.kind,
-  );
+  const glueIds = idMap(glues, theirs.glues, TRIAL_LIMITS.glues, 'glue', sameGlue);
+  const questionIds = idMap(questions, theirs.questions, TRIAL_LIMITS.questions, 'q', sameQuestion);
   const swatches = [...mine.swatches];
   const conflicts: Conflict[] = [];
   let [added, same, left] = [0, 0, 0];
@@ -81,19 +70,17 @@ export function mergeTrials(mine: Trial, theirs: Trial, keep?: 'mine' | 'theirs'
       const number = 1 + swatches.reduce((most, one) => Math.max(most, one.number), 0);
       swatches.push({ ...swatch, number, paper, glue, outcomes, ...(by && { by }), from });
       added += 1;
-    } else if (saysNoMore(outcomes, swatch, known)) {
+      continue;
+    }
+    const card = { ...swatch, number: known.number, paper, glue, outcomes };
+    if (saysNoMore(card, known)) {
       same += 1;
-    } else if (Object.keys(known.outcomes).length === 0 && known.spoiled !== true) {
-      // Mine is still blank: taking theirs overwrites nothing.
-      swatches[at] = { ...known, ...swatch, number: known.number, paper, glue, outcomes };
+    } else if (fillsBlanks(card, known)) {
+      swatches[at] = filled(known, card);
       added += 1;
     } else {
-      conflicts.push({
-        number: known.number,
-        mine: known,
-        theirs: { ...swatch, number: known.number, paper, glue, outcomes },
-      });
-      if (keep === 'theirs') swatches[at] = { ...known, ...swatch, number: known.number, paper, glue, outcomes };
+      conflicts.push({ number: known.number, mine: known, theirs: card });
+      if (keep === 'theirs') swatches[at] = overruled(known, card);
     }
   }
   const holds = [...new Set([...mine.holds, ...theirs.holds])].sort((a, b) => a - b).slice(0, TRIAL_LIMITS.holds);
@@ -102,6 +89,9 @@ export function mergeTrials(mine: Trial, theirs: Trial, keep?: 'mine' | 'theirs'
 
 const samePaper = (a: TrialPaper, b: TrialPaper) =>
   a.name === b.name && a.grammage === b.grammage && a.family === b.family;
+
+const sameGlue = (a: TrialGlue, b: TrialGlue) => a.name === b.name && a.record === b.record;
+const sameQuestion = (a: Question, b: Question) => a.text === b.text && a.kind === b.kind;
 
 /** Their ids to mine; what is new to me is added to the list under a fresh id while there is room. */
 function idMap<T extends { readonly id: string }>(
@@ -125,14 +115,6 @@ function idMap<T extends { readonly id: string }>(
     }
   }
   return ids;
-}
-
-/** Is there nothing in theirs that mine does not hold already. */
-function saysNoMore(outcomes: Readonly<Record<string, string>>, theirs: Swatch, mine: Swatch): boolean {
-  const agrees = Object.entries(outcomes).every(
-    ([id, outcome]) => Object.hasOwn(mine.outcomes, id) && mine.outcomes[id] === outcome,
-  );
-  return agrees && (theirs.spoiled ?? false) === (mine.spoiled ?? false);
 }
 
 /** One line on a conflict: "Swatch 4, lokta with PVA". */

@@ -74,7 +74,7 @@ export function planOf(
   const holds = [
     ...new Set(
       text.holds
-        .split(/[;\s]+|,\s+|,(?=\d+\s*(?:,|$))/)
+        .split(/[;\s]|,(?=\s|\d+\s*(?:,|$))/)
         .filter(Boolean)
         .map((part) => needed('holds', part, 'Each hold time', TRIAL_LIMITS.hold)),
     ),
@@ -99,7 +99,7 @@ export function planOf(
     version: TRIAL_VERSION,
     name:
       lineOf(text.name, TRIAL_LIMITS.name) ||
-      `${papers[0]?.name ?? ''} with ${glues.map(({ name }) => name).join(', ')}`.slice(0, TRIAL_LIMITS.name),
+      lineOf(`${papers[0]?.name ?? ''} with ${glues.map(({ name }) => name).join(', ')}`, TRIAL_LIMITS.name),
     by: lineOf(text.by, TRIAL_LIMITS.name),
     ...(text.substrate && { substrate: text.substrate }),
     papers,

@@ -79,7 +79,8 @@ export function trialHtml(trial: Trial, photos: ReadonlyMap<number, string> = ne
       const own = cells.filter((cell) => cell.paper === paper.id);
       return `<tr><th scope="row">${text(paperName(paper))}</th>${own.map((cell) => `<td>${text(standingOf(cell))}<small>${text(cellWords(cell))}</small></td>`).join('')}</tr>`;
     });
-    return `<h2>${text(question.text)}</h2>\n<p>${text(question.criterion)}</p>\n<div class="box"><table><thead><tr><th scope="col">Paper</th>${head}</tr></thead>\n<tbody>${rows.join('\n')}</tbody></table></div>\n<ul>${takeaways.map((one) => `<li>${text(one)}</li>`).join('\n')}</ul>`;
+    const criterion = question.criterion && `<p>${text(question.criterion)}</p>\n`;
+    return `<h2>${text(question.text)}</h2>\n${criterion}<div class="box"><table><thead><tr><th scope="col">Paper</th>${head}</tr></thead>\n<tbody>${rows.join('\n')}</tbody></table></div>\n<ul>${takeaways.map((one) => `<li>${text(one)}</li>`).join('\n')}</ul>`;
   });
   const swatches = trial.swatches.map((swatch) => {
     const photo = photos.get(swatch.number) ?? '';

@@ -17,6 +17,8 @@ export interface Bench {
   readonly papers: Map<string, TrialPaper>;
   readonly glues: Map<string, TrialGlue>;
   readonly numbers: Set<number>;
+  /** numbers that some row asks for: those are its own, wherever it stands */
+  readonly wished: ReadonlySet<number>;
   readonly report: (problem: RowProblem) => void;
 }
 
@@ -28,17 +30,13 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
     bench.report({ row: line, message, ...(column !== undefined && { column: headings[column]! }) });
   const figure = (key: ColumnKey, limits: { low: number; high: number; unit: string }): number | undefined => {
     if (cell(key) === '') return undefined;
-    const value = parseNumber(cell(key).replace(/\s*(?:s|gsm|g\/m[2²])$/i, ''));
-    if (value !== undefined && numberIn(value, limits) !== undefined) return value;
+    const value = numberIn(parseNumber(cell(key).replace(/\s*(?:s|gsm|g\/m[2²])$/i, '')), limits);
+    if (value !== undefined) return value;
     complain(
       `“${cell(key).slice(0, 40)}” must be a number from ${limits.low} to ${limits.high} ${limits.unit}.`,
       place.get(key),
     );
     return undefined;
-  };
-  const whole = (key: ColumnKey) => {
-    const value = parseNumber(cell(key));
-    return value !== undefined && Number.isInteger(value) && value >= 1 && value <= 9999 ? value : undefined;
   };
   const [paperName, glueName] = [lineOf(cell('paper'), TRIAL_LIMITS.name), lineOf(cell('glue'), TRIAL_LIMITS.name)];
   if (paperName === '' || glueName === '') {
@@ -69,8 +67,8 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
     if (text !== '' && !outcome) complain(`“${text.slice(0, 40)}” is not pass, partly or fail: left open.`, column);
     return outcome ? [[question.id, outcome]] : [];
   });
-  const wished = whole('number');
-  const free = wished !== undefined && !bench.numbers.has(wished) ? wished : nextFree(bench.numbers);
+  const wished = wholeIn(cell('number'));
+  const free = wished !== undefined && !bench.numbers.has(wished) ? wished : nextFree(bench);
   if (wished !== undefined && wished !== free) complain(`Swatch ${wished} stands here twice: this one became ${free}.`);
   bench.numbers.add(free);
   const [by, at, note] = [
@@ -83,7 +81,7 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
     paper: paper.id,
     glue: glue.id,
     hold,
-    block: whole('block') ?? 1,
+    block: wholeIn(cell('block')) ?? 1,
     outcomes: Object.fromEntries(outcomes),
     ...(by && { by }),
     ...(at && { judgedAt: at }),
@@ -107,8 +105,14 @@ function entry<T extends object>(
   return fresh;
 }
 
-function nextFree(numbers: ReadonlySet<number>): number {
+/** A swatch's or a repeat's number: whole, 1–9999; undefined for anything else. */
+export function wholeIn(cell: string): number | undefined {
+  const value = numberIn(parseNumber(cell), { low: 1, high: 9999 });
+  return Number.isInteger(value) ? value : undefined;
+}
+
+function nextFree({ numbers, wished }: Bench): number {
   let number = numbers.size + 1;
-  while (numbers.has(number)) number += 1;
+  while (numbers.has(number) || wished.has(number)) number += 1;
   return number;
 }

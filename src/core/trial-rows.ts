@@ -4,7 +4,7 @@
  */
 import { columnsOf, headingsOf } from './trial-columns';
 import { TRIAL_LIMITS, TRIAL_VERSION, type Trial } from './trial-record';
-import { readRow, type Bench, type RowProblem } from './trial-row';
+import { readRow, wholeIn, type Bench, type RowProblem } from './trial-row';
 import { lineOf, unguarded } from './trial-text';
 
 export interface FromRows {
@@ -22,18 +22,20 @@ export function trialFromRows(
   info: Pick<Trial, 'id' | 'name' | 'by' | 'createdAt'>,
 ): FromRows {
   const problems: RowProblem[] = [];
-  const bench: Bench = {
-    papers: new Map(),
-    glues: new Map(),
-    numbers: new Set(),
-    report: (problem) => void (problems.length < MOST_PROBLEMS && problems.push(problem)),
-  };
   const [head = [], ...below] = rows;
   const headings = headingsOf(head);
   const body = below
     .slice(0, TRIAL_LIMITS.swatches)
     .map((row) => headings.map((_, i) => lineOf(unguarded(row[i] ?? ''), TRIAL_LIMITS.note)));
   const columns = columnsOf(headings, body);
+  const numbered = columns.place.get('number');
+  const bench: Bench = {
+    papers: new Map(),
+    glues: new Map(),
+    numbers: new Set(),
+    wished: new Set(numbered === undefined ? [] : body.flatMap((row) => wholeIn(row[numbered]!) ?? [])),
+    report: (problem) => void (problems.length < MOST_PROBLEMS && problems.push(problem)),
+  };
   const missing = (['paper', 'glue'] as const).filter((key) => !columns.place.has(key));
   for (const key of missing)
     bench.report({ row: 1, message: `There is no column called “${key === 'glue' ? 'adhesive' : key}”.` });

@@ -12,7 +12,7 @@ const LONE = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\ud
 
 /** One line of text, at most `most` characters; '' for anything that is not text or a number. */
 export function lineOf(value: unknown, most: number): string {
-  if (typeof value !== 'string' && !(typeof value === 'number' && Number.isFinite(value))) return '';
+  if (typeof value !== 'string' && !Number.isFinite(value)) return '';
   const text = String(value)
     .slice(0, most * 4)
     .replace(UNSEEN, '')
@@ -75,6 +75,6 @@ export function fileNameOf(name: string): string {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '');
+    .replace(/^-|-$/g, '');
   return tidy.slice(0, 60) || 'trial';
 }

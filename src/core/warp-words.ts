@@ -11,9 +11,11 @@ const NO_BREAK = '\u00a0';
 export const tenths = (mm: number): string =>
   Math.abs(mm) < 9.95 ? figure(Number(Math.abs(mm).toFixed(1))) : plain(Math.round(Math.abs(mm)), 9);
 
-const flat = (mm: number): boolean => Math.abs(mm) < 0.05;
+/** mm that a rule no longer shows. */
+const FLAT = 0.05;
+const flat = (mm: number): boolean => Math.abs(mm) < FLAT;
 
-const eitherWay = ({ low, high }: Bow): boolean => low < 0 && high > 0 && !flat(low) && !flat(high);
+const eitherWay = ({ low, high }: Bow): boolean => low <= -FLAT && high >= FLAT;
 
 /** "1.2 to 3 mm towards the paper"; of a range that lies on both sides, both. */
 export function bowWords(bow: Bow): string {
@@ -22,9 +24,9 @@ export function bowWords(bow: Bow): string {
     const way = bow.middle > 0 ? 'towards the paper' : 'away from the paper';
     return `more than ${tenths(bow.middle)}${NO_BREAK}mm ${way}: it rolls up`;
   }
-  if (flat(low) && flat(high)) return `flat within ${figure(0.05, 1)}${NO_BREAK}mm`;
+  if (flat(low) && flat(high)) return `flat within ${figure(FLAT, 1)}${NO_BREAK}mm`;
   if (eitherWay(bow)) return `${tenths(low)}${NO_BREAK}mm away to ${tenths(high)}${NO_BREAK}mm towards the paper`;
-  const towards = Math.abs(high) >= Math.abs(low);
+  const towards = low + high >= 0;
   const [from, to] = towards ? [tenths(Math.max(0, low)), tenths(high)] : [tenths(Math.min(0, high)), tenths(low)];
   const span = from === to ? to : `${from} to ${to}`;
   return `${span}${NO_BREAK}mm ${towards ? 'towards' : 'away from'} the paper`;
@@ -50,7 +52,8 @@ export function liesHow(bows: Readonly<Record<Direction, Bow>>): Lies {
   const far = farEnd(bow) / bow.span;
   if (far <= BOW_ALLOWED.flat) return 'flat';
   if (far <= BOW_ALLOWED.usual) return 'nearly';
-  const near = bow.low * bow.high <= 0 ? 0 : Math.min(Math.abs(bow.low), Math.abs(bow.high)) / bow.span;
+  // the end that bows the less; 0 where the range lies on both sides
+  const near = Math.max(0, bow.low, -bow.high) / bow.span;
   return near > BOW_ALLOWED.usual ? 'warps' : 'may-warp';
 }
 

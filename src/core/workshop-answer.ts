@@ -79,7 +79,7 @@ export function workshopAnswer(
   const batches = batchesFor(cover, coverage.value.onTheWork, catalogue);
   const job = chooserJob(plan, pieces);
   const choices = slow.choose(job);
-  const choice = choices.find(({ adhesiveId }) => adhesiveId === plan.adhesive)!;
+  const choice = choices[0]!;
   const slips = slipsFor(plan, pieces, adhesive, catalogue);
   const longest = Math.max(0, ...slips.map(({ needed }) => needed));
   const slower = slowerOnes(choices, longest, catalogue).filter((short) => short !== adhesive.short);
@@ -108,7 +108,7 @@ export function workshopAnswer(
     cautions: [...new Set(['knife', ...choice.cautions, ...batches.flatMap(({ mix }) => mix.cautions)])],
     handout: handoutOf(plan, choice, project.value, catalogue),
     tails: {
-      choose: encodeJob(job, seenIn(choices[0]!)),
+      choose: encodeJob(job, seenIn(choice)),
       cut: cutTailFor(cutPlan),
     },
     figures: [cut.value.figures[0]!, coverage.value.buyMillilitres, kits],

@@ -58,5 +58,6 @@ export function classWarnings(plan: WorkshopPlan, choice: Choice): string[] {
   ];
 }
 
+/** With the weightiest thing that speaks against it: what speaks for it is no reason for doubt. */
 const inDoubt = (choice: Choice): string =>
-  `The adhesive you chose is ${lowerFirst(VERDICT_WORDS[choice.verdict])} on this paper. ${choice.reasons[0]?.text ?? ''}`.trim();
+  `The adhesive you chose is ${lowerFirst(VERDICT_WORDS[choice.verdict])} on this paper. ${choice.reasons.find(({ against }) => against)?.text ?? ''}`.trim();

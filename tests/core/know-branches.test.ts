@@ -42,7 +42,7 @@ describe('facts', () => {
   it('says whence the absorbency is known', () => {
     expect(fact({ drops: '30' }, 'Absorbency')).toContain('from one drop, good to a factor of 1.6');
     expect(fact({}, 'Absorbency')).toContain('from 3 drops, middle 31 s');
-    expect(fact({ drinkBy: 'cobb' }, 'Absorbency')).toContain('from your Cobb figure; a drop would sink in');
+    expect(fact({ drinkBy: 'cobb' }, 'Absorbency')).toContain('from your Cobb figure; a drop would take about');
     expect(fact({ drinkBy: 'kind' }, 'Absorbency')).toContain('by its kind or sizing; a Cobb 60');
   });
   it('carries what was chosen of surface, sizing and colours', () => {

@@ -37,6 +37,99 @@ describe('a plan', () => {
     expect(problems.get('paper-0-grammage')).toContain('5 to 600 g/m²');
     expect(problems.get('replicates')).toContain('whole number from 1 to 12');
   });
+  test('limits count in, noughts do not, and blanks around a figure are no figure', () => {
+    const planned = (change: Partial<typeof DEFAULT_PLAN>) => planOf({ ...DEFAULT_PLAN, ...change }, 1);
+    const fields = (change: Partial<typeof DEFAULT_PLAN>) => planned(change).problems.map(({ field }) => field);
+    // a room from −10 to 50 °C, a swatch from 10 to 300 mm, up to twelve of each: what a trial holds
+    for (const celsius of ['-10', '50', ' 20 ', '', '  ']) expect(fields({ celsius }), celsius).toEqual([]);
+    for (const celsius of ['-10.1', '51', 'warm']) expect(fields({ celsius }), celsius).toEqual(['celsius']);
+    for (const widthMm of ['10', '300']) expect(fields({ widthMm })).toEqual([]);
+    for (const widthMm of ['9', '301', '', ' ']) expect(fields({ widthMm }), widthMm).toEqual(['widthMm']);
+    expect(fields({ replicates: '12' })).toEqual([]);
+    expect(fields({ replicates: '13' })).toEqual(['replicates']);
+    expect(fields({ widthMm: '55.5', celsius: '20.5' })).toEqual([]);
+    const said = (change: Partial<typeof DEFAULT_PLAN>) => planned(change).problems[0]!.message;
+    expect(said({ widthMm: ' ' })).toMatch(/missing: a number from 10 to 300 mm\.$/);
+    expect(said({ replicates: '' })).toMatch(/missing: a number from 1 to 12\.$/);
+    expect(said({ replicates: '2.5' })).toMatch(/whole number from 1 to 12\.$/);
+    expect(said({ celsius: 'warm' })).toMatch(/must be a number from -10 to 50 °C\.$/);
+  });
+  test('a plan that is wrong is no plan', () => {
+    expect(planOf({ ...DEFAULT_PLAN, celsius: 'warm' }, 1)).not.toHaveProperty('plan');
+  });
+  test('says of papers, adhesives and room what was typed, and nothing of what was not', () => {
+    const text = {
+      ...DEFAULT_PLAN,
+      papers: [
+        { ...NO_PAPER, name: 'A' },
+        { name: 'B', family: 'lokta', grammage: '25,5', dropSeconds: '4' },
+      ],
+      glues: [
+        { name: 'P', record: '' },
+        { name: 'Q', record: 'pva' },
+      ],
+      ...{ substrate: '', celsius: '', humidity: '', batch: '' },
+    };
+    expect(planOf(text, 1).plan).toMatchObject({
+      papers: [
+        { id: 'paper-1', name: 'A' },
+        { id: 'paper-2', name: 'B', family: 'lokta', grammage: 25.5, dropSeconds: 4 },
+      ],
+      glues: [
+        { id: 'glue-1', name: 'P' },
+        { id: 'glue-2', name: 'Q', record: 'pva' },
+      ],
+    });
+    const bare = planOf(text, 1).plan!;
+    expect(bare.papers[0]).toStrictEqual({ id: 'paper-1', name: 'A' });
+    expect(bare.glues[0]).toStrictEqual({ id: 'glue-1', name: 'P' });
+    expect(bare.conditions).toStrictEqual({});
+    expect(bare).not.toHaveProperty('substrate');
+    const room = { substrate: 'binders-board', celsius: '20', humidity: '50', batch: 'May' };
+    const full = planOf({ ...text, ...room }, 1).plan!;
+    expect([full.substrate, full.conditions]).toEqual(['binders-board', { celsius: 20, humidity: 50, batch: 'May' }]);
+  });
+  test('names the paper or adhesive that has no name, as a reader counts', () => {
+    const papers = [{ ...NO_PAPER, name: 'A' }, NO_PAPER];
+    const glues = [
+      { name: 'P', record: '' },
+      { name: '', record: '' },
+    ];
+    expect(
+      planOf({ ...DEFAULT_PLAN, papers, glues }, 1).problems.map(({ field, message }) => [field, message]),
+    ).toEqual([
+      ['paper-1-name', expect.stringMatching(/^Paper 2 /)],
+      ['glue-1-name', expect.stringMatching(/^Adhesive 2 /)],
+    ]);
+  });
+  test('without a name is called by its first paper and its adhesives, and no longer than a name', () => {
+    const called = (paper: string, ...glues: readonly string[]) =>
+      planOf(
+        {
+          ...DEFAULT_PLAN,
+          name: ' ',
+          papers: [{ ...NO_PAPER, name: paper }],
+          glues: glues.map((name) => ({ name, record: '' })),
+        },
+        1,
+      ).plan!.name;
+    expect(called('Lokta', 'Paste', 'Film')).toBe('Lokta with Paste, Film');
+    expect(called('L'.repeat(70), 'Paste', 'Film')).toHaveLength(80);
+    // a sign of two halves is not cut in half: such a name could not be sent
+    expect(called('L'.repeat(72), 'P😀😀')).toBe(`${'L'.repeat(72)} with P😀`);
+  });
+  test('six hundred swatches are not too many, nor ten questions', () => {
+    const papers = Array.from({ length: 24 }, (_, i) => ({ ...NO_PAPER, name: `P${i}` }));
+    const glues = Array.from({ length: 5 }, (_, i) => ({ name: `G${i}`, record: '' }));
+    // 24 × 5 × 5 are 600
+    expect(planOf({ ...DEFAULT_PLAN, papers, glues, replicates: '5', holds: '20' }, 1).problems).toEqual([]);
+    const ownQuestions = Array.from({ length: 12 }, (_, i) => ({ text: `Own ${i}`, criterion: '' }));
+    expect(planOf({ ...DEFAULT_PLAN, ownQuestions }, 1).plan!.questions).toHaveLength(10);
+  });
+  test('a decimal comma among holds is one, where another hold follows', () => {
+    expect(planOf({ ...DEFAULT_PLAN, holds: '0,5 20' }, 1).plan!.holds).toEqual([0.5, 20]);
+    expect(planOf({ ...DEFAULT_PLAN, holds: '5,  20 ,60' }, 1).plan!.holds).toEqual([5, 20, 60]);
+  });
   test('more swatches than a trial holds are refused before they are drawn', () => {
     const papers = Array.from({ length: 24 }, (_, i) => ({ ...NO_PAPER, name: `P${i}` }));
     const { problems } = planOf({ ...DEFAULT_PLAN, papers, replicates: '12', holds: '1 2 3' }, 1);

@@ -1,0 +1,53 @@
+/** What a judgement has found, made by hand: round numbers, and whatever a test wants otherwise. */
+import type { Need } from '../../../src/core/job';
+import { DEFAULT_JOB } from '../../../src/core/job';
+import type { Facts } from '../../../src/core/ranking';
+import type { Reason } from '../../../src/core/reasons';
+import type { Adhesive, DryAdhesive, WetAdhesive } from '../../../src/core/records';
+import type { Sheet } from '../../../src/core/sheet';
+import type { Chances } from '../../../src/core/tally';
+
+const TRAITS = {
+  ...({ undoneWithWater: 'yes', longLived: 'yes', flexes: 'yes', bearsDamp: 'yes', childSafe: 'yes' } as const),
+  ...{ needsHeat: false, cautions: [], hold: { porous: 1, leather: 1, nonPorous: 1 } },
+};
+const exactly = (value: number) => ({ low: value, middle: value, high: value, basis: 'from-memory' }) as const;
+
+export const SIZE_GLUE: WetAdhesive = {
+  ...TRAITS,
+  ...{ id: 'size-glue', name: 'Size glue', short: 'size glue', form: 'wet', by: 'mass', parts: [] },
+};
+export const TACK_FILM: DryAdhesive = {
+  ...TRAITS,
+  ...{ id: 'tack-film', name: 'Tack film', short: 'tack film', form: 'dry', appliedWith: 'a soft roller' },
+  ...{ slip: exactly(5), pull: exactly(10), waterLoad: exactly(0), drag: exactly(1), strength: exactly(2) },
+};
+
+export interface Found {
+  readonly adhesive?: Adhesive;
+  readonly chances?: Partial<Chances>;
+  readonly margins?: Partial<Chances>;
+  /** seconds: one in ten below the first, the middle, one in ten above the last */
+  readonly slip?: readonly [p10: number, p50: number, p90: number];
+  readonly needed?: number;
+  readonly gives?: Facts['gives'];
+  readonly needs?: readonly Need[];
+  readonly notes?: readonly Reason[];
+  readonly surface?: Sheet['surface'];
+}
+
+/** A sheet of 100 g/m² on a wet glue; everything holds three times in four at twice what is asked, and half a minute is needed of a whole one. */
+export function factsOf(found: Found = {}): Facts {
+  const [p10, p50, p90] = found.slip ?? [40, 60, 90];
+  return {
+    adhesive: found.adhesive ?? SIZE_GLUE,
+    job: { ...DEFAULT_JOB, needs: found.needs ?? [] },
+    sheet: { grammage: exactly(100), surface: found.surface ?? 'smooth' } as unknown as Sheet,
+    chances: { spread: 0.75, lift: 0.75, bond: 0.75, flat: 0.75, ...found.chances },
+    margins: { spread: 2, lift: 2, bond: 2, flat: 2, ...found.margins },
+    slipSeconds: { p10, p50, p90 },
+    needed: found.needed ?? 30,
+    gives: found.gives ?? 'neither',
+    fit: { share: 1, notes: found.notes ?? [], cautions: [] },
+  };
+}
