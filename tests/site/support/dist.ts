@@ -32,8 +32,8 @@ const sendsOn = ({ html }: BuiltPage) => /<meta[^>]+http-equiv="?refresh/i.test(
 export const PAGES = files.filter((page) => !sendsOn(page));
 
 /** Families of pages made by one template from many records: every one is read as a file, a few are looked at. */
-const FAMILIES = /^(answers|shelf\/[a-z]+)\/[^/]+\/index\.html$/;
-const LOOKED_AT_PER_FAMILY = 4;
+const FAMILIES = /^(answers|embed|shelf\/[a-z]+)\/[^/]+\/index\.html$/;
+const LOOKED_AT_PER_FAMILY = 3;
 
 /** `ALL_PAGES=1 npm run test:site -- pages` opens every page, which takes some minutes. */
 export const EVERY_PAGE = process.env['ALL_PAGES'] === '1';
