@@ -31,7 +31,7 @@ function chunkOf(id) {
   if (/\/src\/core\/(?:format|model-version|number-text|plain|plot|random|record-id|result)\.ts/.test(id))
     return 'base';
   if (/\/src\/stores\/(?:device-storage|made-ahead)\.ts/.test(id)) return 'base';
-  if (/\/src\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|use-focus-next\.ts)/.test(id))
+  if (/\/src\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/.test(id))
     return 'base';
   // the records and what is worked out from them for the pot: of no use to the trial pages
   if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';

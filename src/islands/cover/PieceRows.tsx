@@ -5,6 +5,7 @@ import { joinRows, NO_PIECE, splitRows, type PieceText } from '../../core/pieces
 import type { CoverStore } from '../../stores/covering';
 import { NumberField } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
+import { cellsOf, without } from '../parts/rows';
 
 interface Props {
   readonly store: CoverStore;
@@ -16,19 +17,7 @@ export function PieceRows({ store, prefix }: Props) {
   const problems = useStore(store.$problems);
   const rows = splitRows(texts.pieces);
   const put = (next: readonly PieceText[]) => store.set('pieces', joinRows(next));
-  const cell = (i: number, part: keyof PieceText, label: string, unit?: string) => {
-    const field = `piece-${i}-${part}`;
-    return (
-      <NumberField
-        id={prefix + field}
-        label={label}
-        unit={unit}
-        value={rows[i]![part]}
-        error={problems.find((problem) => problem.field === field)?.message}
-        onText={(text) => put(rows.map((row, j) => (j === i ? { ...row, [part]: text } : row)))}
-      />
-    );
-  };
+  const bound = cellsOf({ prefix, name: 'piece', rows, problems, put });
   return (
     <>
       <p class="field-hint">A turn-in is for every side; or give four: top; right; bottom; left.</p>
@@ -40,16 +29,16 @@ export function PieceRows({ store, prefix }: Props) {
         takeWords="Take away piece"
         addWords="Add a piece"
         frame="choice-set piece-row"
-        onTake={(i) => put(rows.filter((_row, j) => j !== i))}
+        onTake={(i) => put(without(rows, i))}
         onAdd={() => put([...rows, NO_PIECE])}
       >
         {(i, take) => (
           <>
             <div class="field-row">
-              {cell(i, 'wide', 'Width', texts.unit)}
-              {cell(i, 'high', 'Height', texts.unit)}
-              {cell(i, 'count', 'How many')}
-              {cell(i, 'turnIn', 'Turn-in', texts.unit)}
+              <NumberField {...bound(i, 'wide')} label="Width" unit={texts.unit} />
+              <NumberField {...bound(i, 'high')} label="Height" unit={texts.unit} />
+              <NumberField {...bound(i, 'count')} label="How many" />
+              <NumberField {...bound(i, 'turnIn')} label="Turn-in" unit={texts.unit} />
             </div>
             {take}
           </>

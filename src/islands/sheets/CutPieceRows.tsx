@@ -4,6 +4,7 @@ import { MOST_ROWS } from '../../core/cut-codec';
 import { joinCutPieces, NEW_PIECE, splitCutPieces, splitStocks, type CutPieceText } from '../../core/cut-rows';
 import { NumberField, SelectField } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
+import { cellsOf, without } from '../parts/rows';
 import { TextField } from '../parts/TextField';
 import type { SheetsFieldsProps } from './SheetsFields';
 
@@ -24,16 +25,7 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
   const { unit } = texts;
   const whole = problems.find(({ field }) => field === 'pieces')?.message;
   const save = (next: readonly CutPieceText[]) => store.set('pieces', joinCutPieces(next));
-  const bound = (i: number, cell: keyof CutPieceText) => {
-    const change = (text: string) => save(rows.map((one, j) => (j === i ? { ...one, [cell]: text } : one)));
-    return {
-      id: `${prefix}piece-${i}-${cell}`,
-      value: rows[i]![cell],
-      error: problems.find(({ field }) => field === `piece-${i}-${cell}`)?.message,
-      onText: change,
-      onPick: change,
-    };
-  };
+  const bound = cellsOf({ prefix, name: 'piece', rows, problems, put: save });
   return (
     <>
       <h2 id={`${prefix}pieces`} tabIndex={-1}>
@@ -54,7 +46,7 @@ export function CutPieceRows({ store, prefix }: SheetsFieldsProps) {
         frame="choice-set piece-row"
         rest={`${prefix}pieces`}
         full={`One plan takes at most ${MOST_ROWS} kinds of piece.`}
-        onTake={(i) => save(rows.filter((_row, j) => j !== i))}
+        onTake={(i) => save(without(rows, i))}
         onAdd={() => save([...rows, NEW_PIECE])}
       >
         {(i, take) => (

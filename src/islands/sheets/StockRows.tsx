@@ -6,6 +6,7 @@ import type { LengthUnit } from '../../core/length-text';
 import { SHEET_SIZES, sizeTyped, typedSize } from '../../core/sheet-sizes';
 import { NumberField, SelectField } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
+import { cellsOf, changed } from '../parts/rows';
 import { TextField } from '../parts/TextField';
 import type { SheetsFieldsProps } from './SheetsFields';
 
@@ -25,18 +26,8 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
   const rows = splitStocks(texts.stocks);
   const unit = texts.unit as LengthUnit;
   const whole = problems.find(({ field }) => field === 'stocks')?.message;
-  const put = (i: number, change: Partial<StockText>) =>
-    store.set('stocks', joinStocks(rows.map((row, j) => (j === i ? { ...row, ...change } : row))));
-  const bound = (i: number, cell: keyof StockText) => {
-    const change = (text: string) => put(i, { [cell]: text });
-    return {
-      id: `${prefix}stock-${i}-${cell}`,
-      value: rows[i]![cell],
-      error: problems.find(({ field }) => field === `stock-${i}-${cell}`)?.message,
-      onText: change,
-      onPick: change,
-    };
-  };
+  const save = (next: readonly StockText[]) => store.set('stocks', joinStocks(next));
+  const bound = cellsOf({ prefix, name: 'stock', rows, problems, put: save });
   return (
     <>
       <h2 id={`${prefix}stocks`} tabIndex={-1}>
@@ -52,7 +43,7 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
         addWords="Add a sheet"
         frame="choice-set piece-row"
         onTake={store.removeStock}
-        onAdd={() => store.set('stocks', joinStocks([...rows, { ...NEW_STOCK, ...typedSize('500-700-mm', unit) }]))}
+        onAdd={() => save([...rows, { ...NEW_STOCK, ...typedSize('500-700-mm', unit) }])}
       >
         {(i, take) => (
           <>
@@ -63,7 +54,7 @@ export function StockRows({ store, prefix }: SheetsFieldsProps) {
                 label="Its size"
                 value={sizeTyped(rows[i]!.wide, rows[i]!.high, unit)}
                 options={SIZES}
-                onPick={(id) => put(i, typedSize(id, unit) ?? {})}
+                onPick={(id) => save(changed(rows, i, typedSize(id, unit) ?? {}))}
               />
             </div>
             <div class="field-row tight">

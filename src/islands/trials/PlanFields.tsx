@@ -5,8 +5,9 @@ import { TRIAL_LIMITS } from '../../core/trial-record';
 import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
+import { changed, without } from '../parts/rows';
 import { TextField } from '../parts/TextField';
-import { changed, useProblem, without } from './PlanLists';
+import { useProblem } from './PlanLists';
 
 interface Props {
   readonly store: PlanStore;

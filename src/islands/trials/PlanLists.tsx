@@ -5,6 +5,7 @@ import { TRIAL_LIMITS } from '../../core/trial-record';
 import type { PlanStore } from '../../stores/trial-plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
+import { changed, without } from '../parts/rows';
 import { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { TextField } from '../parts/TextField';
 
@@ -12,10 +13,6 @@ export function useProblem(store: PlanStore): (field: string) => string | undefi
   const problems = useStore(store.$problems);
   return (field) => problems.find((problem) => problem.field === field)?.message;
 }
-
-export const without = <T,>(list: readonly T[], place: number): readonly T[] => list.filter((_, i) => i !== place);
-export const changed = <T,>(list: readonly T[], place: number, part: Partial<T>): readonly T[] =>
-  list.map((one, i) => (i === place ? { ...one, ...part } : one));
 
 export function PaperFields({ store, families }: { readonly store: PlanStore; readonly families: readonly Option[] }) {
   const { papers } = useStore(store.$text);
