@@ -21,61 +21,56 @@ const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
 const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
 
 /**
- * What every calculator needs travels as one file, the chooser's model as another: a file of its own for
- * each small module costs more than it saves, as each is squeezed by itself.
- * @param {string} id
+ * Which modules travel in one file, by room: a file of its own for each small module costs more than it saves, as
+ * each is squeezed by itself. What is named in none goes with the first group that imports it. First match wins.
+ * @type {readonly (readonly [chunk: string, modules: RegExp])[]}
  */
-function chunkOf(id) {
-  if (/\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs|preload-helper/.test(id))
-    return 'base';
-  if (/\/src\/core\/(?:format|model-version|number-text|plain|plot|random|record-id|result)\.ts/.test(id))
-    return 'base';
-  if (/\/src\/stores\/(?:device-storage|made-ahead)\.ts/.test(id)) return 'base';
-  if (/\/src\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/.test(id))
-    return 'base';
+const CHUNKS = [
+  // what every calculator needs
+  ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs|preload-helper/],
+  ['base', /\/core\/base\/(?:format|number-text|scale|random|record-id|result)\.ts|\/core\/link\/model-version\.ts/],
+  ['base', /\/stores\/shared\/(?:device-storage|precompute)\.ts/],
+  ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
-  if (/virtual:records|\/src\/data\/(?:catalogue|expand)\.ts/.test(id)) return 'records';
-  if (/\/src\/core\/(?:quantity|viscosity|mixture|liquid|paper)\.ts/.test(id)) return 'records';
-  if (/\/src\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/.test(id)) return 'records';
+  ['records', /virtual:records|\/data\/(?:catalogue|expand)\.ts/],
+  ['records', /\/core\/(?:base\/quantity|adhesive\/(?:viscosity|mixture|liquid)|paper\/paper)\.ts/],
+  ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
   // what calculators with a table of fields share
-  if (/\/src\/core\/(?:length-text|pairs|plan-fields|plan-link|rounding)\.ts/.test(id)) return 'plan';
-  if (
-    /\/src\/(?:stores\/(?:change-unit|plan)\.ts|islands\/parts\/(?:OneOf|PlanField|UnitField|Warnings)\.tsx)/.test(id)
-  )
-    return 'plan';
+  ['plan', /\/core\/(?:base\/(?:length-text|rounding)|link\/(?:pairs|fields|plan-link))\.ts/],
+  ['plan', /\/stores\/shared\/(?:change-unit|plan)\.ts|\/islands\/parts\/(?:OneOf|PlanField|UnitField|Warnings)\.tsx/],
   // a paper of one's own, which the chooser takes too
-  if (/\/src\/(?:core\/paper-text|stores\/own-papers|islands\/parts\/(?:TakeOwnPaper|use-own-papers))\.tsx?/.test(id))
-    return 'own-paper';
-  if (/\/src\/islands\/parts\/PaperPick\.tsx/.test(id)) return 'paper-pick';
+  ['own-paper', /\/core\/paper\/(?:own-paper|limits)\.ts|\/stores\/shared\/own-papers\.ts/],
+  ['own-paper', /\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
+  ['paper-pick', /\/islands\/parts\/PaperPick\.tsx/],
   // the frame of a calculator on a page of its own
-  if (/\/src\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/.test(id)) return 'frame';
-  if (/\/src\/(?:islands\/parts\/(?:LinkSaid|SendLink)\.tsx|stores\/url-sync\.ts)/.test(id)) return 'send';
+  ['frame', /\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/],
+  ['send', /\/islands\/parts\/(?:LinkSaid|SendLink)\.tsx|\/stores\/shared\/url-sync\.ts/],
   // what a mix is said with, in a lesson too
-  if (/\/src\/core\/mix-(?:plan|words)\.ts|\/src\/islands\/mix\/(?:AmountFields|MixResult)\.tsx/.test(id)) return 'mix';
-  if (/\/src\/core\/mix-paste\.ts|\/src\/islands\/mix\/PasteFields\.tsx/.test(id)) return 'paste';
-  if (/\/src\/core\/mix-powder\.ts|\/src\/islands\/parts\/(?:CurvePlate|EtherAxes)\.tsx/.test(id)) return 'powder';
-  // lengths, and pieces with their sizes: a lesson that covers something needs all of it
-  if (/\/src\/core\/(?:area|coverage|pieces-link|project-sizes)\.ts/.test(id)) return 'sizes';
-  if (/\/src\/core\/(?:cover-answer|cover-plan|pieces|pieces-text)\.ts/.test(id)) return 'pieces';
-  if (/\/src\/islands\/cover\/(?:CoverFields|CoverResult|PieceRows)\.tsx/.test(id)) return 'pieces';
-  if (/\/src\/stores\/(?:open-)?covering\.ts/.test(id)) return 'pieces';
-  if (/\/src\/stores\/(?:open-)?mixing\.ts/.test(id)) return 'mix';
-  if (/\/src\/core\/(?:chooser|judge-one|reasons|technique)\.ts/.test(id)) return 'chooser';
-  // the code of a link, drawn when all else is done
-  if (id.includes('/node_modules/uqr/')) return 'code';
-  // a sheet and its job, which the page on one's own paper reads too
-  if (/\/src\/core\/(?:job|job-limits|sheet|sorption|encode-job|seen)\.ts/.test(id)) return 'sheet';
-  // what the chooser and the calculator of warp both reckon a bow with
-  if (/\/src\/core\/(?:flatness|laminate|model-constants)\.ts/.test(id)) return 'bow';
-  if (MODEL.test(id)) return 'model';
-  return undefined;
-}
-const MODEL = new RegExp(
   [
-    '/src/core/(?:ranking|suitability|placement|needs|answer-words|sampling|tally|margins|bond-line|water-loss|moisture|spread)\\.ts',
-    '/src/(?:stores/(?:open-)?chooser|islands/chooser/(?:Answer|PaperFields)|islands/parts/ChanceRule)\\.tsx?',
-  ].join('|'),
-);
+    'mix',
+    /\/core\/mix\/(?:plan|words)\.ts|\/islands\/mix\/(?:AmountFields|MixResult)\.tsx|\/stores\/mix\/(?:open-)?mix\.ts/,
+  ],
+  ['paste', /\/core\/mix\/paste\.ts|\/islands\/mix\/PasteFields\.tsx/],
+  ['powder', /\/core\/mix\/powder\.ts|\/islands\/parts\/(?:CurvePlate|EtherAxes)\.tsx/],
+  // lengths, and pieces with their sizes: a lesson that covers something needs all of it
+  ['sizes', /\/core\/(?:base\/(?:piece|board-sizes)|adhesive\/coverage|cover\/pieces-link)\.ts/],
+  ['pieces', /\/core\/cover\/(?:answer|plan|pieces|pieces-text)\.ts|\/stores\/cover\/(?:open-)?cover\.ts/],
+  ['pieces', /\/islands\/cover\/(?:CoverFields|CoverResult|PieceRows)\.tsx/],
+  ['chooser', /\/core\/choose\/(?:choose|judge|reasons|technique)\.ts/],
+  // the code of a link, drawn when all else is done
+  ['code', /\/node_modules\/uqr\//],
+  // a sheet and its job, which the page on one's own paper reads too
+  ['sheet', /\/core\/(?:choose\/(?:job|job-limits|write-link|seen)|paper\/(?:sheet|sorption|asked-paper))\.ts/],
+  // what the chooser and the calculator of flatness both reckon a bow with
+  ['bow', /\/core\/joint\/(?:flatness|laminate|constants)\.ts/],
+  ['model', /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|sampling|tally)\.ts/],
+  ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread)\.ts/],
+  [
+    'model',
+    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields)|parts\/ChanceRule)\.tsx/,
+  ],
+];
+const chunkOf = (/** @type {string} */ id) => CHUNKS.find(([, modules]) => modules.test(id))?.[0];
 
 export default defineConfig({
   site,

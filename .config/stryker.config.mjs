@@ -1,7 +1,7 @@
 // @ts-check
 /**
  * `npm run mutate`: changes `src/core` in one small place at a time and runs the tests that reach it; a
- * change that no test notices is listed. `npm run mutate -- --mutate src/core/paper.ts` for one file.
+ * change that no test notices is listed. `npm run mutate -- --mutate src/core/paper/paper.ts` for one file.
  * What is known already is kept in .cache/mutation, so that a second run tries only what changed.
  *
  * Left out:

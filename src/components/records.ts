@@ -1,7 +1,7 @@
 /** Records that a lesson names, at the middle of their ranges. Each throws at build on an unknown id. */
-import type { Job } from '../core/job';
-import type { Adhesive, Paper, Substrate, Technique, WetAdhesive } from '../core/records';
-import { DEFAULT_JOB } from '../core/job';
+import type { Job } from '../core/choose/job';
+import type { Adhesive, Paper, Substrate, Technique, WetAdhesive } from '../core/records/records';
+import { DEFAULT_JOB } from '../core/choose/job';
 import { catalogue } from '../data/catalogue';
 
 function named<T>(record: T | undefined, id: string): T {

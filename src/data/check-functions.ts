@@ -1,13 +1,13 @@
 /** The functions of core that check files may call, by the names they are exported under. */
-import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/coverage';
-import { curl } from '../core/curl';
-import { diluteTo, solutionFromPowder, stretch } from '../core/dilution';
-import { equilibriumMoisture } from '../core/held-moisture';
-import { bowHeight, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/laminate';
+import { cover, dryFilmMicrometres, squareMetresPerLitre, wetFilmMicrometres } from '../core/adhesive/coverage';
+import { curl } from '../core/joint/curl';
+import { diluteTo, solutionFromPowder, stretch } from '../core/adhesive/dilution';
+import { equilibriumMoisture } from '../core/joint/equilibrium-moisture';
+import { bowHeight, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/joint/laminate';
 
-import { findGrain, type GrainTest, type GrainWay, type Seen } from '../core/grain-tests';
-import { mix } from '../core/mixture';
-import { evaporationRate, humidityRatio, saturationPressure } from '../core/moisture';
+import { findGrain, type GrainTest, type GrainWay, type Seen } from '../core/paper/grain-tests';
+import { mix } from '../core/adhesive/mixture';
+import { evaporationRate, humidityRatio, saturationPressure } from '../core/joint/moisture';
 import {
   apparentDensity,
   basisWeightFromGrammage,
@@ -17,10 +17,10 @@ import {
   poreVolume,
   porosity,
   thousandFromGrammage,
-} from '../core/paper';
-import { cookPaste } from '../core/paste';
-import { stripsOf } from '../core/project-accordion';
-import { usualMeasures, type MeasureId } from '../core/project-measures';
+} from '../core/paper/paper';
+import { cookPaste } from '../core/adhesive/paste';
+import { stripsOf } from '../core/make/accordion';
+import { usualMeasures, type MeasureId } from '../core/make/measures';
 import {
   caseSizes,
   lidInside,
@@ -29,16 +29,16 @@ import {
   trayRound,
   withSlack,
   type Room,
-} from '../core/project-sizes';
-import { layOut } from '../core/sheet-layout';
-import { mostWorth } from '../core/sheet-layout-exact';
-import { kindsOf, roomOf } from '../core/sheet-layout-units';
-import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/sorption';
-import { boschlooExact, fisherExact, mcnemarExact } from '../core/trial-compare';
-import { firthLine } from '../core/trial-firth';
-import { clopperPearsonInterval, wilsonInterval } from '../core/trial-intervals';
-import { sheetsToHalve } from '../core/weigh-together';
-import { celluloseEtherViscosity, dispersionViscosity } from '../core/viscosity';
+} from '../core/base/board-sizes';
+import { layOut } from '../core/cut/layout';
+import { mostWorth } from '../core/cut/layout-exact';
+import { kindsOf, roomOf } from '../core/cut/layout-units';
+import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/paper/sorption';
+import { boschlooExact, fisherExact, mcnemarExact } from '../core/stats/compare';
+import { firthLine } from '../core/stats/firth';
+import { clopperPearsonInterval, wilsonInterval } from '../core/stats/intervals';
+import { sheetsToHalve } from '../core/paper/weighing-error';
+import { celluloseEtherViscosity, dispersionViscosity } from '../core/adhesive/viscosity';
 
 /** Timoshenko's curvature made free of size: κ·h/ε, which the published figures are given in. */
 const curvatureTimesThickness = (m: number, n: number): number =>

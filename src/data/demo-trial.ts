@@ -2,8 +2,8 @@
  * An invented trial that shows what the trial pages do with one. Nobody laid these swatches: papers,
  * adhesives and outcomes were made up for it, and it says so wherever it is shown.
  */
-import { drawOrder, STANDARD_QUESTIONS } from '../core/trial-design';
-import type { Outcome, Trial } from '../core/trial-record';
+import { drawOrder, STANDARD_QUESTIONS } from '../core/trial/design';
+import type { Outcome, Trial } from '../core/trial/record';
 
 const papers = [
   { id: 'paper-1', name: 'Newsprint offcut', family: 'newsprint', grammage: 45 },

@@ -1,6 +1,6 @@
 /** From compact records (see compact-records.mjs) to the shapes that core reads. */
-import type { Basis, Range } from '../core/quantity';
-import type { Catalogue } from '../core/records';
+import type { Basis, Range } from '../core/base/quantity';
+import type { Catalogue } from '../core/records/records';
 
 /** A kind of record as a table: field names, then rows of id and values; null where a record lacks the field. */
 export interface Table {

@@ -1,6 +1,6 @@
 /** Plans that lessons open the mixing and coverage calculators at. */
-import { DEFAULT_COVER, type CoverPlan } from '../core/cover-plan';
-import { DEFAULT_MIX, type MixPlan } from '../core/mix-plan';
+import { DEFAULT_COVER, type CoverPlan } from '../core/cover/plan';
+import { DEFAULT_MIX, type MixPlan } from '../core/mix/plan';
 
 export const mixPresets: Readonly<Record<string, MixPlan>> = {
   'a-jar-of-size': { ...DEFAULT_MIX, kind: 'powder', percent: 1, need: 250 },

@@ -1,5 +1,5 @@
 /** Jobs that lessons open the chooser at. */
-import { DEFAULT_JOB, type Job } from '../core/job';
+import { DEFAULT_JOB, type Job } from '../core/choose/job';
 
 export const presets: Readonly<Record<string, Job>> = {
   /** a light, soft sheet on board: the case where weight decides */

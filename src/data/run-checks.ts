@@ -1,7 +1,7 @@
 /** Runs check rows. The tests and the page "How we check" call this same code, so neither can show what the other did not run. */
-import { choose } from '../core/chooser';
-import { DEFAULT_JOB } from '../core/job';
-import type { Catalogue } from '../core/records';
+import { choose } from '../core/choose/choose';
+import { DEFAULT_JOB } from '../core/choose/job';
+import type { Catalogue } from '../core/records/records';
 import type { Check, FormulaRow, OutcomeRow } from '../schemas/checks';
 import { CHECK_FUNCTIONS } from './check-functions';
 

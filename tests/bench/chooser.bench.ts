@@ -1,11 +1,11 @@
 /** `npm run bench`: what an answer costs. The aim is under 5 ms for all adhesives, so that a phone keeps up with typing. */
 import { bench, describe } from 'vitest';
-import { choose } from '../../src/core/chooser';
-import { FLIP_FIELDS, nearestFlip } from '../../src/core/flips';
-import { DEFAULT_JOB } from '../../src/core/job';
-import { rank } from '../../src/core/ranking';
-import { decodeJob, encodeJob } from '../../src/core/share-link';
-import { weightMap } from '../../src/core/weight-map';
+import { choose } from '../../src/core/choose/choose';
+import { FLIP_FIELDS, nearestFlip } from '../../src/core/choose/tipping-points';
+import { DEFAULT_JOB } from '../../src/core/choose/job';
+import { rank } from '../../src/core/choose/ranking';
+import { decodeJob, encodeJob } from '../../src/core/choose/read-link';
+import { weightMap } from '../../src/core/choose/weight-map';
 import { catalogue } from '../../src/data/catalogue';
 
 /** A new weight every time, as when someone types: nothing of the last answer can be used again. */

@@ -1,7 +1,7 @@
 /** `npm run bench`: what a cutting plan costs. The aim is well under 50 ms for a kit of twelve kinds, so that typing is not held up. */
 import { bench, describe } from 'vitest';
-import { cutAnswer } from '../../src/core/cut-answer';
-import { DEFAULT_CUT } from '../../src/core/cut-plan';
+import { cutAnswer } from '../../src/core/cut/answer';
+import { DEFAULT_CUT } from '../../src/core/cut/plan';
 
 /** Twelve kinds of piece out of one board: invented, of the sizes that cases and boxes ask for. */
 const TWELVE = [

@@ -1,7 +1,7 @@
 /**
  * `npm run calibrate`: finds the constants again, leaves each paper out in turn, and writes what came of
  * it to content/checks/leave-one-out.yaml, which the site shows and the tests check. Takes about two
- * minutes. Copy the printed constants into src/core/model-constants.ts when they have changed.
+ * minutes. Copy the printed constants into src/core/joint/constants.ts when they have changed.
  */
 import { writeFileSync } from 'node:fs';
 import { stringify } from 'yaml';

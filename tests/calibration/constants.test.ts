@@ -1,7 +1,7 @@
 /** The model's constants are the ones that the search finds, and the page's report of it is what comes of them. */
 import { describe, expect, test } from 'vitest';
-import { BOND_CONSTANTS, type BondConstants } from '../../src/core/model-constants';
-import { SAMPLES } from '../../src/core/ranking';
+import { BOND_CONSTANTS, type BondConstants } from '../../src/core/joint/constants';
+import { SAMPLES } from '../../src/core/choose/ranking';
 import { checkSchema } from '../../src/schemas/checks';
 import { readCatalogue, readRecords } from '../tools/read-content';
 import { agreement, answerer, fit, FREE, isRight, lossOf, RANGES, rounded, type Outcomes } from './fit';

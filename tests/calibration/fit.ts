@@ -3,18 +3,18 @@
  * gives to what is known to happen are made as large as they can be, each constant being drawn gently to
  * the middle of its stated range. The search is seeded, so the same outcomes give the same constants.
  */
-import { bondLine, type Joint } from '../../src/core/bond-line';
-import { DEFAULT_JOB, type Job } from '../../src/core/job';
-import { liquidOf } from '../../src/core/liquid';
-import { wetMargins } from '../../src/core/margins';
-import { BOND_CONSTANTS, type BondConstants } from '../../src/core/model-constants';
-import { seededUniform } from '../../src/core/random';
-import { SAMPLES } from '../../src/core/ranking';
-import type { Catalogue, WetAdhesive } from '../../src/core/records';
-import { benchesOf, liquidsOf } from '../../src/core/sampling';
-import { sheetOf } from '../../src/core/sheet';
-import { spreadMargin } from '../../src/core/spread';
-import { holds } from '../../src/core/tally';
+import { bondLine, type Joint } from '../../src/core/joint/bond-line';
+import { DEFAULT_JOB, type Job } from '../../src/core/choose/job';
+import { liquidOf } from '../../src/core/adhesive/liquid';
+import { wetMargins } from '../../src/core/joint/margins';
+import { BOND_CONSTANTS, type BondConstants } from '../../src/core/joint/constants';
+import { seededUniform } from '../../src/core/base/random';
+import { SAMPLES } from '../../src/core/choose/ranking';
+import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
+import { benchesOf, liquidsOf } from '../../src/core/choose/sampling';
+import { sheetOf } from '../../src/core/paper/sheet';
+import { spreadMargin } from '../../src/core/joint/spread';
+import { holds } from '../../src/core/choose/tally';
 
 export interface Outcome {
   readonly id: string;

@@ -1,11 +1,11 @@
 /** The answers that have pages, the judgements that are shown, and the share pictures. */
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { choose } from '../../src/core/chooser';
-import { DEFAULT_JOB } from '../../src/core/job';
-import { decodeJob } from '../../src/core/share-link';
+import { choose } from '../../src/core/choose/choose';
+import { DEFAULT_JOB } from '../../src/core/choose/job';
+import { decodeJob } from '../../src/core/choose/read-link';
 import { catalogue } from '../../src/data/catalogue';
-import { ASKED_GROUNDS, answerFor, askedPairs, pairId } from '../../src/components/answers/pairs';
+import { ASKED_GROUNDS, answerFor, askedPairs, pairId } from '../../src/components/choose/answer-pairs';
 import { judgements } from '../../src/components/model/judgements';
 import { standingsOf } from '../../src/components/shelf/suits';
 import { linesOf, sharePng, SHARE_SIZE, shareSvg } from '../../src/components/share/picture';

@@ -20,8 +20,8 @@ test('a short name keeps its capital and loses what stands in brackets', () => {
 
 test('a lesson names a record by link, by preset or by name, and not by a part of another word', () => {
   expect(isNamed('see [it](/shelf/papers/gampi/)', 'papers', 'gampi', [])).toBe(true);
-  expect(isNamed('<ChooserLab preset="light-sheet" />', 'papers', 'kozo-tissue', [])).toBe(true);
-  expect(isNamed('<ChooserLab preset="light-sheet" />', 'substrates', 'binders-board', [])).toBe(false);
+  expect(isNamed('<ChooseLab preset="light-sheet" />', 'papers', 'kozo-tissue', [])).toBe(true);
+  expect(isNamed('<ChooseLab preset="light-sheet" />', 'substrates', 'binders-board', [])).toBe(false);
   expect(isNamed('A sheet of lokta tears.', 'papers', 'lokta-light', ['Lokta, light'])).toBe(true);
   expect(isNamed('a leather-like paper', 'substrates', 'leather', ['Leather'])).toBe(false);
   expect(isNamed('cardinal', 'papers', 'card', ['Card'])).toBe(false);

@@ -1,23 +1,23 @@
 /** Small formulas at their edges: expected values by hand, by integration in small steps, or by a limit the module states. */
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { dilutionProblem } from '../../src/core/dilution-input';
-import { asOneDrop, parseDrops, readDrops, showDrops } from '../../src/core/drop-text';
-import { findGrain, type Seen } from '../../src/core/grain-tests';
-import { thicknessWords } from '../../src/core/mix-words';
-import { figuresIn, fingerprint, parsePairs, sameFigures, writePairs } from '../../src/core/pairs';
-import { isPaper, paperInSentence, paperName, readPaper, writePaper } from '../../src/core/paper-text';
-import { coolingSeconds } from '../../src/core/cooling';
-import { densityIsPossible, grammageFromThousand, thousandFromGrammage } from '../../src/core/paper';
-import { lowDiscrepancyPoints, seededUniform } from '../../src/core/random';
-import { dropFromSorptivity, sorptivityFromDrop } from '../../src/core/sorption';
-import { duration, durationSpan, figure } from '../../src/core/format';
-import { asTyped, inUnit, lengthSpec, parseLength } from '../../src/core/length-text';
-import { parseNumber } from '../../src/core/number-text';
-import { jugStep, roundUpForJug } from '../../src/core/rounding';
-import { alone, asAdhesive, blend, partsForSolids } from '../../src/core/stretching';
-import { read, type Spec } from '../../src/core/plan-fields';
-import { takenUp, timeToLose, type Flow } from '../../src/core/water-loss';
+import { dilutionProblem } from '../../src/core/mix/dilution-input';
+import { asOneDrop, parseDrops, readDrops, showDrops } from '../../src/core/paper/drop-test';
+import { findGrain, type Seen } from '../../src/core/paper/grain-tests';
+import { thicknessWords } from '../../src/core/mix/words';
+import { figuresIn, fingerprint, parsePairs, sameFigures, writePairs } from '../../src/core/link/pairs';
+import { isPaper, paperInSentence, paperName, readPaper, writePaper } from '../../src/core/paper/own-paper';
+import { coolingSeconds } from '../../src/core/adhesive/cooling';
+import { densityIsPossible, grammageFromThousand, thousandFromGrammage } from '../../src/core/paper/paper';
+import { lowDiscrepancyPoints, seededUniform } from '../../src/core/base/random';
+import { dropFromSorptivity, sorptivityFromDrop } from '../../src/core/paper/sorption';
+import { duration, durationSpan, figure } from '../../src/core/base/format';
+import { asTyped, inUnit, lengthSpec, parseLength } from '../../src/core/base/length-text';
+import { parseNumber } from '../../src/core/base/number-text';
+import { jugStep, roundUpForJug } from '../../src/core/base/rounding';
+import { alone, asAdhesive, blend, partsForSolids } from '../../src/core/adhesive/blend';
+import { read, type Spec } from '../../src/core/link/fields';
+import { takenUp, timeToLose, type Flow } from '../../src/core/joint/water-loss';
 import { catalogue } from '../../src/data/catalogue';
 
 describe('water leaving a coat', () => {

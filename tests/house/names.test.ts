@@ -57,15 +57,3 @@ test('prose raises its voice nowhere', () => {
   });
   expect(found).toEqual([]);
 });
-
-describe('a file stays short enough to be read in one sitting', () => {
-  test.for([
-    ['src/core', 150],
-    ['src/islands', 200],
-  ] as const)('%s: %i lines', ([folder, limit]) => {
-    const long = ALL.filter((file) => file.startsWith(`${folder}/`) && /\.tsx?$/.test(file))
-      .map((file) => [file, textOf(file).trimEnd().split('\n').length] as const)
-      .filter(([, lines]) => lines > limit);
-    expect(long.map(([file, lines]) => `${file}: ${lines}`)).toEqual([]);
-  });
-});

@@ -26,11 +26,11 @@ test('only the places known of write on a device', () => {
   const writers = filesIn('src').filter((file) => /\.(?:ts|tsx|mjs|astro)$/.test(file) && WRITES.test(textOf(file)));
   expect(writers).toEqual([
     'src/build/earlier-files.mjs',
-    'src/stores/chooser-evidence.ts',
-    'src/stores/own-papers.ts',
-    'src/stores/trial-photos.ts',
-    'src/stores/trial-plan.ts',
-    'src/stores/trial-run.ts',
-    'src/stores/trial-shelf.ts',
+    'src/stores/choose/evidence.ts',
+    'src/stores/shared/own-papers.ts',
+    'src/stores/trial/photos.ts',
+    'src/stores/trial/plan.ts',
+    'src/stores/trial/run.ts',
+    'src/stores/trial/shelf.ts',
   ]);
 });

@@ -2,11 +2,11 @@
 import type { Page } from 'playwright-core';
 import { encode } from 'uqr';
 import { describe, expect, test } from 'vitest';
-import { answerSentence, VERDICT_WORDS } from '../../src/core/answer-words';
-import { choose } from '../../src/core/chooser';
-import { encodeJob } from '../../src/core/encode-job';
-import { DEFAULT_JOB, type Job } from '../../src/core/job';
-import { decodeJob } from '../../src/core/share-link';
+import { answerSentence, VERDICT_WORDS } from '../../src/core/choose/answer-words';
+import { choose } from '../../src/core/choose/choose';
+import { encodeJob } from '../../src/core/choose/write-link';
+import { DEFAULT_JOB, type Job } from '../../src/core/choose/job';
+import { decodeJob } from '../../src/core/choose/read-link';
 import { readCatalogue } from '../tools/read-content';
 import { linkOf, open, ORIGIN, PHONE, SITE, wakeIslands, withPage } from './support/browser';
 
@@ -19,7 +19,7 @@ const sentence = (page: Page) => page.locator('.bench-answer .verdict-why');
 const weight = (page: Page) => page.getByRole('textbox', { name: /^Its weight/ });
 
 /** Opens the chooser and waits until it can be used; whatever goes wrong or goes elsewhere is noted. */
-async function openChooser(page: Page, address = CHOOSE) {
+async function openChoose(page: Page, address = CHOOSE) {
   const strangers: string[] = [];
   page.on('request', (request) => {
     const url = request.url();
@@ -42,7 +42,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
     placeSeconds: 30,
   };
   const sent = await withPage(PHONE, async (page) => {
-    const noted = await openChooser(page);
+    const noted = await openChoose(page);
     await page.getByRole('combobox', { name: /most like/ }).selectOption('lokta-light');
     await weight(page).fill('52,5');
     await page.getByRole('combobox', { name: 'It goes on' }).selectOption('mount-board');
@@ -67,7 +67,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
   expect(decodeJob(new URL(sent.link).search).job).toEqual(job);
 
   await withPage({}, async (page) => {
-    const noted = await openChooser(page, sent.link);
+    const noted = await openChoose(page, sent.link);
     await inTheEnd(page, told(job));
     expect(await sentence(page).innerText()).toBe(sent.answer);
     expect(await page.getByRole('status').count()).toBe(0);
@@ -94,7 +94,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
 describe('a link that is not what it was', () => {
   test('broken, it opens with what can be read and names what cannot; mended, the notice goes', async () => {
     await withPage(PHONE, async (page) => {
-      await openChooser(page, `${CHOOSE}?v=1&paper=moon-paper&gsm=heavy&on=glass&have=%E0%A4%A`);
+      await openChoose(page, `${CHOOSE}?v=1&paper=moon-paper&gsm=heavy&on=glass&have=%E0%A4%A`);
       const job: Job = { ...DEFAULT_JOB, substrate: 'glass' };
       await inTheEnd(page, told(job));
       const notice = await page.getByRole('status').innerText();
@@ -107,7 +107,7 @@ describe('a link that is not what it was', () => {
   test('from someone who saw another answer, it shows both', async () => {
     await withPage({}, async (page) => {
       const seen = { modelVersion: 0, adhesiveId: 'glue-stick', verdict: 'likely', slipLow: 20, slipHigh: 45 } as const;
-      await openChooser(page, `${CHOOSE}?${encodeJob(DEFAULT_JOB, seen)}`);
+      await openChoose(page, `${CHOOSE}?${encodeJob(DEFAULT_JOB, seen)}`);
       const notice = await page.getByRole('status').innerText();
       expect(notice).toContain(catalogue.adhesives.get('glue-stick')!.name);
       expect(notice).toContain(VERDICT_WORDS.likely);
@@ -118,7 +118,7 @@ describe('a link that is not what it was', () => {
 
 test('by keyboard alone: from the top of the page to an answer, past a mistake', async () => {
   await withPage({}, async (page) => {
-    await openChooser(page);
+    await openChoose(page);
     const focused = () => page.evaluate(() => document.activeElement?.id ?? '');
     const reach = async (id: string) => {
       for (let steps = 0; steps < 60; steps += 1) {
@@ -170,7 +170,7 @@ test('without script it shows the answer to the usual job, and how to do it', as
 test('printed, it carries the answer, the job, the link in letters and as a code, and none of the fields', async () => {
   await withPage({}, async (page) => {
     const job: Job = { ...DEFAULT_JOB, paper: { family: 'chiyogami', grammage: 72 } };
-    await openChooser(page, `${CHOOSE}?${encodeJob(job)}`);
+    await openChoose(page, `${CHOOSE}?${encodeJob(job)}`);
     await inTheEnd(page, told(job));
     const code = page.getByRole('img', { name: /^Code of the link/ });
     await code.waitFor();

@@ -1,9 +1,9 @@
 /** A maker's, a teacher's and a student's way through the calculator of warp, on the built site in a real browser. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { warpAnswer } from '../../src/core/warp-answer';
-import { DEFAULT_WARP, type WarpPlan } from '../../src/core/warp-plan';
-import { tied } from '../../src/core/plain';
+import { flatAnswer } from '../../src/core/flat/answer';
+import { DEFAULT_FLAT, type FlatPlan } from '../../src/core/flat/plan';
+import { keepUnits } from '../../src/core/base/format';
 import { readCatalogue } from '../tools/read-content';
 import { open, PHONE, SITE, withPage } from './support/browser';
 
@@ -11,10 +11,10 @@ const FLAT = `${SITE}flat/`;
 const catalogue = readCatalogue();
 
 /** What the core answers, worked out here and not in the page. */
-function told(change: Partial<WarpPlan> = {}): string {
-  const found = warpAnswer({ ...DEFAULT_WARP, ...change }, catalogue);
+function told(change: Partial<FlatPlan> = {}): string {
+  const found = flatAnswer({ ...DEFAULT_FLAT, ...change }, catalogue);
   if (!found.ok) throw new Error(found.errors[0]?.message);
-  return tied(found.value.why);
+  return keepUnits(found.value.why);
 }
 const inTheEnd = (page: Page, words: string) =>
   page.waitForFunction((asked) => document.querySelector('.bench-answer .verdict-why')?.textContent === asked, words, {
@@ -23,7 +23,7 @@ const inTheEnd = (page: Page, words: string) =>
 const box = (page: Page, name: RegExp) => page.getByRole('textbox', { name });
 
 test('filled in on a phone, sent, and opened by someone else: the same answer', async () => {
-  const job: Partial<WarpPlan> = { paper: 'wove-text', width: 235, boardThick: 3, adhesive: 'pva', later: 65 };
+  const job: Partial<FlatPlan> = { paper: 'wove-text', width: 235, boardThick: 3, adhesive: 'pva', later: 65 };
   const sent = await withPage(PHONE, async (page) => {
     const complaints = await open(page, FLAT);
     await inTheEnd(page, told());
@@ -69,7 +69,7 @@ test('with the keyboard alone: a field, a remedy, and back', async () => {
     };
     await reach(/^Try this: Both faces covered alike/);
     await page.keyboard.press('Space');
-    const alike: Partial<WarpPlan> = { width: 300, lining: 'paper', liningPaper: DEFAULT_WARP.paper };
+    const alike: Partial<FlatPlan> = { width: 300, lining: 'paper', liningPaper: DEFAULT_FLAT.paper };
     await inTheEnd(page, told(alike));
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('warp-answer');
     await reach(/^Back to what it was/);

@@ -1,8 +1,8 @@
 /** A teacher's and a student's way through the project calculator, on the built site in a real browser. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { DEFAULT_PROJECT, type ProjectPlan } from '../../src/core/project-fields';
-import { projectAnswer } from '../../src/core/project-answer';
+import { DEFAULT_MAKE, type MakePlan } from '../../src/core/make/fields';
+import { makeAnswer } from '../../src/core/make/answer';
 import { open, PHONE, SITE, wakeIslands, withPage } from './support/browser';
 
 const MAKE = `${SITE}make/`;
@@ -15,8 +15,8 @@ const rowsOf = (page: Page) =>
       rows.map((row) => [...row.querySelectorAll('th, td')].map((cell) => cell.textContent).join('; ')),
     );
 /** What the core answers, worked out here and not in the page. */
-function told(plan: Partial<ProjectPlan>): string[] {
-  const found = projectAnswer({ ...DEFAULT_PROJECT, ...plan });
+function told(plan: Partial<MakePlan>): string[] {
+  const found = makeAnswer({ ...DEFAULT_MAKE, ...plan });
   if (!found.ok) throw new Error(found.errors[0]?.message);
   return found.value.rows.map(({ name, from, size, count }) => `${name}${from}; ${size}; ${count}`);
 }

@@ -1,7 +1,7 @@
 /** Trials in a real browser: nothing is lost on reload, in two tabs or with full storage; what comes in does no harm. */
 import type { BrowserContext, Download, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import type { Trial } from '../../src/core/trial-record';
+import type { Trial } from '../../src/core/trial/record';
 import { trialWith } from '../core/support/trial';
 import { SITE, wakeIslands, withPage } from './support/browser';
 

@@ -1,11 +1,11 @@
 /** Calculators that are fetched when they are used: nothing typed before they have come is lost. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { answerSentence } from '../../src/core/answer-words';
-import { choose } from '../../src/core/chooser';
-import { encodeJob } from '../../src/core/encode-job';
-import { DEFAULT_JOB } from '../../src/core/job';
-import { decodeJob } from '../../src/core/share-link';
+import { answerSentence } from '../../src/core/choose/answer-words';
+import { choose } from '../../src/core/choose/choose';
+import { encodeJob } from '../../src/core/choose/write-link';
+import { DEFAULT_JOB } from '../../src/core/choose/job';
+import { decodeJob } from '../../src/core/choose/read-link';
 import { presets } from '../../src/data/presets';
 import { readCatalogue } from '../tools/read-content';
 import { SITE, withPage } from './support/browser';

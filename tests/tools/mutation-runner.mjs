@@ -25,10 +25,10 @@ import { readCompact } from '../../src/build/compact-records.mjs';
 /** How each module that remembers something forgets it. @type {Readonly<Record<string, string>>} */
 const CACHES = {
   'sampling.ts': 'pointCache.clear(); liquidCache = new WeakMap();',
-  'trial-compare.ts': 'fisherCache.clear();',
-  'trial-functions.ts': 'logFactorials.length = 1;',
-  'trial-power.ts': 'cache.clear(); outcomeCache.clear();',
-  'warp-plies.ts': 'points = undefined;',
+  'stats/compare.ts': 'fisherCache.clear();',
+  'stats/functions.ts': 'logFactorials.length = 1;',
+  'stats/power.ts': 'cache.clear(); outcomeCache.clear();',
+  'flat/plies.ts': 'points = undefined;',
 };
 
 /**

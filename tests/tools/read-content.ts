@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { parse } from 'yaml';
 import { readCompact } from '../../src/build/compact-records.mjs';
 import { catalogueFrom, type Tables } from '../../src/data/expand';
-import type { Catalogue } from '../../src/core/records';
+import type { Catalogue } from '../../src/core/records/records';
 
 const CONTENT = new URL('../../content/', import.meta.url).pathname;
 

@@ -1,5 +1,5 @@
 /** The model's constants as a reader meets them. */
-import type { BondConstants } from '../../core/model-constants';
+import type { BondConstants } from '../../core/joint/constants';
 
 export const CONSTANT_WORDS: Readonly<Record<keyof BondConstants, { name: string; unit: string }>> = {
   mobilityAtOnePascalSecond: { name: 'How well a liquid of 1 Pa·s follows water into pores', unit: '×' },

@@ -2,12 +2,12 @@
  * What the chooser takes off for what a person needs, found by asking the code itself: one made-up adhesive
  * with one weakness at a time. So the page cannot say what the code does not do.
  */
-import { figure } from '../../core/format';
-import { NEED_WORDS } from '../../core/further-words';
-import { DEFAULT_JOB, type Need } from '../../core/job';
-import type { Adhesive, DryAdhesive, WetAdhesive } from '../../core/records';
-import { sheetOf, type Sheet } from '../../core/sheet';
-import { suitability } from '../../core/suitability';
+import { figure } from '../../core/base/format';
+import { NEED_WORDS } from '../../core/choose/tipping-words';
+import { DEFAULT_JOB, type Need } from '../../core/choose/job';
+import type { Adhesive, DryAdhesive, WetAdhesive } from '../../core/records/records';
+import { sheetOf, type Sheet } from '../../core/paper/sheet';
+import { suitability } from '../../core/choose/suitability';
 import { catalogue } from '../../data/catalogue';
 
 const at = (middle: number) => ({ low: middle, middle, high: middle, basis: 'estimate' as const });

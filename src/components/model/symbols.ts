@@ -1,10 +1,10 @@
 /** Every symbol of the relations: what it means and where its value comes from. */
-import { BRUSH_SHEAR, RANDOM_PACKING, THINNING_EXPONENT, THINNING_STRESS } from '../../core/viscosity';
-import { figure, withUnit } from '../../core/format';
-import { BOW_ALLOWED, LEFT_AFTER_PRESSING } from '../../core/flatness';
-import { GRAB_LEVEL, SHEET_BREATHES, type BondConstants } from '../../core/model-constants';
-import { FIBRE_DENSITY } from '../../core/paper';
-import { DAMP_DEMAND, FLEX_DEMAND } from '../../core/margins';
+import { BRUSH_SHEAR, RANDOM_PACKING, THINNING_EXPONENT, THINNING_STRESS } from '../../core/adhesive/viscosity';
+import { figure, withUnit } from '../../core/base/format';
+import { BOW_ALLOWED, LEFT_AFTER_PRESSING } from '../../core/joint/flatness';
+import { GRAB_LEVEL, SHEET_BREATHES, type BondConstants } from '../../core/joint/constants';
+import { FIBRE_DENSITY } from '../../core/paper/paper';
+import { DAMP_DEMAND, FLEX_DEMAND } from '../../core/joint/margins';
 
 export interface Sign {
   readonly tex: string;

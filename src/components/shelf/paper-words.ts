@@ -1,8 +1,8 @@
 /** How a paper behaves when it is glued, in sentences whose numbers the core gives. */
-import { figure, withUnit } from '../../core/format';
-import { poreVolume } from '../../core/paper';
-import type { Paper } from '../../core/records';
-import { uptake } from '../../core/sorption';
+import { figure, withUnit } from '../../core/base/format';
+import { poreVolume } from '../../core/paper/paper';
+import type { Paper } from '../../core/records/records';
+import { uptake } from '../../core/paper/sorption';
 
 const COLOURS = {
   unlikely: 'Its colours are unlikely to run.',

@@ -1,8 +1,9 @@
 /** Where an adhesive stands for each paper of the shelf on the usual ground, and each paper's first on any ground. */
-import { rank, type Ranked } from '../../core/ranking';
-import { DEFAULT_JOB } from '../../core/job';
+import type { Ranked } from '../../core/choose/finding';
+import { rank } from '../../core/choose/ranking';
+import { DEFAULT_JOB } from '../../core/choose/job';
 import { catalogue } from '../../data/catalogue';
-import { answerFor, isAsked } from '../answers/pairs';
+import { answerFor, isAsked } from '../choose/answer-pairs';
 
 export interface Standing {
   readonly paper: string;

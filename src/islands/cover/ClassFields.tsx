@@ -1,6 +1,6 @@
 /** For many makers, and what it costs. */
 import { useStore } from '@nanostores/preact';
-import type { CoverField } from '../../core/cover-plan';
+import type { CoverField } from '../../core/cover/plan';
 import { TextOf } from '../parts/PlanField';
 import type { CoverFieldsProps } from './CoverFields';
 

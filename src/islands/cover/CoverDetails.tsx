@@ -1,10 +1,10 @@
 /** The pieces in numbers, and what stands behind the figure. */
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
-import { figure } from '../../core/format';
-import { inUnit } from '../../core/length-text';
-import type { CoverStore } from '../../stores/covering';
-import { mixTailOf } from '../../stores/mix-tail';
+import { figure } from '../../core/base/format';
+import { inUnit } from '../../core/base/length-text';
+import type { CoverStore } from '../../stores/cover/cover';
+import { mixTailOf } from '../../stores/mix/mix-tail';
 import { Facts } from '../parts/Facts';
 import { PiecesPlate } from '../parts/PiecesPlate';
 

@@ -1,8 +1,8 @@
 /** What the coverage calculator asks: the thing or its pieces, the adhesive and its coat, and for how many. */
 import { useStore } from '@nanostores/preact';
-import type { CoverField } from '../../core/cover-plan';
-import { PRESETS } from '../../core/pieces';
-import type { CoverStore } from '../../stores/covering';
+import type { CoverField } from '../../core/cover/plan';
+import { PRESETS } from '../../core/cover/pieces';
+import type { CoverStore } from '../../stores/cover/cover';
 import { named } from '../parts/Field';
 import { PaperPick } from '../parts/PaperPick';
 import { PickOf, TextOf } from '../parts/PlanField';

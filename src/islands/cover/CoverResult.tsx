@@ -1,9 +1,8 @@
 /** How much to have in hand, as a range with the figure to buy. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import { figure, span } from '../../core/format';
-import { plain, tied } from '../../core/plain';
-import type { CoverStore } from '../../stores/covering';
+import { figure, span, formatAmount, keepUnits } from '../../core/base/format';
+import type { CoverStore } from '../../stores/cover/cover';
 import { RangePlate } from '../parts/RangePlate';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
@@ -25,13 +24,13 @@ export function CoverResult({ store, children }: Props) {
           <dl class="portions">
             <div>
               <dt>Have in hand</dt>
-              <dd>{plain(answer.buyMillilitres, 9)} ml</dd>
+              <dd>{formatAmount(answer.buyMillilitres, 9)} ml</dd>
             </div>
           </dl>
           <RangePlate low={low} middle={middle} high={high} buy={answer.buyMillilitres} unit="ml" />
         </div>
         <figcaption class="plate-caption">
-          {tied(
+          {keepUnits(
             `${answer.sentence} Most likely it is about ${figure(middle)} ml, ${span(grams.low, grams.high, 'g')} over the range.`,
           )}
         </figcaption>

@@ -1,8 +1,8 @@
 /** Rows of pieces, each with its width, height, count and turn-ins. */
 import { useStore } from '@nanostores/preact';
-import { MOST_PIECES } from '../../core/pieces-link';
-import { joinRows, NO_PIECE, splitRows, type PieceText } from '../../core/pieces-text';
-import type { CoverStore } from '../../stores/covering';
+import { MOST_PIECES } from '../../core/cover/pieces-link';
+import { joinRows, NO_PIECE, splitRows, type PieceText } from '../../core/cover/pieces-text';
+import type { CoverStore } from '../../stores/cover/cover';
 import { NumberField } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
 import { cellsOf, without } from '../parts/rows';

@@ -1,14 +1,14 @@
 /** What the project calculator asks: what is made, its sizes, and how it is covered. */
 import { useStore } from '@nanostores/preact';
-import type { LengthUnit } from '../../core/length-text';
-import type { ProjectField } from '../../core/project-fields';
-import { PROJECTS } from '../../core/project-plan';
+import type { LengthUnit } from '../../core/base/length-text';
+import type { MakeField } from '../../core/make/fields';
+import { PROJECTS } from '../../core/make/plan';
 import { OneOfField, PickOf, TextOf, type Fields } from '../parts/PlanField';
 import { UnitField } from '../parts/UnitField';
 
 export interface MakeFieldsProps {
   /** any store whose fields hold a project */
-  readonly store: Fields<ProjectField> & { readonly changeUnit: (unit: LengthUnit) => void };
+  readonly store: Fields<MakeField> & { readonly changeUnit: (unit: LengthUnit) => void };
   readonly prefix: string;
 }
 
@@ -20,19 +20,19 @@ export function MakeFields(props: MakeFieldsProps) {
   const { project, unit } = useStore(store.$texts);
   // A link or a list can only name a project that there is.
   const { of, asks } = PROJECTS[project as keyof typeof PROJECTS];
-  const has = (field: ProjectField) => asks.includes(field);
+  const has = (field: MakeField) => asks.includes(field);
   return (
     <>
-      <OneOfField<ProjectField> {...props} field="project" label="What do you make?" options={PROJECT_OPTIONS} />
+      <OneOfField<MakeField> {...props} field="project" label="What do you make?" options={PROJECT_OPTIONS} />
       <UnitField store={store} prefix={prefix} hint="You may also type the unit: 9 1/4 in, 23,5 cm." />
       <div class="field-row">
-        <TextOf<ProjectField> {...props} field="width" label="Width" unit={unit} hint={`Of ${of}.`} />
-        <TextOf<ProjectField> {...props} field="height" label="Height" unit={unit} hint="Head to tail." />
+        <TextOf<MakeField> {...props} field="width" label="Width" unit={unit} hint={`Of ${of}.`} />
+        <TextOf<MakeField> {...props} field="height" label="Height" unit={unit} hint="Head to tail." />
       </div>
       {project === 'accordion' ? <AccordionFields {...props} /> : <ThicknessFields {...props} />}
       <div class="field-row">
-        <TextOf<ProjectField> {...props} field="board" label="Board, thickness" unit={unit} />
-        <PickOf<ProjectField>
+        <TextOf<MakeField> {...props} field="board" label="Board, thickness" unit={unit} />
+        <PickOf<MakeField>
           {...props}
           field="stock"
           label={has('cover') ? 'Cover or sides of' : 'Covered with'}
@@ -51,7 +51,7 @@ function ThicknessFields(props: MakeFieldsProps) {
   const { thicknessFrom, unit } = useStore(props.store.$texts);
   return (
     <>
-      <PickOf<ProjectField>
+      <PickOf<MakeField>
         {...props}
         field="thicknessFrom"
         label="Its thickness"
@@ -62,11 +62,11 @@ function ThicknessFields(props: MakeFieldsProps) {
       />
       <div class="field-row">
         {thicknessFrom === 'measured' ? (
-          <TextOf<ProjectField> {...props} field="thickness" label="Thickness" unit={unit} />
+          <TextOf<MakeField> {...props} field="thickness" label="Thickness" unit={unit} />
         ) : (
           <>
-            <TextOf<ProjectField> {...props} field="leaves" label="Leaves" hint="Two pages each." />
-            <TextOf<ProjectField> {...props} field="caliper" label="Caliper of one" unit="µm" />
+            <TextOf<MakeField> {...props} field="leaves" label="Leaves" hint="Two pages each." />
+            <TextOf<MakeField> {...props} field="caliper" label="Caliper of one" unit="µm" />
           </>
         )}
       </div>
@@ -78,13 +78,13 @@ function AccordionFields(props: MakeFieldsProps) {
   const { unit } = useStore(props.store.$texts);
   return (
     <div class="field-row">
-      <TextOf<ProjectField>
+      <TextOf<MakeField>
         {...props}
         field="panels"
         label="Panels"
         hint="Folds between them; the first and last are pasted down."
       />
-      <TextOf<ProjectField>
+      <TextOf<MakeField>
         {...props}
         field="sheet"
         label="Longest strip"
@@ -98,9 +98,9 @@ function AccordionFields(props: MakeFieldsProps) {
 
 function MoreFields(props: MakeFieldsProps) {
   const { project } = useStore(props.store.$texts);
-  const pick = (field: ProjectField, label: string, pairs: readonly (readonly [string, string])[]) =>
+  const pick = (field: MakeField, label: string, pairs: readonly (readonly [string, string])[]) =>
     PROJECTS[project as keyof typeof PROJECTS].asks.includes(field) && (
-      <PickOf<ProjectField> {...props} field={field} label={label} options={options(pairs)} />
+      <PickOf<MakeField> {...props} field={field} label={label} options={options(pairs)} />
     );
   return (
     <div class="field-row">

@@ -1,7 +1,7 @@
 /** What to cut: drawn with its measures, in a table, and in which order it is made. */
 import { useStore } from '@nanostores/preact';
-import { tied } from '../../core/plain';
-import type { MakeStore } from '../../stores/making';
+import { keepUnits } from '../../core/base/format';
+import type { MakeStore } from '../../stores/make/make';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
 import { MeasuredPlate } from './MeasuredPlate';
@@ -18,7 +18,7 @@ export function MakeResult({ store }: Props) {
       <figure class="plate">
         <div class="plate-body">{first && <MeasuredPlate picture={first} />}</div>
         <figcaption class="plate-caption">
-          {tied(answer.sentence)} {first?.title}, in {answer.unitWord}.
+          {keepUnits(answer.sentence)} {first?.title}, in {answer.unitWord}.
         </figcaption>
       </figure>
       <Warnings warnings={answer.warnings} />
@@ -89,7 +89,7 @@ export function Steps({ store }: Props) {
       <h2>In this order</h2>
       <ol>
         {answer.steps.map((step) => (
-          <li key={step}>{tied(step)}</li>
+          <li key={step}>{keepUnits(step)}</li>
         ))}
       </ol>
     </section>

@@ -1,9 +1,9 @@
 /** The trade's measures: what is usual stands in each field until the reader gives their own. */
 import { useStore } from '@nanostores/preact';
-import type { ProjectField } from '../../core/project-fields';
-import { MEASURES } from '../../core/project-measures';
+import type { MakeField } from '../../core/make/fields';
+import { MEASURES } from '../../core/make/measures';
 import { TextOf } from '../parts/PlanField';
-import type { MakeStore } from '../../stores/making';
+import type { MakeStore } from '../../stores/make/make';
 
 interface Props {
   readonly store: MakeStore;
@@ -18,7 +18,7 @@ export function MeasureFields(props: Props) {
       <summary>Measures: what is usual, or your own</summary>
       <div class="field-row">
         {answer.measures.map(({ id, usual }) => (
-          <TextOf<ProjectField>
+          <TextOf<MakeField>
             {...props}
             key={id}
             field={id}

@@ -1,5 +1,5 @@
 /** A drawing to scale with dimension lines and figures; its label says the same in words. */
-import type { Picture, Words } from '../../core/project-picture';
+import type { Picture, Words } from '../../core/make/picture';
 
 const LOOKS = { cover: 'ink fill-paper', board: 'ink fill-board', sheet: 'ink fill-paper', fold: 'axis' } as const;
 

@@ -1,6 +1,6 @@
 /** How much, and what the scale can show. */
-import type { MixField } from '../../core/mix-plan';
-import type { MixStore } from '../../stores/mixing';
+import type { MixField } from '../../core/mix/plan';
+import type { MixStore } from '../../stores/mix/mix';
 import { PickOf, TextOf } from '../parts/PlanField';
 
 export interface MixFieldsProps {

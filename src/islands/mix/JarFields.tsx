@@ -1,7 +1,7 @@
 /** A jar whose strength is to change. */
-import { lowerFirst } from '../../core/plain';
+import { lowerFirst } from '../../core/base/format';
 import { useStore } from '@nanostores/preact';
-import { JARS, type MixField } from '../../core/mix-plan';
+import { JARS, type MixField } from '../../core/mix/plan';
 import { PickOf, TextOf } from '../parts/PlanField';
 import { AmountFields, BASIS_OPTIONS, ScaleField, type MixFieldsProps } from './AmountFields';
 

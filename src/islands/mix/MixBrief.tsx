@@ -1,7 +1,7 @@
 /** The mixing calculator inside a lesson: one kind of job. */
 import type { ComponentChildren } from 'preact';
-import type { MixPlan } from '../../core/mix-plan';
-import type { MixStore } from '../../stores/mixing';
+import type { MixPlan } from '../../core/mix/plan';
+import type { MixStore } from '../../stores/mix/mix';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 import type { MixFieldsProps } from './AmountFields';
 import { MixResult } from './MixResult';

@@ -1,6 +1,6 @@
 /** What the mixing calculator asks, by kind of job. */
 import { useStore } from '@nanostores/preact';
-import type { MixField, MixKind } from '../../core/mix-plan';
+import type { MixField, MixKind } from '../../core/mix/plan';
 import { OneOfField } from '../parts/PlanField';
 import type { MixFieldsProps } from './AmountFields';
 import { JarFields } from './JarFields';

@@ -1,7 +1,7 @@
 /** What to weigh and measure, in figures that can be read across a bench. */
 import { useStore } from '@nanostores/preact';
-import { tied } from '../../core/plain';
-import type { MixStore } from '../../stores/mixing';
+import { keepUnits } from '../../core/base/format';
+import type { MixStore } from '../../stores/mix/mix';
 import { Warnings } from '../parts/Warnings';
 import { Spoken } from '../parts/Spoken';
 
@@ -23,7 +23,7 @@ export function MixResult({ store }: { readonly store: MixStore }) {
             ))}
           </dl>
         </div>
-        <figcaption class="plate-caption">{tied(`${answer.sentence} ${answer.rounding ?? ''}`)}</figcaption>
+        <figcaption class="plate-caption">{keepUnits(`${answer.sentence} ${answer.rounding ?? ''}`)}</figcaption>
       </figure>
       <Warnings warnings={answer.warnings} />
       <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />

@@ -1,5 +1,5 @@
 /** Starch to cook. */
-import { STARCHES, type MixField } from '../../core/mix-plan';
+import { STARCHES, type MixField } from '../../core/mix/plan';
 import { PickOf, TextOf } from '../parts/PlanField';
 import { AmountFields, useNames, type MixFieldsProps } from './AmountFields';
 

@@ -2,7 +2,7 @@
  * A chance as a measuring stick: ten divisions, a mark where the chance lies, and the words beside it.
  * The table of the same numbers stands in the ranking, so the drawing is hidden from those who listen.
  */
-import { chanceInTen } from '../../core/format';
+import { chanceInTen } from '../../core/base/format';
 
 interface Props {
   readonly label: string;

@@ -1,9 +1,8 @@
 /** Viscosity of a cellulose ether against its strength, on a log axis, with what each strength is used for and where this mix stands. */
-import { etherPlot, MOST_PERCENT } from '../../core/ether-plot';
-import { figure } from '../../core/format';
-import { plain } from '../../core/plain';
-import { likeness } from '../../core/mix-words';
-import { celluloseEtherViscosity } from '../../core/viscosity';
+import { etherPlot, MOST_PERCENT } from '../../core/mix/ether-plot';
+import { figure, formatAmount } from '../../core/base/format';
+import { likeness } from '../../core/mix/words';
+import { celluloseEtherViscosity } from '../../core/adhesive/viscosity';
 import { EtherAxes } from './EtherAxes';
 
 interface Props {
@@ -26,7 +25,7 @@ export function CurvePlate({ grade, percent }: Props) {
           viewBox="0 0 360 262"
           class="drawing"
           role="img"
-          aria-label={`Viscosity against strength for the ${plain(grade)} mPa·s grade. At ${plain(percent)} per cent it is ${said}. Size is made at half to one per cent, a mix for PVA at one to two, an adhesive at two to five.`}
+          aria-label={`Viscosity against strength for the ${formatAmount(grade)} mPa·s grade. At ${formatAmount(percent)} per cent it is ${said}. Size is made at half to one per cent, a mix for PVA at one to two, an adhesive at two to five.`}
         >
           <EtherAxes plot={PLOT} />
           <path class="ink" d={PLOT.curve(grade)} />
@@ -37,8 +36,9 @@ export function CurvePlate({ grade, percent }: Props) {
         </svg>
       </div>
       <figcaption class="plate-caption">
-        Viscosity in mPa·s at 20 °C against strength, {plain(grade)} mPa·s grade, by the eighth-root law (from memory;
-        it reads high past 4 %). Your mix: {said}. The dotted lines lead to the label, which is the viscosity at 2 %.
+        Viscosity in mPa·s at 20 °C against strength, {formatAmount(grade)} mPa·s grade, by the eighth-root law (from
+        memory; it reads high past 4 %). Your mix: {said}. The dotted lines lead to the label, which is the viscosity at
+        2 %.
       </figcaption>
     </figure>
   );

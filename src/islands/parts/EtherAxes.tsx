@@ -1,6 +1,6 @@
 /** What stands behind the curves of a cellulose ether: what each strength is used for, and both axes. */
-import { DECADES, MOST_PERCENT, type EtherPlot } from '../../core/ether-plot';
-import { USE_BANDS } from '../../core/use-bands';
+import { DECADES, MOST_PERCENT, type EtherPlot } from '../../core/mix/ether-plot';
+import { USE_BANDS } from '../../core/adhesive/use-bands';
 
 export function EtherAxes({ plot: { left, right, top, bottom, x, y } }: { readonly plot: EtherPlot }) {
   return (

@@ -1,8 +1,8 @@
 /** Things to know, each with its value and how it is known. */
-import { tied } from '../../core/plain';
-import type { MixFact } from '../../core/mix-answer';
+import { keepUnits } from '../../core/base/format';
+import type { Fact } from '../../core/base/fact';
 
-export function Facts({ caption, facts }: { readonly caption: string; readonly facts: readonly MixFact[] }) {
+export function Facts({ caption, facts }: { readonly caption: string; readonly facts: readonly Fact[] }) {
   return (
     <table class="numbers facts">
       <caption>{caption}</caption>
@@ -11,8 +11,8 @@ export function Facts({ caption, facts }: { readonly caption: string; readonly f
           <tr key={label}>
             <th scope="row">{label}</th>
             <td>
-              {tied(value)}
-              {note && <span class="cell-note">{tied(note)}</span>}
+              {keepUnits(value)}
+              {note && <span class="cell-note">{keepUnits(note)}</span>}
             </td>
           </tr>
         ))}

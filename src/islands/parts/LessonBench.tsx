@@ -1,8 +1,8 @@
 /** The frame of a calculator inside a lesson: a few fields, the answer, and the way to the whole of it. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import type { InputError } from '../../core/result';
-import type { ReadableAtom } from '../../stores/plan';
+import type { InputError } from '../../core/base/result';
+import type { ReadableAtom } from '../../stores/shared/plan';
 import { ProblemList } from './ProblemList';
 
 /** What every calculator inside a lesson is told. */

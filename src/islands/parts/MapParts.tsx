@@ -1,5 +1,5 @@
 /** What maps of paper weight against absorbency share: the words for each region, its hatching, the key. */
-import type { Region, WeightMap } from '../../core/weight-map';
+import type { Region, WeightMap } from '../../core/choose/weight-map';
 
 type Named = readonly [region: Region, words: string];
 

@@ -1,7 +1,7 @@
 /** A paper from the shelf or of one's own: what every calculator that asks for a paper shows. */
 import { useStore } from '@nanostores/preact';
-import { readPaper } from '../../core/paper-text';
-import type { Catalogue } from '../../core/records';
+import { readPaper } from '../../core/paper/own-paper';
+import type { Catalogue } from '../../core/records/records';
 import { named } from './Field';
 import { PickOf, type Fields } from './PlanField';
 import { ownOption, useOwnPapers } from './use-own-papers';

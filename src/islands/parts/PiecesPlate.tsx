@@ -1,6 +1,6 @@
 /** The pieces to one scale, each with its turn-ins as a dashed border. The table below says the same in numbers. */
-import type { NamedRow } from '../../core/cover-plan';
-import { shelve } from '../../core/shelve';
+import type { NamedRow } from '../../core/cover/plan';
+import { shelve } from '../../core/make/shelve';
 
 const WIDTH = 344;
 

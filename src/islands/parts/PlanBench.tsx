@@ -6,10 +6,10 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import type { Specs } from '../../core/plan-fields';
-import type { PlanStore } from '../../stores/plan';
-import { loadPlan } from '../../stores/plan-link';
-import { syncAddress } from '../../stores/url-sync';
+import type { Specs } from '../../core/link/fields';
+import type { PlanStore } from '../../stores/shared/plan';
+import { loadPlan } from '../../stores/shared/plan-link';
+import { syncAddress } from '../../stores/shared/url-sync';
 import { LinkSaid, OtherFigures } from './LinkSaid';
 import { ProblemList } from './ProblemList';
 import { SendLink } from './SendLink';

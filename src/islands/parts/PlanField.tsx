@@ -1,8 +1,8 @@
 /** Fields of a calculator whose plan is said in a table: its text, its message and its setter, by name. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import type { InputError } from '../../core/result';
-import type { ReadableAtom } from '../../stores/plan';
+import type { InputError } from '../../core/base/result';
+import type { ReadableAtom } from '../../stores/shared/plan';
 import { NumberField, SelectField, type Option } from './Field';
 import { OneOf } from './OneOf';
 

@@ -1,5 +1,5 @@
 /** What needs mending, with a link to each field. It does not take the focus: the reader is still typing. */
-import type { InputError } from '../../core/result';
+import type { InputError } from '../../core/base/result';
 import { Spoken } from './Spoken';
 
 interface Props {

@@ -1,6 +1,6 @@
 /** The link as a square that a phone reads. The library is fetched only when a code is to be shown. */
 import { useEffect, useState } from 'preact/hooks';
-import { nextTurn } from '../../stores/made-ahead';
+import { nextTurn } from '../../stores/shared/precompute';
 
 interface Code {
   readonly path: string;

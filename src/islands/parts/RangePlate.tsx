@@ -1,6 +1,5 @@
 /** A range on a plain scale from nothing, with the figure to have in hand marked. The words beside it say the same. */
-import { figure } from '../../core/format';
-import { plain } from '../../core/plain';
+import { figure, formatAmount } from '../../core/base/format';
 
 interface Props {
   readonly low: number;
@@ -21,7 +20,7 @@ export function RangePlate({ low, middle, high, buy, unit }: Props) {
       <circle class="fill-ink" cx={x(middle)} cy="40" r="4" />
       <line class="mark-you" x1={x(buy)} x2={x(buy)} y1="20" y2="58" />
       <text class="mark-you" x={x(buy)} y="13" text-anchor="end">
-        have {plain(buy, 9)} {unit}
+        have {formatAmount(buy, 9)} {unit}
       </text>
       <text class="axis-text" x="8" y="72">
         0

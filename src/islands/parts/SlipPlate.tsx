@@ -1,6 +1,6 @@
 /** How long each sheet can be moved, on a log time axis, with the time the reader needs marked. */
-import { duration, durationSpan } from '../../core/format';
-import { logScale } from '../../core/plot';
+import { duration, durationSpan } from '../../core/base/format';
+import { logScale } from '../../core/base/scale';
 
 export interface SlipRow {
   readonly name: string;

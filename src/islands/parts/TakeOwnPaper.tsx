@@ -1,5 +1,5 @@
 /** For forms that hold a paper field by field: takes over what was measured of an own paper. */
-import { readPaper, type OwnPaper } from '../../core/paper-text';
+import { readPaper, type OwnPaper } from '../../core/paper/own-paper';
 import { SelectField } from './Field';
 import { ownOption, useOwnPapers } from './use-own-papers';
 

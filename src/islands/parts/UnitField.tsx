@@ -1,6 +1,6 @@
 /** In which unit a calculator's lengths are typed; another unit writes them anew. */
 import { useStore } from '@nanostores/preact';
-import type { LengthUnit } from '../../core/length-text';
+import type { LengthUnit } from '../../core/base/length-text';
 import { SelectField } from './Field';
 import type { Fields } from './PlanField';
 

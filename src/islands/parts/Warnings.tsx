@@ -1,5 +1,5 @@
 /** What to look out for in this answer. */
-import { tied } from '../../core/plain';
+import { keepUnits } from '../../core/base/format';
 
 export function Warnings({ warnings }: { readonly warnings: readonly string[] }) {
   if (warnings.length === 0) return null;
@@ -7,7 +7,7 @@ export function Warnings({ warnings }: { readonly warnings: readonly string[] })
     <div role="group" aria-label="Look out">
       <ul class="warnings">
         {warnings.map((warning) => (
-          <li key={warning}>{tied(warning)}</li>
+          <li key={warning}>{keepUnits(warning)}</li>
         ))}
       </ul>
     </div>

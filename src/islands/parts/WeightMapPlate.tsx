@@ -1,8 +1,8 @@
 /** Where one adhesive holds on the plane of paper weight and absorbency, and how it fails elsewhere. */
-import { figure } from '../../core/format';
-import { logScale } from '../../core/plot';
-import type { Range } from '../../core/quantity';
-import { MAP_LIMITS, runsOf, type WeightMap } from '../../core/weight-map';
+import { figure } from '../../core/base/format';
+import { logScale } from '../../core/base/scale';
+import type { Range } from '../../core/base/quantity';
+import { MAP_LIMITS, runsOf, type WeightMap } from '../../core/choose/weight-map';
 import { Hatches, MapKey, regionsIn } from './MapParts';
 
 interface Props {

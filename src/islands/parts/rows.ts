@@ -1,5 +1,5 @@
 /** What lists of rows do with their rows, and how a field in one is tied to its cell. */
-import type { InputError } from '../../core/result';
+import type { InputError } from '../../core/base/result';
 
 export const without = <T>(rows: readonly T[], place: number): readonly T[] => rows.filter((_, i) => i !== place);
 

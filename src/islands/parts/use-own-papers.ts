@@ -1,8 +1,8 @@
 /** The papers of one's own that this device keeps, once the page is awake. */
 import { useEffect, useState } from 'preact/hooks';
-import { readPaper } from '../../core/paper-text';
-import { localStorageOrNone } from '../../stores/device-storage';
-import { openOwnPapers } from '../../stores/own-papers';
+import { readPaper } from '../../core/paper/own-paper';
+import { localStorageOrNone } from '../../stores/shared/device-storage';
+import { openOwnPapers } from '../../stores/shared/own-papers';
 import type { Option } from './Field';
 
 export function useOwnPapers(): readonly string[] {

@@ -1,6 +1,6 @@
 /** Judges of cutting plans that share nothing with the code that makes them. */
 import fc from 'fast-check';
-import type { Placement, SheetPiece, StockSheet } from '../../../src/core/sheet-layout-types';
+import type { Placement, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
 
 /** What a fit may be short of, mm: the plan's own allowance for fractions of an inch. */
 const SLACK = 0.06;

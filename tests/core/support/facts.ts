@@ -1,11 +1,10 @@
 /** What a judgement has found, made by hand: round numbers, and whatever a test wants otherwise. */
-import type { Need } from '../../../src/core/job';
-import { DEFAULT_JOB } from '../../../src/core/job';
-import type { Facts } from '../../../src/core/ranking';
-import type { Reason } from '../../../src/core/reasons';
-import type { Adhesive, DryAdhesive, WetAdhesive } from '../../../src/core/records';
-import type { Sheet } from '../../../src/core/sheet';
-import type { Chances } from '../../../src/core/tally';
+import type { Finding, Reason } from '../../../src/core/choose/finding';
+import type { Need } from '../../../src/core/choose/job';
+import { DEFAULT_JOB } from '../../../src/core/choose/job';
+import type { Adhesive, DryAdhesive, WetAdhesive } from '../../../src/core/records/records';
+import type { Sheet } from '../../../src/core/paper/sheet';
+import type { Chances } from '../../../src/core/choose/tally';
 
 const TRAITS = {
   ...({ undoneWithWater: 'yes', longLived: 'yes', flexes: 'yes', bearsDamp: 'yes', childSafe: 'yes' } as const),
@@ -30,14 +29,14 @@ export interface Found {
   /** seconds: one in ten below the first, the middle, one in ten above the last */
   readonly slip?: readonly [p10: number, p50: number, p90: number];
   readonly needed?: number;
-  readonly gives?: Facts['gives'];
+  readonly gives?: Finding['gives'];
   readonly needs?: readonly Need[];
   readonly notes?: readonly Reason[];
   readonly surface?: Sheet['surface'];
 }
 
 /** A sheet of 100 g/m² on a wet glue; everything holds three times in four at twice what is asked, and half a minute is needed of a whole one. */
-export function factsOf(found: Found = {}): Facts {
+export function factsOf(found: Found = {}): Finding {
   const [p10, p50, p90] = found.slip ?? [40, 60, 90];
   return {
     adhesive: found.adhesive ?? SIZE_GLUE,

@@ -1,7 +1,8 @@
 /** Jobs to try things on: sound ones as a link would carry them, and ones full of nonsense. */
 import fc from 'fast-check';
-import { DEFAULT_JOB, jobProblems, NEEDS, SIZINGS, SURFACES, type Job, type JobPaper } from '../../../src/core/job';
-import { LIMITS, type NumberField } from '../../../src/core/job-limits';
+import { DEFAULT_JOB, jobProblems, NEEDS, type Job } from '../../../src/core/choose/job';
+import { SIZINGS, SURFACES, type JobPaper } from '../../../src/core/paper/asked-paper';
+import { LIMITS, type NumberField } from '../../../src/core/choose/job-limits';
 import { catalogue } from '../../../src/data/catalogue';
 
 const ids = (kind: 'papers' | 'substrates' | 'techniques' | 'adhesives') => [...catalogue[kind].keys()];

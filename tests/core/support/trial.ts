@@ -1,6 +1,6 @@
 /** A small trial for tests. */
-import { drawOrder, STANDARD_QUESTIONS } from '../../../src/core/trial-design';
-import type { Outcome, Swatch, Trial } from '../../../src/core/trial-record';
+import { drawOrder, STANDARD_QUESTIONS } from '../../../src/core/trial/design';
+import type { Outcome, Swatch, Trial } from '../../../src/core/trial/record';
 
 export const DESIGN = {
   papers: [

@@ -1,7 +1,7 @@
 /** Tails of links that no calculator ever gave: drawn at random, and made by hand from what has broken programs before. */
-import { seededUniform } from '../../../src/core/random';
-import { NUMBER_KEYS } from '../../../src/core/encode-job';
-import type { Spec, Specs } from '../../../src/core/plan-fields';
+import { seededUniform } from '../../../src/core/base/random';
+import { NUMBER_KEYS } from '../../../src/core/choose/write-link';
+import type { Spec, Specs } from '../../../src/core/link/fields';
 
 const PLANS = import.meta.glob<Record<string, unknown>>('../../../src/core/*.ts', { eager: true });
 

@@ -1,0 +1,140 @@
+/**
+ * From a recipe to a liquid. A mix is never typed in as one more material: its solids, density and
+ * viscosity follow from what went into the pot.
+ */
+import { gramsOf, mix, type Part } from './mixture';
+import type { Range } from '../base/quantity';
+import type { Catalogue, Ingredient, WetAdhesive } from '../records/records';
+import {
+  brushingViscosity,
+  dispersionViscosity,
+  RANDOM_PACKING,
+  solutionViscosity,
+  thickeningPower,
+} from './viscosity';
+
+/** Which of the uncertain things a number belongs to, so that one draw moves them together. */
+export type Uncertain = 'solids' | 'viscosity' | 'grab' | 'film';
+export type Draw = (range: Range, of: Uncertain) => number;
+
+export const middle: Draw = (range) => range.middle;
+
+export interface Liquid {
+  /** share of the mass that stays when dry, 0–1 */
+  readonly solids: number;
+  /** share of the volume that stays when dry, 0–1 */
+  readonly volumeSolids: number;
+  /** g/ml */
+  readonly density: number;
+  /** mPa·s at rest, 20 °C */
+  readonly viscosity: number;
+  /** mPa·s under a brush */
+  readonly underBrush: number;
+  /** solids share at which the joint grabs */
+  readonly grabSolids: number;
+  /** dry g/m² that a sound joint needs */
+  readonly leastDryCoat: number;
+  readonly carrier: 'water' | 'alcohol';
+  /** °C; absent when no film needs to form */
+  readonly filmFormsAbove?: number;
+  /** °C; absent when it does not gel */
+  readonly gelsAt?: number;
+}
+
+interface Measured {
+  readonly ingredient: Ingredient;
+  readonly part: Part & { readonly grams: number };
+}
+
+/** Every ingredient in the pot with its grams, mixes within mixes opened up. Throws RangeError on an unknown id. */
+export function ingredientsOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw = middle): Measured[] {
+  return adhesive.parts.flatMap(({ of, parts }) => {
+    const ingredient = catalogue.ingredients.get(of);
+    if (ingredient) {
+      const density = draw(ingredient.density, 'solids');
+      const solids = draw(ingredient.solids, 'solids');
+      const grams = gramsOf(
+        adhesive.by === 'mass' ? { grams: parts, density, solids } : { millilitres: parts, density, solids },
+      );
+      return [{ ingredient, part: { grams, density, solids } }];
+    }
+    const inner = catalogue.adhesives.get(of);
+    if (inner?.form !== 'wet') throw new RangeError(`${adhesive.id}: no ingredient or wet adhesive called ${of}`);
+    const opened = ingredientsOf(inner, catalogue, draw);
+    const whole = mix(opened.map(({ part }) => part));
+    const wanted = adhesive.by === 'mass' ? parts / whole.mass : parts / whole.volume;
+    return opened.map(({ ingredient, part }) => ({ ingredient, part: { ...part, grams: part.grams * wanted } }));
+  });
+}
+
+/**
+ * The liquid that this recipe makes. Thickeners add by the eighth-root law in the liquid between the
+ * particles; particles thicken that by Krieger–Dougherty. What a dispersion's own label viscosity does
+ * not owe to its particles is counted as a thickener, and is thinned with the rest.
+ */
+export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw = middle): Liquid {
+  const inPot = ingredientsOf(adhesive, catalogue, draw);
+  const whole = mix(inPot.map(({ part }) => part));
+  const solidsOf = ({ part }: Measured) => part.grams * part.solids;
+  const solidVolume = inPot.reduce((sum, item) => sum + solidsOf(item) / item.ingredient.solidDensity, 0);
+  const particles = inPot.filter(({ ingredient }) => ingredient.thickening.law === 'dispersion');
+  const particleGrams = particles.reduce((sum, item) => sum + solidsOf(item), 0);
+  const particleVolume = particles.reduce((sum, item) => sum + solidsOf(item) / item.ingredient.solidDensity, 0);
+  // Percentages are of the liquid between the particles: the whole less the particles.
+  const between = whole.mass - particleGrams;
+  const strength = inPot.reduce((sum, item) => sum + (strengthGiven(item, draw) * 100) / between, 0);
+  const carrierVolume = whole.water / (inPot.some(({ ingredient }) => ingredient.liquid === 'alcohol') ? 0.79 : 1);
+  const particleShare = particleVolume / (particleVolume + solidVolume - particleVolume + carrierVolume);
+  const weighted = (pick: (ingredient: Ingredient) => number | undefined) => {
+    const known = inPot.filter(({ ingredient }) => pick(ingredient) !== undefined);
+    const grams = known.reduce((sum, item) => sum + solidsOf(item), 0);
+    return grams > 0
+      ? known.reduce((sum, item) => sum + solidsOf(item) * pick(item.ingredient)!, 0) / grams
+      : undefined;
+  };
+  const main = (has: (ingredient: Ingredient) => Range | undefined) => {
+    // A trait of one ingredient counts for the mix when that ingredient is at least half of the solids.
+    const item = inPot.find((one) => has(one.ingredient) && solidsOf(one) >= whole.solids / 2);
+    return item && draw(has(item.ingredient)!, 'film');
+  };
+  const filmFormsAbove = main((ingredient) => ingredient.filmFormsAbove);
+  const gelsAt = main((ingredient) => ingredient.gelsAt);
+  const viscosity = dispersionViscosity({
+    volumeFraction: Math.min(particleShare, RANDOM_PACKING * 0.98),
+    continuousMilliPascalSeconds: solutionViscosity(Math.min(strength, 15)),
+  });
+  return {
+    solids: whole.solidsFraction,
+    volumeSolids: solidVolume / (solidVolume + carrierVolume),
+    density: whole.density,
+    viscosity,
+    underBrush: brushingViscosity(viscosity),
+    grabSolids: weighted((ingredient) => ingredient.grabSolids && draw(ingredient.grabSolids, 'grab')) ?? 1,
+    leastDryCoat: weighted((ingredient) => ingredient.leastDryCoat && draw(ingredient.leastDryCoat, 'film')) ?? 1,
+    carrier: inPot.some(({ ingredient }) => ingredient.liquid === 'alcohol') ? 'alcohol' : 'water',
+    ...(filmFormsAbove !== undefined && { filmFormsAbove }),
+    ...(gelsAt !== undefined && { gelsAt }),
+  };
+}
+
+/** Thickening strength this item brings, as (α·C/100)·grams of liquid: divide by the grams between the particles. */
+function strengthGiven({ ingredient, part }: Measured, draw: Draw): number {
+  const { thickening } = ingredient;
+  switch (thickening.law) {
+    case 'none':
+      return 0;
+    case 'cellulose-ether':
+      return thickeningPower(draw(thickening.grade, 'viscosity'), 2) * part.grams;
+    case 'solution':
+      return thickeningPower(draw(thickening.viscosity, 'viscosity'), thickening.percent) * part.grams * part.solids;
+    case 'dispersion': {
+      const volume = part.solids / ingredient.solidDensity;
+      const share = Math.min(volume / (volume + 1 - part.solids), RANDOM_PACKING * 0.98);
+      const serum = Math.max(
+        1,
+        draw(thickening.viscosity, 'viscosity') / dispersionViscosity({ volumeFraction: share }),
+      );
+      return thickeningPower(serum, 100) * part.grams * (1 - part.solids);
+    }
+  }
+}

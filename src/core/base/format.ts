@@ -1,0 +1,73 @@
+/** Numbers as a reader should see them: as many digits as they deserve, a unit always, thin spaces in thousands. */
+
+const THIN_SPACE = '\u202f';
+const NO_BREAK = '\u00a0';
+
+/** `value` to `digits` significant digits, without exponents. */
+export function figure(value: number, digits = 2): string {
+  if (!Number.isFinite(value)) return 'not known';
+  if (value === 0) return '0';
+  const decimals = Math.min(
+    100,
+    Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(digits)))))),
+  );
+  const [whole = '0', fraction] = Number(value.toPrecision(digits)).toFixed(decimals).split('.');
+  const grouped = whole.replace(/\B(?=(\d{3})+(?!\d))/g, THIN_SPACE);
+  const trimmed = digits > 2 ? fraction : fraction?.replace(/0+$/, '');
+  return trimmed ? `${grouped}.${trimmed}` : grouped;
+}
+
+export const withUnit = (value: number, unit: string, digits = 2): string =>
+  `${figure(value, digits)}${NO_BREAK}${unit}`;
+
+/** A range in one unit: "50 to 110 s"; one figure when both ends read the same. */
+export function span(low: number, high: number, unit: string, digits = 2): string {
+  const from = figure(low, digits);
+  const to = figure(high, digits);
+  return from === to ? `${from}${NO_BREAK}${unit}` : `${from} to ${to}${NO_BREAK}${unit}`;
+}
+
+/** Seconds as people say them: "about 8 s", "4 min", "an hour or more". */
+export function duration(seconds: number): string {
+  if (seconds >= 3600) return 'an hour or more';
+  if (seconds < 1) return 'under 1\u00a0s';
+  // Written whole: two digits would round the fives again.
+  if (seconds < 115) return `${seconds < 10 ? Math.round(seconds) : round5(seconds)}${NO_BREAK}s`;
+  return withUnit(Math.round(seconds / 60), 'min');
+}
+
+/** A span of time: "50 to 110 s", "2 to 5 min", "40 s to 3 min". */
+export function durationSpan(low: number, high: number): string {
+  const [from, to] = [duration(low), duration(high)];
+  if (from === to) return from;
+  if (high >= 3600) return `${from} or more`;
+  const unit = /\u00a0(s|min)$/.exec(to)?.[0];
+  const shared = unit !== undefined && from.endsWith(unit) && !from.startsWith('under');
+  return `${shared ? from.slice(0, -unit.length) : from} to ${to}`;
+}
+
+const round5 = (seconds: number): number => Math.round(seconds / 5) * 5;
+
+/** A chance in words that do not overclaim: "about 7 in 10". */
+export function chanceInTen(chance: number): string {
+  if (chance >= 0.95) return 'more than 9 in 10';
+  if (chance <= 0.05) return 'less than 1 in 10';
+  return `about ${Math.round(chance * 10)} in 10`;
+}
+
+/** A measured or typed amount: to `digits` at most, without idle zeros: 2.5, 220, 0.75. */
+export const formatAmount = (value: number, digits = 3): string =>
+  figure(value, digits)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
+
+const NUMBER_THEN_UNIT = /(\d) (?=(?:g\/m²|g|ml|l|mm|cm|cm²|m²|µm|s|min|h|mPa·s|°C|%|parts)(?![\p{L}\d]))/gu;
+
+const NUMBER_TIMES_NUMBER = /(\d) × (?=\d)/g;
+
+/** A sentence whose numbers stay on one line with their units, and a size with its two sides. */
+export const keepUnits = (text: string): string =>
+  text.replace(NUMBER_TIMES_NUMBER, `$1${NO_BREAK}×${NO_BREAK}`).replace(NUMBER_THEN_UNIT, `$1${NO_BREAK}`);
+
+/** A record's name inside a sentence: "White PVA dispersion" → "white PVA dispersion". */
+export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

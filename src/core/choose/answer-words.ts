@@ -1,0 +1,43 @@
+/** The answer in a word and a sentence. */
+import type { Ranked, Verdict } from './finding';
+import { durationSpan, lowerFirst } from '../base/format';
+import type { Catalogue } from '../records/records';
+
+export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
+  sound: 'Sound',
+  likely: 'Likely to work',
+  'touch-and-go': 'Touch and go',
+  unlikely: 'Unlikely to work',
+  'ruled-out': 'Ruled out',
+  refused: 'Not where food touches',
+  defer: 'Ask a conservator first',
+};
+
+/** What a student can act on, in one or two sentences. */
+export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
+  const adhesive = catalogue.adhesives.get(choice.adhesiveId)!;
+  const { glueGoesOn, placeBeforeContact, coat } = choice.placement;
+  const { p10, p90 } = choice.slipSeconds;
+  if (choice.verdict === 'refused') return 'No answer: none of these is known to be safe where food touches it.';
+  const verb = coat === undefined ? 'Use' : choice.placement.tool === 'fingertip' ? 'With a fingertip, put' : 'Put';
+  const first = `${verb} ${adhesive.short} on ${glueGoesOn}`;
+  const span = durationSpan(p10, p90);
+  const time = p10 >= 3600 ? span : `about ${span}`;
+  const late = choice.slipSeconds.p50 < choice.facts.needed;
+  const then = !placeBeforeContact
+    ? `you have ${time} to move it`
+    : late
+      ? `get it in place before it touches, for it grabs in ${time}`
+      : 'get it in place before it touches, for so light a sheet tears when it is lifted wet';
+  const sentence = `${first}; ${then}.`;
+  if (choice.verdict === 'defer')
+    return `Ask a conservator before you touch a valued original. For a copy, or for practice: ${lowerFirst(sentence)}`;
+  if (choice.verdict === 'unlikely')
+    return `Nothing here is likely to work as it stands. The least bad: ${lowerFirst(sentence)}`;
+  if (choice.verdict === 'ruled-out')
+    return 'Everything here is ruled out for this job. The reasons stand below; take away a need, or add an adhesive.';
+  return sentence;
+}
+
+/** Name of an adhesive as a sentence starts with it. */
+export const adhesiveName = (id: string, catalogue: Catalogue): string => catalogue.adhesives.get(id)?.name ?? id;

@@ -1,0 +1,42 @@
+/** The whole answer: the order, and for each adhesive its reasons, its technique and its cautions. */
+import type { Placement, Ranked, Reason } from './finding';
+import type { Job } from './job';
+import { atOnce, rankInTurns, SAMPLES, type InTurns } from './ranking';
+import { reasonsFor } from './reasons';
+import type { Catalogue } from '../records/records';
+import { stepsFor } from './technique';
+
+export interface Technique extends Placement {
+  /** what to do, in order, each a sentence */
+  readonly steps: readonly string[];
+}
+
+export interface Choice extends Ranked {
+  /** the weightiest first */
+  readonly reasons: readonly Reason[];
+  readonly technique: Technique;
+  /** caution ids */
+  readonly cautions: readonly string[];
+}
+
+/**
+ * Every adhesive of the catalogue, best first, stopping now and then. Never throws: a job with unusable parts is
+ * answered with those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
+ */
+export function* chooseInTurns(job: Job, catalogue: Catalogue, samples: number = SAMPLES): InTurns<readonly Choice[]> {
+  const choices: Choice[] = [];
+  for (const ranked of yield* rankInTurns(job, catalogue, samples)) {
+    yield;
+    choices.push({
+      ...ranked,
+      reasons: reasonsFor(ranked.facts),
+      technique: { ...ranked.placement, steps: stepsFor(ranked.facts, ranked.placement, catalogue) },
+      cautions: [...new Set([...ranked.facts.fit.cautions, ...ranked.facts.adhesive.cautions])],
+    });
+  }
+  return choices;
+}
+
+/** The same in one go. */
+export const choose = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Choice[] =>
+  atOnce(chooseInTurns(job, catalogue, samples));

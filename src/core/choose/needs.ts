@@ -1,0 +1,53 @@
+/** What a person asks for, held against an adhesive's traits. Traits are common practice from the records; the shares are judgements of ours. */
+import type { Need } from './job';
+import type { Adhesive } from '../records/records';
+
+/** How a need speaks: takes a share off, rules out, or counts in favour. */
+export interface Verdicts {
+  readonly off: (left: number, code: string, text: string) => void;
+  readonly out: (code: string, text: string) => void;
+  readonly pro: (code: string, text: string) => void;
+}
+
+export function askedFor(adhesive: Adhesive, needs: ReadonlySet<Need>, { off, out, pro }: Verdicts): void {
+  if (needs.has('undo')) {
+    if (adhesive.undoneWithWater === 'no') out('undo', 'It cannot be undone with water, and you need that.');
+    else if (adhesive.undoneWithWater === 'partly') off(0.5, 'undo', 'It comes undone with water only in part.');
+    else pro('undo', 'Water undoes it.');
+  }
+  if (needs.has('long-lived')) {
+    if (adhesive.longLived === 'no') out('long-lived', 'It does not last: it yellows, stains or lets go with age.');
+    else if (adhesive.longLived === 'partly')
+      off(0.85, 'long-lived', 'How well it ages depends on the make: look for one that is acid-free.');
+    else pro('long-lived', 'It is acid-free and ages well.');
+  }
+  if (needs.has('flexes') && adhesive.flexes !== 'yes') {
+    off(
+      adhesive.flexes === 'partly' ? 0.9 : 0.6,
+      'flexes',
+      adhesive.flexes === 'partly'
+        ? 'It flexes less well than a vinyl film.'
+        : 'It dries stiff and may crack where it bends.',
+    );
+  }
+  if (needs.has('damp') && adhesive.bearsDamp !== 'yes') {
+    off(
+      adhesive.bearsDamp === 'partly' ? 0.85 : 0.5,
+      'damp',
+      adhesive.bearsDamp === 'partly' ? 'Damp softens it.' : 'Damp lets it go, or grows mould on it.',
+    );
+  }
+  if (needs.has('children')) {
+    if (adhesive.childSafe === 'no') out('children', 'Not with children in the room: heat, fumes or solvent.');
+    else if (adhesive.childSafe === 'partly') off(0.8, 'children', 'An adult prepares it; children can use it.');
+  }
+  if (needs.has('no-heat') && adhesive.needsHeat) {
+    if (heatAtBench(adhesive)) out('no-heat', 'It needs heat at the bench.');
+    else off(0.6, 'no-heat', 'It has to be cooked first, though it is used cold.');
+  }
+}
+
+/** Heat while gluing, as against heat to cook a paste that is then used cold. */
+export function heatAtBench(adhesive: Adhesive): boolean {
+  return adhesive.needsHeat && (adhesive.form === 'dry' || adhesive.usedAt !== undefined);
+}

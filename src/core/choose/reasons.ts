@@ -1,0 +1,78 @@
+/** Why an adhesive stands where it stands: sentences with their numbers, the weightiest first. */
+import type { Finding, Reason } from './finding';
+import { chanceInTen, duration, durationSpan, figure, withUnit } from '../base/format';
+import type { Sheet } from '../paper/sheet';
+
+export function reasonsFor(facts: Finding): readonly Reason[] {
+  const all = [
+    ...facts.fit.notes,
+    spreadReason(facts),
+    liftReason(facts),
+    slipReason(facts),
+    bondReason(facts),
+    flatReason(facts),
+  ];
+  return all.sort((a, b) => b.weight - a.weight || (a.code < b.code ? -1 : 1));
+}
+
+/** Weight of a margin: failing ones outweigh holding ones, clear ones outweigh close ones. */
+function weightOf(chance: number): number {
+  return chance < 0.5 ? 3 + (0.5 - chance) * 6 : 1 + Math.abs(chance - 0.75) * 2;
+}
+
+const times = (margin: number) => (margin >= 20 ? 'many times' : `${figure(margin)} times`);
+const grams = (sheet: Sheet) => withUnit(sheet.grammage.middle, 'g/m²');
+
+function spreadReason({ adhesive, sheet, chances, margins }: Finding): Reason {
+  const against = chances.spread < 0.5;
+  const base = { code: 'spread', weight: weightOf(chances.spread), against };
+  if (adhesive.form === 'dry') {
+    const text = against
+      ? `Rubbing it on drags a ${grams(sheet)} sheet: it bears ${figure(margins.spread)} of what that asks.`
+      : `It goes on without dragging a ${grams(sheet)} sheet.`;
+    return { ...base, text };
+  }
+  const text = against
+    ? `A ${grams(sheet)} sheet drags and wrinkles under the tool: it bears ${figure(margins.spread)} of what the tool asks.`
+    : `A ${grams(sheet)} sheet bears ${times(margins.spread)} what the tool asks of it.`;
+  return { ...base, text };
+}
+
+function liftReason({ chances, margins, gives, needed }: Finding): Reason {
+  const against = chances.lift < 0.5;
+  const when = `Lifted ${withUnit(needed, 's')} after laying,`;
+  const side =
+    gives === 'substrate' ? 'the face of what it lies on comes away' : 'the paper tears or leaves fibres behind';
+  const text = against
+    ? `${when} ${side}: the weaker side bears ${figure(margins.lift)} of the pull.`
+    : `${when} it comes away clean ${chanceInTen(chances.lift)} times: the weaker side bears ${times(margins.lift)} the pull.`;
+  return { code: 'lift', weight: weightOf(chances.lift) + 0.2, against, text };
+}
+
+function slipReason({ slipSeconds, needed, adhesive }: Finding): Reason {
+  const against = slipSeconds.p50 < needed;
+  const long =
+    slipSeconds.p10 >= 3600 ? duration(slipSeconds.p10) : `about ${durationSpan(slipSeconds.p10, slipSeconds.p90)}`;
+  const text = against
+    ? `You can move it for ${long}, and you need ${withUnit(needed, 's')}: ${adhesive.form === 'dry' ? 'lay one edge first and roll the rest down' : 'place it before it touches'}.`
+    : `You can move it for ${long}; you need ${withUnit(needed, 's')}.`;
+  return { code: 'slip', weight: against ? 3 : 1.4, against, text };
+}
+
+function bondReason({ adhesive, job, chances, margins }: Finding): Reason {
+  const against = chances.bond < 0.5;
+  const text = against
+    ? `It may not hold: the dry film is ${figure(margins.bond)} of what this joint asks${job.needs.includes('flexes') || job.needs.includes('damp') ? ', with the use you named' : ''}.`
+    : `The dry ${adhesive.form === 'dry' ? 'joint' : 'film'} is ${times(margins.bond)} what this joint asks.`;
+  return { code: 'bond', weight: weightOf(chances.bond), against, text };
+}
+
+function flatReason({ chances, margins }: Finding): Reason {
+  const against = chances.flat < 0.5;
+  const text = against
+    ? `The water it brings will cockle or bow the work: ${figure(1 / margins.flat)} times what passes as flat.`
+    : margins.flat >= 20
+      ? 'It brings too little water to bow anything.'
+      : `Pressed until dry, it bows about ${figure(1 / margins.flat)} of what passes as flat.`;
+  return { code: 'flat', weight: weightOf(chances.flat), against, text };
+}

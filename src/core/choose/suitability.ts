@@ -1,0 +1,140 @@
+/**
+ * What the person needs, held against what the adhesive is: the part of the answer that no margin
+ * carries. Traits are common practice from the records; the shares taken off are judgements of ours.
+ */
+import type { Reason, Suitability } from './finding';
+import { figure, withUnit } from '../base/format';
+import type { Job } from './job';
+import { coolingSeconds } from '../adhesive/cooling';
+import type { Adhesive, Catalogue } from '../records/records';
+import { askedFor, heatAtBench } from './needs';
+import { middleLiquid } from './sampling';
+import type { Sheet } from '../paper/sheet';
+
+/** Below this sorptivity, g/m² per √s, a paper face counts as closed. From memory: foils and plastic coatings. */
+export const CLOSED_FACE = 0.6;
+
+type Carrier = 'water' | 'alcohol' | 'a little water' | 'none';
+
+export function carrierOf(adhesive: Adhesive, catalogue: Catalogue): Carrier {
+  if (adhesive.form === 'dry') return adhesive.waterLoad.middle > 5 ? 'a little water' : 'none';
+  return bringsAlcohol(adhesive.parts, catalogue) ? 'alcohol' : 'water';
+}
+
+function bringsAlcohol(parts: readonly { of: string }[], catalogue: Catalogue): boolean {
+  return parts.some(({ of }) => catalogue.ingredients.get(of)?.liquid === 'alcohol');
+}
+
+export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogue: Catalogue): Suitability {
+  let share = 1;
+  let ruledOut = false;
+  const notes: Reason[] = [];
+  const needs = new Set(job.needs);
+  const off = (left: number, code: string, text: string) => {
+    share *= left;
+    notes.push({ code, weight: 1 + (1 - left) * 4, against: true, text });
+  };
+  const out = (code: string, text: string) => {
+    ruledOut = true;
+    notes.push({ code, weight: 9, against: true, text });
+  };
+  const pro = (code: string, text: string) => notes.push({ code, weight: 1.5, against: false, text });
+
+  askedFor(adhesive, needs, { off, out, pro });
+  // Nobody has to say that a joint should last and bend a little.
+  if (!needs.has('long-lived') && adhesive.longLived !== 'yes') {
+    off(
+      adhesive.longLived === 'no' ? 0.8 : 0.95,
+      'ages',
+      adhesive.longLived === 'no'
+        ? 'It does not last: it yellows, stains or lets go with age.'
+        : 'How well it ages depends on the make.',
+    );
+  }
+  if (!needs.has('flexes') && adhesive.flexes !== 'yes')
+    off(adhesive.flexes === 'no' ? 0.85 : 0.95, 'stiff', 'It dries stiffer than a vinyl film.');
+  if (adhesive.form === 'wet') {
+    const { filmFormsAbove, gelsAt, viscosity } = middleLiquid(adhesive, catalogue);
+    if (viscosity > catalogue.techniques.get(job.tool)!.thickest) {
+      notes.push({
+        code: 'tool',
+        weight: 4,
+        against: true,
+        text: 'It is too thick for your tool: use a brush or a card.',
+      });
+    }
+    if (filmFormsAbove !== undefined && job.celsius < filmFormsAbove) {
+      notes.push({
+        code: 'cold',
+        weight: 6,
+        against: true,
+        text: `Below about ${figure(filmFormsAbove, 1)} °C its film does not form: it dries to a weak, chalky layer. Warm the room and the glue.`,
+      });
+    }
+    const cools = coolingSeconds(adhesive.usedAt, gelsAt, job.celsius);
+    if (cools < Infinity) pro('cools', `It grabs as it cools: in about ${withUnit(cools, 's')} in this room.`);
+  }
+  if (heatAtBench(adhesive)) off(0.75, 'heat', 'It needs heat at the bench, and a hand used to it.');
+  if (adhesive.cautions.some((caution) => caution.endsWith('-fumes')))
+    off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
+
+  const carrier = carrierOf(adhesive, catalogue);
+  const wet = carrier === 'water' || carrier === 'alcohol';
+  if (sheet.coloursRun !== 'unlikely') {
+    const likely = sheet.coloursRun === 'likely';
+    const asked = needs.has('colours');
+    const left = {
+      water: likely ? (asked ? 0.05 : 0.2) : asked ? 0.6 : 1,
+      alcohol: likely ? (asked ? 0.15 : 0.3) : asked ? 0.8 : 1,
+      'a little water': likely ? 0.5 : asked ? 0.8 : 1,
+      none: 1,
+    }[carrier];
+    if (left < 1)
+      off(
+        left,
+        'colours',
+        `Its ${carrier === 'alcohol' ? 'alcohol' : 'water'} may make ${likely ? 'the colours run.' : 'some colours run: test a corner.'}`,
+      );
+    else if (carrier === 'none') pro('colours', 'It brings no water, so colours stay where they are.');
+  }
+  if (sheet.harmedByWater && wet)
+    off(
+      carrier === 'water' ? 0.3 : 0.7,
+      'harmed',
+      'This paper cockles, goes cloudy or loses its shape when it is wetted.',
+    );
+  const substrate = catalogue.substrates.get(job.substrate)!;
+  if (wet && substrate.sorptivity.middle === 0 && (sheet.closed || sheet.sorptivity.middle < CLOSED_FACE)) {
+    out('closed', 'Neither side lets it dry: the water has nowhere to go.');
+  }
+
+  const base = { notes, cautions: needs.has('valued') ? ['valued-original'] : [] };
+  if (needs.has('food')) {
+    const text =
+      'None of these is known to be safe where food touches it, and this page cannot tell. Use ware and adhesives sold and tested for food contact.';
+    return {
+      share: 0,
+      verdict: 'refused',
+      notes: [{ code: 'food', weight: 10, against: true, text }],
+      cautions: ['food-contact'],
+    };
+  }
+  if (needs.has('valued')) {
+    const text =
+      'For a valued original, ask a conservator before any adhesive touches it. What stands here is for copies and practice.';
+    const left = ruledOut
+      ? 0
+      : adhesive.undoneWithWater === 'yes'
+        ? share
+        : adhesive.undoneWithWater === 'partly'
+          ? share * 0.3
+          : share * 0.05;
+    return {
+      ...base,
+      share: left,
+      verdict: 'defer',
+      notes: [{ code: 'valued', weight: 10, against: true, text }, ...notes],
+    };
+  }
+  return ruledOut ? { ...base, share: 0, verdict: 'ruled-out' } : { ...base, share };
+}

@@ -1,0 +1,53 @@
+/** How to apply the adhesive that was chosen, step by step. Common practice throughout. */
+import type { Finding, Placement } from './finding';
+import { span, lowerFirst } from '../base/format';
+import type { Catalogue, DryAdhesive, WetAdhesive } from '../records/records';
+
+/** What to do, in order, each a sentence. */
+export function stepsFor(facts: Finding, placement: Placement, catalogue: Catalogue): readonly string[] {
+  const { adhesive } = facts;
+  return adhesive.form === 'dry' ? drySteps(adhesive, placement) : wetSteps(adhesive, facts, placement, catalogue);
+}
+
+function drySteps(adhesive: DryAdhesive, { glueGoesOn, tool, placeBeforeContact }: Placement): string[] {
+  return [
+    `Apply it to ${glueGoesOn} with ${tool}.`,
+    placeBeforeContact
+      ? 'Mark the place first. Lay one edge, then roll the rest down with your hand behind it.'
+      : 'Lay it, check the edges, then smooth from the middle.',
+    adhesive.needsHeat
+      ? 'Protect the face with a clean sheet, set it with the iron, and let it cool under weight.'
+      : 'Rub down through a clean sheet, from the middle to the edges.',
+  ];
+}
+
+function wetSteps(
+  { usedAt }: WetAdhesive,
+  { sheet, slipSeconds }: Finding,
+  placement: Placement,
+  catalogue: Catalogue,
+): string[] {
+  const { glueGoesOn, relaxMinutes, placeBeforeContact, coat } = placement;
+  const tool = lowerFirst(catalogue.techniques.get(placement.tool)!.name);
+  const wet = coat ? `, about ${span(coat.low, coat.high, 'g/m²')} wet` : '';
+  const steps = [
+    usedAt === undefined ? '' : `Keep it at about ${usedAt} °C, no hotter, and warm the pieces.`,
+    `Put the glue on ${glueGoesOn}: ${tool}, from the middle out over the edges${wet}.`,
+    relaxMinutes > 0 ? `Let the pasted sheet relax for about ${relaxMinutes} min, until it lies limp and flat.` : '',
+    placeBeforeContact
+      ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'
+      : 'Lay it, check the corners, and move it while it still slides.',
+    sheet.surface === 'embossed'
+      ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
+      : 'Rub down through a clean sheet, from the middle to the edges.',
+    pressing(slipSeconds.p50),
+  ];
+  return steps.filter(Boolean);
+}
+
+/** Slow glues still hold their water when they are laid; they need longer under weight. */
+function pressing(slipSeconds: number): string {
+  return slipSeconds > 120
+    ? 'Dry it under a board and weight with clean blotters, changed after an hour, until the next day.'
+    : 'Press it under a board and weight for half an hour, then leave it under a light weight until the next day.';
+}

@@ -1,0 +1,55 @@
+/** Plans in the making: sheets until every piece is cut, and the best of all that were offered. */
+import type { Pattern, Tree } from './layout-tree';
+import type { Room } from './layout-units';
+
+export interface Sheets {
+  readonly tree: Tree;
+  readonly times: number;
+}
+
+export type Choose = (left: readonly number[]) => Pattern;
+
+/** Sheets until every piece is cut; each pattern as often as the pieces left allow. Undefined past `most` sheets. */
+export function cutAll(demand: readonly number[], choose: Choose, most: number): Sheets[] | undefined {
+  let left = demand;
+  let sheets = 0;
+  const plan: Sheets[] = [];
+  while (left.some((n) => n > 0)) {
+    const { tree, counts } = choose(left);
+    const times = Math.min(...counts.map((n, k) => (n > 0 ? Math.floor(left[k]! / n) : Infinity)));
+    if (!Number.isFinite(times)) return undefined;
+    plan.push({ tree, times });
+    if ((sheets += times) > most) return undefined;
+    left = left.map((n, k) => n - times * counts[k]!);
+  }
+  return plan;
+}
+
+const sheetsOf = (plan: readonly Sheets[]): number => plan.reduce((sum, { times }) => sum + times, 0);
+
+/** Fewer sheets, then fewer different ones, then the bigger offcut to keep. */
+export class Best {
+  plan: readonly Sheets[] = [];
+  sheets = Infinity;
+  private offcut = 0;
+
+  constructor(private readonly room: Room) {}
+
+  offer(plan: readonly Sheets[] | undefined): void {
+    if (!plan) return;
+    const sheets = sheetsOf(plan);
+    if (sheets > this.sheets || (sheets === this.sheets && plan.length > this.plan.length)) return;
+    const offcut = Math.max(...plan.map(({ tree }) => biggestOffcut(tree, this.room.w, this.room.h)));
+    if (sheets === this.sheets && plan.length === this.plan.length && offcut <= this.offcut) return;
+    [this.plan, this.sheets, this.offcut] = [plan, sheets, offcut];
+  }
+}
+
+function biggestOffcut(tree: Tree, w: number, h: number): number {
+  if (tree.kind === 'piece') return 0;
+  if (tree.kind === 'offcut') return w * h;
+  const { axis, at, first, second } = tree;
+  return axis === 'x'
+    ? Math.max(biggestOffcut(first, at, h), biggestOffcut(second, w - at, h))
+    : Math.max(biggestOffcut(first, w, at), biggestOffcut(second, w, h - at));
+}

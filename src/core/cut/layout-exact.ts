@@ -1,0 +1,75 @@
+/**
+ * Small jobs solved outright. A selection of the pieces that has a smallest rectangle within the sheet fits it; the
+ * fewest sheets follow from the ways to part the whole job into such selections.
+ */
+import type { Steps } from './layout-fill';
+import { eachPart, selectionsOf, shapesOf, type Shape } from './layout-shapes';
+import { within, type Pattern, type Tree } from './layout-tree';
+import type { Kind, Room } from './layout-units';
+
+function treeOf({ of, w, h }: Shape, outerW: number, outerH: number, kinds: readonly Kind[]): Tree {
+  if ('k' in of) return within({ kind: 'piece', piece: kinds[of.k]!.row, way: of.way }, w, h, outerW, outerH);
+  const { axis, first, second } = of;
+  const along = axis === 'x';
+  const inner: Tree = along
+    ? {
+        kind: 'cut',
+        axis,
+        at: first.w,
+        first: treeOf(first, first.w, h, kinds),
+        second: treeOf(second, second.w, h, kinds),
+      }
+    : {
+        kind: 'cut',
+        axis,
+        at: first.h,
+        first: treeOf(first, w, first.h, kinds),
+        second: treeOf(second, w, second.h, kinds),
+      };
+  return within(inner, w, h, outerW, outerH);
+}
+
+/** The fewest sheets, one pattern for each; undefined when the job is too big for the steps allowed. */
+export function fewestSheets(kinds: readonly Kind[], room: Room, steps: Steps): readonly Pattern[] | undefined {
+  const all = selectionsOf(kinds);
+  const shapes = all && shapesOf(kinds, room, all, steps);
+  if (!shapes) return undefined;
+  const sheets = new Int32Array(all.size).fill(all.size);
+  const last = new Int32Array(all.size);
+  sheets[0] = 0;
+  for (let code = 1; code < all.size; code += 1) {
+    if (shapes[code]!.length > 0) {
+      [sheets[code], last[code]] = [1, code];
+      continue;
+    }
+    eachPart(all.counts(code), all.step, (part) => {
+      steps.left -= 1;
+      if (shapes[part]!.length === 0 || sheets[code - part]! + 1 >= sheets[code]!) return;
+      [sheets[code], last[code]] = [sheets[code - part]! + 1, part];
+    });
+    if (steps.left < 0) return undefined;
+  }
+  const patterns: Pattern[] = [];
+  for (let code = all.size - 1; code > 0; code -= last[code]!) {
+    const counts = all.counts(last[code]!);
+    const area = counts.reduce((sum, n, k) => sum + n * kinds[k]!.area, 0);
+    patterns.push({ tree: treeOf(shapes[last[code]!]![0]!, room.w, room.h, kinds), counts, area });
+  }
+  return patterns;
+}
+
+/** The most worth that can be cut out of one sheet with no more of each kind than `count`; undefined as above. */
+export function mostWorth(
+  kinds: readonly Kind[],
+  worth: readonly number[],
+  room: Room,
+  steps: Steps,
+): number | undefined {
+  const all = selectionsOf(kinds);
+  const shapes = all && shapesOf(kinds, room, all, steps);
+  if (!shapes) return undefined;
+  const worths = shapes.map((found, code) =>
+    found.length === 0 ? 0 : all.counts(code).reduce((sum, n, k) => sum + n * worth[k]!, 0),
+  );
+  return Math.max(...worths);
+}

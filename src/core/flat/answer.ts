@@ -1,0 +1,91 @@
+/** The calculator's answer: how the covered board lies at each stage, what that rests on, and what would help. */
+import type { Direction } from '../joint/curl';
+import type { Fact } from '../base/fact';
+import type { Catalogue } from '../records/records';
+import { fail, ok, type Result } from '../base/result';
+import { makingOf, flatProblems } from './making';
+import type { FlatPlan } from './plan';
+import { flatAnswerFacts } from './facts';
+import { isPaperBoard } from './plies';
+import { remediesFor, type Remedy } from './remedies';
+import { bowsOf, rollsUp, worseOf, type Bow, type Bows, type Making } from './stages';
+import { ACROSS, bowBrief, bowWords, liesHow, LIES_WORDS, type Lies } from './words';
+
+export interface FlatAnswer {
+  readonly lies: Lies;
+  readonly verdict: string;
+  /** how far and which way, dry and later */
+  readonly why: string;
+  /** both together */
+  readonly sentence: string;
+  readonly brief: readonly [what: string, amount: string];
+  readonly bows: Bows;
+  /** the direction that bows more, later: what is drawn */
+  readonly direction: Direction;
+  /** mm, for the drawing */
+  readonly boardMm: number;
+  readonly lined: boolean;
+  readonly facts: readonly Fact[];
+  readonly warnings: readonly string[];
+  /** ids of caution texts */
+  readonly cautions: readonly string[];
+  readonly remedies: readonly Remedy[];
+  readonly figures: readonly number[];
+}
+
+export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAnswer> {
+  const problems = flatProblems(plan, catalogue);
+  if (problems.length > 0) return fail(problems);
+  const making = makingOf(plan, catalogue);
+  const bows = bowsOf(making);
+  const lies = liesHow(bows.later);
+  const direction = worseOf(bows.later);
+  const [dry, later] = [bows.dry[direction], bows.later[direction]];
+  const verdict = LIES_WORDS[lies];
+  const why = `The bow ${ACROSS[direction]}: ${bowWords(dry)} when dry, ${bowWords(later)} in the air where it will live.`;
+  return ok({
+    lies,
+    verdict,
+    sentence: `${verdict}. ${why}`,
+    why,
+    brief: [verdict, bowBrief(later)],
+    bows,
+    direction,
+    boardMm: making.work.board.thickness.middle,
+    lined: making.work.lining !== undefined,
+    facts: flatAnswerFacts(plan, making),
+    warnings: warningsFor(plan, making, bows),
+    cautions: [...new Set([...catalogue.adhesives.get(plan.adhesive)!.cautions, 'valued-original'])],
+    remedies: remediesFor(plan, catalogue),
+    figures: [...signed(dry), ...signed(later)],
+  });
+}
+
+/** A link carries no signs: the height of a bow in hundredths, then 1 for towards the paper, 2 for away. */
+const signed = ({ middle }: Bow): [number, number] => [Number(Math.abs(middle).toFixed(2)), middle < 0 ? 2 : 1];
+
+function warningsFor(plan: FlatPlan, { work }: Making, bows: Bows): string[] {
+  const { cover, lining, board } = work;
+  const known = (grain: string) => grain === 'height' || grain === 'width';
+  const crossed = (a: string, b: string) => known(a) && known(b) && a !== b;
+  const grained = cover.paper.grain !== 'none';
+  return [
+    ...(grained && plan.paperGrain === 'unknown'
+      ? [
+          'The answer spans both grains of the paper. Bend a piece each way: it bends more easily along the grain, and you get a narrower answer.',
+        ]
+      : []),
+    ...(lining && grained && lining.paper.grain !== 'none' && crossed(cover.grain, lining.grain)
+      ? [
+          'The grain of the lining crosses the cover’s: two bows about two axes twist the board, which this sum does not show.',
+        ]
+      : []),
+    ...(grained && isPaperBoard(board) && crossed(cover.grain, plan.boardGrain)
+      ? ['The grain of the paper crosses the board’s. With both the same way, the work bends about one axis only.']
+      : []),
+    ...(Object.values(bows.later).some(rollsUp)
+      ? ['It would roll up further than a shallow arc, where this sum ends: use a thicker board or less water.']
+      : []),
+    ...(plan.press < 1 && work.water.middle > 0 ? ['Without weight the whole of the growth is left to pull.'] : []),
+  ];
+}

@@ -1,0 +1,45 @@
+/** Whether the work stays flat: the water a glue brings, the growth of the sheet, the bow of the board. */
+import type { Bench } from './bench';
+import { bowHeight, stripCurvature, type Ply } from './laminate';
+import { BOND_CONSTANTS } from './constants';
+import { clamp } from '../base/quantity';
+
+/** Stiffness of paper in MPa per (N·m/g · g/cm³) of its strength: a sheet that breaks at about 2 % strain. From memory. */
+export const STIFFNESS_PER_STRENGTH = 105;
+/** Share of the wet expansion still pulling after the cover has dried under weight. Estimate. */
+export const LEFT_AFTER_PRESSING = 0.3;
+/** Bow that is let pass, as a share of the span: anyone's eye, and when it must lie flat. Common practice, no source. */
+export const BOW_ALLOWED = { usual: 0.02, flat: 0.008 };
+/** Growth that a limp face may show as cockling. Estimate. */
+export const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
+
+/** The sheet as a ply: mm, and MPa along the direction in which it moves most. */
+export function sheetPly(paper: { grammage: number; density: number; tensileIndex: number }): Ply {
+  return {
+    thickness: paper.grammage / paper.density / 1000,
+    modulus: STIFFNESS_PER_STRENGTH * paper.tensileIndex * paper.density,
+  };
+}
+
+/** How far a sheet is soaked, 0–1, by a water load in g/m² that it shares with what it lies on by how fast each drinks. */
+export function wettedShare(
+  waterLoad: number,
+  paper: { readonly grammage: number; readonly sorptivity: number },
+  substrate: { readonly sorptivity: number },
+): number {
+  const drinks = paper.sorptivity + substrate.sorptivity;
+  const share = drinks > 0 ? paper.sorptivity / drinks : 1;
+  return clamp((waterLoad * share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
+}
+
+/** What bow or cockling is allowed ÷ what this water load brings, after pressing. */
+export function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants }: Bench): number {
+  if (waterLoad <= 0) return Infinity;
+  const growth = paper.wetExpansion * wettedShare(waterLoad, paper, substrate);
+  const asked = wants.flat ? 'flat' : 'usual';
+  if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth, 1e-6);
+  const { thickness, modulus } = substrate;
+  const pulls = { ...sheetPly(paper), strain: -growth * LEFT_AFTER_PRESSING };
+  const bow = bowHeight(stripCurvature([pulls, { thickness, modulus, strain: 0 }]), spanMm);
+  return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
+}

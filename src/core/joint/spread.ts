@@ -1,0 +1,35 @@
+/** Whether a sheet bears the tool that spreads the glue, or drags and wrinkles under it. */
+import { BOND_CONSTANTS, type BondConstants } from './constants';
+import { mustBePositive } from '../base/result';
+import { brushingViscosity } from '../adhesive/viscosity';
+
+export interface Spreading {
+  /** g/m² */
+  readonly grammage: number;
+  /** mPa·s at rest */
+  readonly viscosity: number;
+  /** drag of the tool as a multiple of a full bristle brush's; 1 when left out */
+  readonly toolDrag?: number;
+  readonly constants?: BondConstants;
+}
+
+/**
+ * What the sheet bears ÷ what the tool asks of it: above 1 the glue spreads, below 1 the sheet drags.
+ * In proportion to grammage, and inversely to the liquid's viscosity under the brush. Throws RangeError
+ * unless everything is above 0.
+ */
+export function spreadMargin({ grammage, viscosity, toolDrag = 1, constants = BOND_CONSTANTS }: Spreading): number {
+  return spreadMarginUnderBrush(grammage, brushingViscosity(viscosity), toolDrag, constants);
+}
+
+/** The same from a viscosity under the brush, mPa·s, already worked out. */
+export function spreadMarginUnderBrush(
+  grammage: number,
+  underBrush: number,
+  toolDrag: number,
+  constants: BondConstants = BOND_CONSTANTS,
+): number {
+  mustBePositive('grammage', grammage);
+  mustBePositive('toolDrag', toolDrag);
+  return grammage / (constants.brushedGrammage * (underBrush / 1000) * toolDrag);
+}

@@ -1,0 +1,140 @@
+/** What is known of one's own paper, each figure with how sure it is; and what to do better. */
+import { chanceInTen, figure, span, withUnit, formatAmount } from '../base/format';
+import { grainName, TEST_TRUST, type GrainFinding, type GrainTest } from '../paper/grain-tests';
+import type { MeasurePlan } from './plan';
+import type { Fact } from '../base/fact';
+import { bulk, grammageFromWeighing, porosity, type Weighing } from '../paper/paper';
+import type { OwnPaper } from '../paper/own-paper';
+import type { Sheet } from '../paper/sheet';
+import { dropFromSorptivity } from '../paper/sorption';
+import { sheetsToHalve } from '../paper/weighing-error';
+
+type Drop = { readonly seconds: number; readonly factor: number } | undefined;
+
+export function weightFact({ grammage }: Sheet, weighing: Weighing | undefined): Fact {
+  if (!weighing)
+    return {
+      label: 'Grammage',
+      value:
+        grammage.basis === 'measured'
+          ? withUnit(grammage.middle, 'g/m²', 3)
+          : span(grammage.low, grammage.high, 'g/m²'),
+      note:
+        grammage.basis === 'measured' ? 'as given; a mill’s lots differ by about 4 %' : 'as its kind usually weighs',
+    };
+  const { value, uncertainty } = grammageFromWeighing(weighing);
+  const more = sheetsToHalve(weighing);
+  return {
+    label: 'Grammage',
+    value: `${figure(value, 3)} ± ${figure(uncertainty)}\u00a0g/m²`,
+    note: `95 in 100; ${
+      more === undefined
+        ? 'more sheets would not help, for it is the cut that is uncertain: cut larger pieces'
+        : `weigh ${formatAmount(more, 6)} pieces together to halve the ±`
+    }`,
+  };
+}
+
+export function thicknessFacts({ grammage, density }: Sheet, paper: OwnPaper): Fact[] {
+  const gsm = grammage.middle;
+  const um = paper.caliper ?? gsm / density.middle;
+  const by = paper.caliper === undefined ? 'by the density of its kind' : 'from its thickness';
+  return [
+    {
+      label: 'Caliper',
+      value:
+        paper.caliper === undefined
+          ? span(grammage.low / density.high, grammage.high / density.low, 'µm')
+          : withUnit(um, 'µm', 3),
+      note: paper.caliper === undefined ? by : `${figure(um / 25.4, 2)} thousandths of an inch (points)`,
+    },
+    {
+      label: 'Apparent density',
+      value: withUnit(gsm / um, 'g/cm³', 2),
+      note: `bulk ${figure(bulk(gsm, um), 3)} cm³/g, ${by}`,
+    },
+    {
+      label: 'Room for water',
+      value: withUnit(um * porosity(gsm, um), 'g/m²'),
+      note: `${figure(100 * porosity(gsm, um))} % of the sheet is air`,
+    },
+  ];
+}
+
+export function drinkFacts({ sorptivity }: Sheet, drop: Drop, count: number): Fact[] {
+  const value = `${span(sorptivity.low, sorptivity.high, 'g/m²')} per √s`;
+  const cobb = `a Cobb 60 of about ${figure(sorptivity.middle * Math.sqrt(60))} g/m²`;
+  const basis = drop
+    ? `from ${count === 1 ? 'one drop' : `${count} drops, middle ${figure(drop.seconds)} s`}, good to a factor of 1.6 each way; ${cobb}`
+    : sorptivity.basis === 'measured'
+      ? `from your Cobb figure; a drop would take about ${figure(dropFromSorptivity(sorptivity.middle))} s to sink in`
+      : `by its kind or sizing; ${cobb}`;
+  return [{ label: 'Absorbency', value, note: basis }];
+}
+
+const WAY_WORDS = { height: 'up and down', width: 'side to side', none: 'no grain' } as const;
+export const TEST_WORDS: Readonly<Record<GrainTest, string>> = {
+  bend: 'bending',
+  strips: 'the two strips',
+  damp: 'damping a square',
+  tear: 'tearing',
+};
+
+export function grainFact(grain: GrainFinding, shape: MeasurePlan['shape']): Fact {
+  const called = grainName(grain.likeliest, shape);
+  return {
+    label: 'Grain',
+    value: `${WAY_WORDS[grain.likeliest]}, ${chanceInTen(grain.chances[grain.likeliest])}`,
+    note: [
+      called && `as you hold it, so ${called}`,
+      `up and down ${percent(grain.chances.height)}, side to side ${percent(grain.chances.width)}, none ${percent(grain.chances.none)}; an estimate`,
+    ]
+      .filter(Boolean)
+      .join('; '),
+  };
+}
+
+/** Never a bare 0 or 100: four tests at a bench are not proof. */
+const percent = (chance: number): string =>
+  chance < 0.01 ? 'under 1 %' : chance > 0.99 ? 'over 99 %' : `${Math.round(100 * chance)} %`;
+
+interface Known {
+  readonly plan: MeasurePlan;
+  readonly weighing: Weighing | undefined;
+  readonly drop: Drop;
+  readonly grain: GrainFinding;
+  readonly gsm: number | undefined;
+}
+
+/** What to look out for, and what to do about it. */
+export function soundness({ plan, weighing, drop, grain, gsm }: Known): string[] {
+  const rough = weighing && grammageFromWeighing(weighing);
+  return [
+    ...(rough && rough.uncertainty / rough.value > 0.04
+      ? [
+          `The weight is good to ± ${figure((100 * rough.uncertainty) / rough.value)} % only, and the calculators take it as good to ± 4 %. Weigh more pieces together.`,
+        ]
+      : []),
+    ...(plan.drinkBy === 'cobb' && gsm !== undefined && gsm < 50
+      ? ['The Cobb test is not meant for sheets under 50 g/m² (ISO 535): the water goes through.']
+      : []),
+    ...(drop && drop.factor > 2.5
+      ? [
+          `Your slowest drop took ${figure(drop.factor)} times as long as your quickest: wipe the dropper, and try other places of the sheet.`,
+        ]
+      : []),
+    ...(grain.against.length > 0 && grain.likeliest !== 'none'
+      ? [
+          `${capital(grain.against.map((test) => TEST_WORDS[test]).join(' and '))} said otherwise. Do ${grain.against.length === 1 ? 'it' : 'them'} again on another corner.`,
+        ]
+      : []),
+    ...(grain.next ? [`To settle the grain, try ${TEST_WORDS[grain.next]} next: ${trustWords(grain.next)}.`] : []),
+    ...(!grain.settled && !grain.next
+      ? ['Treat it as a sheet without grain, and cut it the way the pattern asks.']
+      : []),
+  ];
+}
+
+const trustWords = (test: GrainTest): string =>
+  `it shows the true way about ${Math.round(10 * TEST_TRUST[test].right)} times in 10`;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

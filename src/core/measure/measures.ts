@@ -1,0 +1,63 @@
+/** From what was measured to a grammage and a caliper, or to what cannot be. */
+import { readDrops } from '../paper/drop-test';
+import { figure } from '../base/format';
+import { caliperProblem, PAPER_LIMITS, withinLimits } from '../paper/limits';
+import type { MeasureField, MeasurePlan } from './plan';
+import { grammageFromBasisWeight, grammageFromThousand, grammageFromWeighing, type Weighing } from '../paper/paper';
+import type { InputError } from '../base/result';
+
+export const weighingOf = (plan: MeasurePlan): Weighing | undefined =>
+  plan.weightBy === 'weighed'
+    ? {
+        grams: plan.grams,
+        widthMm: plan.pieceWide,
+        heightMm: plan.pieceHigh,
+        sheets: plan.pieces,
+        scaleStepGrams: plan.step,
+      }
+    : undefined;
+
+export function grammageOf(plan: MeasurePlan, weighing: Weighing | undefined): number | undefined {
+  if (weighing) return grammageFromWeighing(weighing).value;
+  if (plan.weightBy === 'metric') return plan.gsm;
+  if (plan.weightBy === 'pounds') return grammageFromBasisWeight(plan.pounds, plan.grade);
+  return plan.weightBy === 'thousand' ? grammageFromThousand(plan.kilos, plan.sheetWide, plan.sheetHigh) : undefined;
+}
+
+export function caliperOf(plan: MeasurePlan, gsm: number): number | undefined {
+  if (plan.thickBy === 'gauge') return plan.caliper;
+  if (plan.thickBy === 'stack') return (1000 * plan.stackMm) / plan.stackSheets;
+  return plan.thickBy === 'bulk' ? gsm * plan.bulk : undefined;
+}
+
+const WEIGHT_FIELD = { kind: 'family', metric: 'gsm', pounds: 'pounds', thousand: 'kilos', weighed: 'grams' } as const;
+const THICK_FIELD = { kind: 'family', gauge: 'caliper', stack: 'stackMm', bulk: 'bulk' } as const;
+
+/** What is wrong with what the measures make, each said beside the field it was typed in. */
+export function measureProblems(
+  plan: MeasurePlan,
+  gsm: number | undefined,
+  caliper: number | undefined,
+  usual: number,
+): InputError[] {
+  const at = (field: MeasureField, problem: InputError | undefined, made: string): InputError[] =>
+    problem ? [{ ...problem, field, message: `${made} ${problem.message}` }] : [];
+  const outside = (field: 'grammage' | 'caliper', value: number): InputError | undefined => {
+    const found = withinLimits(field, value, PAPER_LIMITS[field]);
+    return found.ok ? undefined : found.errors[0];
+  };
+  const weight = gsm === undefined ? undefined : outside('grammage', gsm);
+  if (weight) return at(WEIGHT_FIELD[plan.weightBy], weight, `This makes ${figure(gsm!)} g/m².`);
+  if (plan.drinkBy === 'drop' && !readDrops(plan.drops))
+    return [{ field: 'drops', code: 'too-large', message: 'Each drop must take from 0.2 to 120 s.' }];
+  if (caliper === undefined) return [];
+  const thick = outside('caliper', caliper) ?? caliperProblem(short(gsm ?? usual), caliper);
+  return at(
+    THICK_FIELD[plan.thickBy],
+    thick,
+    plan.thickBy === 'gauge' ? '' : `This makes ${figure(caliper)} µm a sheet.`,
+  );
+}
+
+/** Three digits: more than any of these measures deserves. */
+export const short = (value: number): number => Number(value.toPrecision(3));

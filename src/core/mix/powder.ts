@@ -1,0 +1,144 @@
+/** A powder into water: what to weigh, how to wet it out, how thick it will be. */
+import { askPowder } from './dilution-input';
+import { span, withUnit, formatAmount } from '../base/format';
+import type { MixAnswer } from './answer';
+import type { Fact } from '../base/fact';
+import type { MixPlan } from './plan';
+import { BASIS_APART, batchFor, inJug, likeness, onScale, roundingWords } from './words';
+import type { Range } from '../base/quantity';
+import type { Catalogue } from '../records/records';
+import { fail, ok, type Result } from '../base/result';
+import { inTeaspoons, roundMix } from '../base/rounding';
+import { USE_BANDS } from '../adhesive/use-bands';
+import { celluloseEtherViscosity } from '../adhesive/viscosity';
+
+/** The eighth-root law reads high beyond this, %. */
+const LAW_HOLDS_TO = 4;
+/** and says nothing past this, %. Our own line. */
+const LAW_ENDS = 5;
+
+export function mixPowder(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
+  const ingredient = catalogue.ingredients.get(plan.powder)!;
+  const { percent, basis } = plan;
+  const asked = askPowder({
+    targetPercent: percent,
+    batchMillilitres: batchFor(plan.need, plan.loss),
+    basis,
+    powderDensity: ingredient.density.middle,
+  });
+  if (!asked.ok)
+    return fail(
+      asked.errors.map((error) => ({ ...error, field: error.field === 'targetPercent' ? 'percent' : 'need' })),
+    );
+  const { value: made, basesPartBy } = asked.value;
+  const step = Number(plan.scale);
+  const rounded = roundMix({ powderGrams: made.powderGrams, waterMillilitres: made.waterMillilitres, scaleStep: step });
+  const grams = onScale(made.powderGrams, step);
+  const water = inJug(made.waterMillilitres);
+  const gelatine = plan.powder === 'gelatine';
+  const name = gelatine ? 'gelatine' : `methylcellulose powder, ${String(gradeOf(plan, catalogue).middle)} mPa·s grade`;
+  const spoons = inTeaspoons(made.powderGrams, gelatine ? 'gelatine' : 'methylcellulose');
+  const rounding = roundingWords(percent, percent * (1 + rounded.shift));
+  const facts: Fact[] = [
+    {
+      label: 'Strength',
+      value: `${formatAmount(percent)}\u00a0%`,
+      note: basis === 'w/v' ? 'grams in 100 ml of the finished liquid' : 'grams in 100 g of the finished liquid',
+    },
+    ...(gelatine ? gelatineFacts() : etherFacts(plan, catalogue)),
+    {
+      label: 'In level teaspoons',
+      value: `about ${formatAmount(spoons.teaspoons)}, which is ${span(spoons.low, spoons.high, 'g')}`,
+      note: 'from memory; a spoon may be a third out, so weigh if you can',
+    },
+  ];
+  return ok({
+    sentence: `Stir ${grams} of ${gelatine ? 'gelatine' : 'methylcellulose'} into ${water} of water: ${formatAmount(percent)} %, ${withUnit(plan.need, 'ml', 2)} for the work and the rest for pot and brush.`,
+    brief: [gelatine ? 'Gelatine' : 'Methylcellulose', `${grams} in ${water}`],
+    portions: [
+      { name, amount: grams },
+      { name: 'water', amount: water },
+    ],
+    ...(rounding !== undefined && { rounding }),
+    steps: gelatine ? gelatineSteps(grams, water) : etherSteps(grams, made.waterMillilitres),
+    facts,
+    warnings: [
+      ...(basesPartBy === undefined ? [] : [BASIS_APART(percent, basesPartBy)]),
+      ...(!gelatine && percent > LAW_HOLDS_TO && percent <= LAW_ENDS
+        ? [`Above ${LAW_HOLDS_TO} % the viscosity law reads high: take the figure for the most it can be.`]
+        : []),
+    ],
+    cautions: gelatine ? ['powder-dust', 'hot-liquid', 'animal-allergen', 'spoilage'] : ['powder-dust'],
+    ...(!gelatine && {
+      curve: { grade: gradeOf(plan, catalogue).middle, percent: (100 * made.powderGrams) / made.batchGrams },
+    }),
+    figures: [made.powderGrams, made.waterMillilitres],
+  });
+}
+
+/** The label's viscosity: what the reader gave, else the record's. */
+function gradeOf({ grade, powder }: MixPlan, catalogue: Catalogue): Range {
+  if (grade !== undefined) return { low: grade * 0.8, middle: grade, high: grade * 1.2, basis: 'measured' };
+  const { thickening } = catalogue.ingredients.get(powder)!;
+  if (thickening.law !== 'cellulose-ether') throw new RangeError(`${powder} has no grade`);
+  return thickening.grade;
+}
+
+function etherFacts(plan: MixPlan, catalogue: Catalogue): Fact[] {
+  const grade = gradeOf(plan, catalogue);
+  const beyond = plan.percent > LAW_ENDS;
+  const at = (label: number) =>
+    celluloseEtherViscosity({ gradeMilliPascalSeconds: label, percent: Math.min(plan.percent, 10) });
+  return [
+    {
+      label: 'Viscosity at 20 °C',
+      value: beyond ? 'not known: a stiff jelly' : span(at(grade.low), at(grade.high), 'mPa·s'),
+      note: beyond
+        ? 'the law is not to be trusted past 5 %'
+        : `${likeness(at(grade.middle))}; from the label by the eighth-root law`,
+    },
+    { label: 'Good for', value: useOf(plan.percent), note: 'common practice' },
+    {
+      label: 'Clear after',
+      value: plan.percent >= 4 ? 'about a day' : 'an hour or more; best the next day',
+      note: 'museum instructions: 5 % is clear in about 24 h; let any strength stand for an hour at least',
+    },
+    {
+      label: 'Keeps',
+      value: 'for weeks, covered, clean and cold',
+      note: 'common practice; throw it out when it thins, smells or shows spots',
+    },
+  ];
+}
+
+function useOf(percent: number): string {
+  const band = USE_BANDS.find(({ from, to }) => percent >= from && percent <= to);
+  if (band) return band.name;
+  return percent < USE_BANDS[0].from ? 'little: thinner than a size' : 'a stiff stock, to be thinned before use';
+}
+
+function gelatineFacts(): Fact[] {
+  return [
+    { label: 'Sets to a jelly', value: 'on cooling, from about 1 %', note: 'Roberts & Etherington 1982' },
+    { label: 'Keeps', value: 'a few days, covered and cold', note: 'common practice; warm again only what you need' },
+  ];
+}
+
+function etherSteps(grams: string, waterMillilitres: number): string[] {
+  const hot = waterMillilitres / 3;
+  return [
+    `Weigh ${grams} of powder on paper, out of the draught.`,
+    `Heat a third of the water, ${inJug(hot)}, to about 80 °C. Scatter the powder on it and stir until every grain is wet: milky, not yet thick.`,
+    `Stir in the rest, ${inJug(waterMillilitres - hot)}, cold. It thickens as it cools, because the powder dissolves only below about 40 °C.`,
+    'Let it stand for an hour at least, better until the next day. Bubbles rise and it clears.',
+    'Write the strength, the grade and the date on the jar.',
+  ];
+}
+
+function gelatineSteps(grams: string, water: string): string[] {
+  return [
+    `Weigh ${grams} of gelatine. Pour ${water} of cold water over it and let it swell for half an hour.`,
+    'Warm it in a bath of hot water, 50 to 60 °C, until it is clear. Do not boil it: it loses strength.',
+    'Use it warm. Write the strength and the date on the jar, and keep it covered and cold.',
+  ];
+}

@@ -1,0 +1,57 @@
+/** How a stretched mix is made, what film it leaves, how much it covers, and how far stretching can go. */
+import { figure, span, withUnit, lowerFirst, formatAmount } from '../base/format';
+import { liquidOf } from '../adhesive/liquid';
+import type { Fact } from '../base/fact';
+import type { MixPlan } from './plan';
+import type { Catalogue, Technique } from '../records/records';
+import { alone, partsForSolids, type Blended } from '../adhesive/blend';
+
+/** What a coat of the mix leaves, and how far the mix goes. */
+export function filmFacts(mixed: Blended, { coat, name }: Technique, millilitres: number): Fact[] {
+  const square = (grams: number) => (millilitres * mixed.density) / grams;
+  return [
+    {
+      label: 'Dry film',
+      value: span(coat.low * mixed.solids, coat.high * mixed.solids, 'g/m²'),
+      note: `from a coat of ${span(coat.low, coat.high, 'g/m²')} wet: ${lowerFirst(name)}`,
+    },
+    {
+      label: 'Covers',
+      value: span(square(coat.high), square(coat.low), 'm²'),
+      note: 'all of the mix, before what stays in the pot',
+    },
+  ];
+}
+
+/** The most extender that still leaves the least dry coat a sound joint needs, with a middling coat. */
+export function reach(plan: MixPlan, { coat }: Technique, catalogue: Catalogue): Fact[] {
+  const base = liquidOf(alone(plan.base, catalogue), catalogue);
+  const solids = (base.leastDryCoat / coat.middle) * 100;
+  const least = liquidOf(alone(plan.extender, catalogue), catalogue).solids * 100;
+  if (solids >= base.solids * 100 || solids <= least) return [];
+  const most = partsForSolids(plan.base, plan.extender, solids, catalogue);
+  const grams =
+    plan.from === 'have'
+      ? `: ${withUnit(plan.haveGrams * most, 'g', 2)} to your ${`${formatAmount(plan.haveGrams)}\u00a0g`}`
+      : '';
+  return [
+    {
+      label: 'As far as it goes',
+      value: `1:${figure(most, 2)} by mass${grams}`,
+      note: `at ${figure(solids, 2)} % solids a middling coat leaves about ${figure(base.leastDryCoat, 2)} g/m² dry, which a sound joint needs; an estimate`,
+    },
+  ];
+}
+
+/** In what order: powder never goes into PVA dry, and nothing is beaten. Common practice. */
+export const stretchSteps = ({ extender }: MixPlan, base: string, added: string): string[] => [
+  ...(extender.startsWith('methylcellulose')
+    ? [
+        'Have the methylcellulose dissolved and clear beforehand. Dry powder stirred into PVA makes lumps that never part.',
+      ]
+    : []),
+  ...(extender.includes('paste') ? ['Sieve the paste first, and have it cold.'] : []),
+  `Put ${base} in the pot. Add ${added} a little at a time and fold it in; beating makes foam.`,
+  'Let it stand for a quarter of an hour, then try it on an offcut of the paper and the board that you will use.',
+  'Write what is in it, the parts and the date on the pot.',
+];

@@ -1,0 +1,44 @@
+/** The seconds of several drops: as typed, "28 34 31", as a link has them, "28_34_31", and as one figure. */
+import { parseNumber } from '../base/number-text';
+import { fail, ok, type Result } from '../base/result';
+import { LONGEST_DROP_SECONDS } from './sorption';
+
+export const MOST_DROPS = 10;
+const SHORTEST = 0.2;
+export const DROPS_PATTERN = /^\d{1,3}(\.\d{1,2})?(_\d{1,3}(\.\d{1,2})?){0,9}$/;
+
+/** Typed drops, apart by spaces or semicolons, to what a plan keeps. */
+export function parseDrops(typed: string): Result<string> {
+  const texts = typed.split(/[\s;]+/).filter(Boolean);
+  const problem = (message: string) =>
+    fail([{ field: 'drops', code: texts.length ? 'not-a-number' : 'empty', message }]);
+  const how = `Give the seconds of 1 to ${MOST_DROPS} drops, each from ${SHORTEST} to ${LONGEST_DROP_SECONDS}\u00a0s, with spaces between them.`;
+  if (texts.length === 0 || texts.length > MOST_DROPS) return problem(how);
+  const seconds = texts.map(parseNumber);
+  const wrong = seconds.findIndex((one) => one === undefined || !isDrop(one));
+  if (wrong < 0) return ok(seconds.map((one) => Number(one!.toFixed(2))).join('_'));
+  if (seconds[wrong] !== undefined && seconds[wrong] > LONGEST_DROP_SECONDS)
+    return problem(
+      `A drop of more than ${LONGEST_DROP_SECONDS} s dries as much as it sinks in. Leave it out, and choose hard-sized as its sizing.`,
+    );
+  return problem(`“${texts[wrong]!.slice(0, 20)}” is not a time. ${how}`);
+}
+
+export const showDrops = (kept: string): string => kept.split('_').join(' ');
+
+const isDrop = (seconds: number): boolean => seconds >= SHORTEST && seconds <= LONGEST_DROP_SECONDS;
+
+/** The seconds a plan keeps; undefined when one of them cannot be. */
+export function readDrops(kept: string): readonly number[] | undefined {
+  const seconds = DROPS_PATTERN.test(kept) ? kept.split('_').map(Number) : [];
+  return seconds.length > 0 && seconds.every(isDrop) ? seconds : undefined;
+}
+
+/**
+ * One figure for several drops: their geometric mean, since times of sinking in spread by factors. `factor` is
+ * how many times as long the slowest took as the quickest.
+ */
+export function asOneDrop(seconds: readonly number[]): { readonly seconds: number; readonly factor: number } {
+  const mean = Math.exp(seconds.reduce((sum, one) => sum + Math.log(one), 0) / seconds.length);
+  return { seconds: Number(mean.toPrecision(3)), factor: Math.max(...seconds) / Math.min(...seconds) };
+}

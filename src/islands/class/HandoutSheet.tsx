@@ -1,0 +1,85 @@
+/** The page each student is given: the thing, its pieces, how long the glue waits, and the way back to the answer. */
+import { useEffect, useState } from 'preact/hooks';
+import { keepUnits } from '../../core/base/format';
+import type { ClassAnswer } from '../../core/class/answer';
+import type { ClassPlan } from '../../core/class/plan';
+import { MeasuredPlate } from '../make/MeasuredPlate';
+import { QrCode } from '../parts/QrCode';
+
+interface Props {
+  readonly answer: ClassAnswer;
+  readonly plan: ClassPlan;
+  readonly choose: string;
+  readonly lessons: readonly { readonly title: string; readonly path: string }[];
+}
+
+export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
+  const [origin, setOrigin] = useState('');
+  useEffect(() => setOrigin(window.location.origin), []);
+  const { handout, project, title } = answer;
+  const link = `${choose}?${answer.tails.choose}`;
+  const [picture] = project.pictures;
+  return (
+    <section class="handout" aria-labelledby="handout-title">
+      <h2 id="handout-title">For each student: {title.toLowerCase()}</h2>
+      <p>
+        <strong>{keepUnits(handout.glue)}</strong> {handout.verdict}.
+      </p>
+      <div class="handout-columns">
+        {picture && (
+          <figure class="plate">
+            <div class="plate-body">
+              <MeasuredPlate picture={picture} />
+            </div>
+            <figcaption class="plate-caption">
+              {picture.title}, in {plan.unit}.
+            </figcaption>
+          </figure>
+        )}
+        <div class="handout-links">
+          {origin && <QrCode text={origin + link} />}
+          <div>
+            <p>
+              <a class="no-spell" href={link}>
+                Your paper and glue in the chooser
+              </a>
+              , just as we reckoned it.
+            </p>
+            <ul class="plain-list">
+              {lessons.map(({ title: lesson, path }) => (
+                <li key={path}>
+                  <a class="no-spell" href={path}>
+                    {lesson}
+                  </a>
+                </li>
+              ))}
+            </ul>
+          </div>
+        </div>
+      </div>
+      <div class="handout-columns">
+        <table class="numbers">
+          <caption>In your kit: width × height in {plan.unit}</caption>
+          <tbody>
+            {project.rows.map(({ name, size, count, from }) => (
+              <tr key={name}>
+                <th scope="row">
+                  {name}
+                  <span class="cell-note">{from}</span>
+                </th>
+                <td class="n">
+                  {count} × {size}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <ol>
+          {handout.steps.map((step) => (
+            <li key={step}>{keepUnits(step)}</li>
+          ))}
+        </ol>
+      </div>
+    </section>
+  );
+}

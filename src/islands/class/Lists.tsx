@@ -1,0 +1,72 @@
+/** The lists of the workshop sheet: what to buy, what to lay out, what to do when. */
+import { keepUnits } from '../../core/base/format';
+import type { ClassAnswer } from '../../core/class/answer';
+import { Spoken } from '../parts/Spoken';
+import { Warnings } from '../parts/Warnings';
+
+interface Props {
+  readonly answer: ClassAnswer;
+}
+
+export function ClassResult({ answer }: Props) {
+  return (
+    <>
+      <p class="verdict-why">{keepUnits(answer.sentence)}</p>
+      <Warnings warnings={answer.warnings} />
+      <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
+    </>
+  );
+}
+
+export function Shopping({ answer }: Props) {
+  return (
+    <>
+      <Items caption="To buy" items={answer.materials} />
+      <Items caption="To lay out" items={answer.tools} />
+    </>
+  );
+}
+
+function Items({ caption, items }: { readonly caption: string; readonly items: ClassAnswer['materials'] }) {
+  return (
+    <table class="numbers facts items">
+      <caption>{caption}</caption>
+      <tbody>
+        {items.map(({ what, amount, note }) => (
+          <tr key={what}>
+            <th scope="row">
+              {keepUnits(what)}
+              {note && <span class="cell-note">{keepUnits(note)}</span>}
+            </th>
+            <td class="n">{keepUnits(amount)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+export function Schedule({ answer }: Props) {
+  return (
+    <section class="schedule">
+      <h2>What to do when</h2>
+      <table class="numbers">
+        <caption>Reckoned backwards from the class; how long cutting takes is from memory</caption>
+        <thead>
+          <tr>
+            <th scope="col">When</th>
+            <th scope="col">What</th>
+          </tr>
+        </thead>
+        <tbody>
+          {answer.schedule.map(({ when, what }) => (
+            <tr key={when + what}>
+              <th scope="row">{when}</th>
+              <td>{keepUnits(what)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

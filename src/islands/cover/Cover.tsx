@@ -1,0 +1,59 @@
+/** The coverage calculator: how much adhesive the pieces take, as a range with a figure to have in hand. */
+import { useStore } from '@nanostores/preact';
+import { useLayoutEffect, useMemo } from 'preact/hooks';
+import type { FlatFacts } from '../../core/cover/answer';
+import { openCover } from '../../stores/cover/open-cover';
+import { ClassFields } from './ClassFields';
+import { CoverDetails, CoverPieces, MixLink } from './CoverDetails';
+import { CoatFields, ThingFields } from './CoverFields';
+import { CoverResult } from './CoverResult';
+import { PlanBench } from '../parts/PlanBench';
+
+interface Props {
+  /** paths of this calculator's own page and of the mixing calculator's */
+  readonly address: string;
+  readonly mixAddress: string;
+  /** worked out at build for the first answer; the model that reckons the others follows after */
+  readonly flat: FlatFacts;
+}
+
+const prefix = 'cover-';
+
+export default function Cover({ address, mixAddress, flat }: Props) {
+  const store = useMemo(() => openCover(() => flat), []);
+  const { answer } = useStore(store.$solved);
+  // Before the frame reads the link, which is in an effect of its own.
+  useLayoutEffect(() => {
+    // The model is fetched when something else is asked than what the build has answered: by a link, or by hand.
+    const stop = store.$texts.listen(() => {
+      stop();
+      void import('../../core/handover/cover-flat').then(({ flatFacts }) => store.learn(flatFacts));
+    });
+    return stop;
+  }, []);
+
+  return (
+    <PlanBench
+      store={store}
+      prefix={prefix}
+      address={address}
+      brief={answer.brief}
+      inputs={
+        <>
+          <ThingFields store={store} prefix={prefix} />
+          <CoatFields store={store} prefix={prefix} />
+          <ClassFields store={store} prefix={prefix} />
+        </>
+      }
+      answer={
+        <>
+          <CoverResult store={store}>
+            <MixLink store={store} address={mixAddress} />
+          </CoverResult>
+          <CoverPieces store={store} />
+        </>
+      }
+      rest={<CoverDetails store={store} />}
+    />
+  );
+}

@@ -1,0 +1,114 @@
+/** Cards, labels and a cutting list to print. The labels bear a number only, so that whoever judges need not know what is what. */
+import { useStore } from '@nanostores/preact';
+import { useMemo, useState } from 'preact/hooks';
+import { keepUnits } from '../../core/base/format';
+import { BOARD_MARGIN_MM } from '../../core/trial/amounts';
+import { paperName } from '../../core/trial/counts';
+import { nameIn, type Trial } from '../../core/trial/record';
+import { openShelf } from '../../stores/trial/shelf';
+import { CutPlate } from './CutPlate';
+import { useTrialId } from './use-trial';
+
+interface Props {
+  readonly demo: Trial;
+}
+
+export default function TrialCards({ demo }: Props) {
+  const id = useTrialId();
+  const shelf = useMemo(openShelf, []);
+  const trials = useStore(shelf.$trials);
+  const trial = trials.find((one) => one.id === id) ?? demo;
+  const [what, setWhat] = useState<'cards' | 'labels'>('cards');
+  return (
+    <>
+      {trial.demo && (
+        <p class="invented">These are the cards of the invented trial. Plan one of your own to print yours.</p>
+      )}
+      <p>
+        <strong>{trial.name}</strong>
+      </p>
+      <fieldset class="choice-set no-print">
+        <legend>Print</legend>
+        <label class="choice">
+          <input type="radio" name="what" checked={what === 'cards'} onChange={() => setWhat('cards')} />
+          <span>
+            Cards, one a swatch, in the order they are laid
+            <span class="cell-note">For whoever coats and lays. Boxes to tick where no phone is at hand.</span>
+          </span>
+        </label>
+        <label class="choice">
+          <input type="radio" name="what" checked={what === 'labels'} onChange={() => setWhat('labels')} />
+          <span>
+            Labels with a number only
+            <span class="cell-note">
+              To stick on the boards, so that another can judge without knowing which adhesive it is.
+            </span>
+          </span>
+        </label>
+      </fieldset>
+      <div class="button-row no-print">
+        <button type="button" class="button" onClick={() => window.print()}>
+          Print
+        </button>
+      </div>
+      {what === 'cards' ? (
+        <>
+          <CuttingList trial={trial} />
+          <ol class="cards">
+            {trial.swatches.map((swatch) => {
+              const paper = trial.papers.find((one) => one.id === swatch.paper);
+              return (
+                <li class="card" key={swatch.number}>
+                  <span class="card-number">{swatch.number}</span>
+                  <span>{paper ? paperName(paper) : swatch.paper}</span>
+                  <span>
+                    <strong>{nameIn(trial.glues, swatch.glue)}</strong>
+                  </span>
+                  <span>
+                    lift after {swatch.hold} s · repeat {swatch.block}
+                  </span>
+                  {trial.questions.map(({ id: question, text }) => (
+                    <span class="card-question" key={question}>
+                      {text}: ☐{'\u00a0'}pass ☐{'\u00a0'}partly ☐{'\u00a0'}fail
+                    </span>
+                  ))}
+                </li>
+              );
+            })}
+          </ol>
+        </>
+      ) : (
+        <ol class="cards labels">
+          {trial.swatches.map(({ number }) => (
+            <li class="card" key={number}>
+              <span class="card-number">{number}</span>
+            </li>
+          ))}
+        </ol>
+      )}
+    </>
+  );
+}
+
+function CuttingList({ trial }: { readonly trial: Trial }) {
+  const { papers, swatches, widthMm, heightMm } = trial;
+  return (
+    <section class="cutting">
+      <h2>Cut first</h2>
+      <CutPlate widthMm={widthMm} heightMm={heightMm} />
+      <ul>
+        {papers.map((paper) => (
+          <li key={paper.id}>
+            {paperName(paper)}: {swatches.filter((swatch) => swatch.paper === paper.id).length} pieces of{' '}
+            {keepUnits(`${widthMm} × ${heightMm} mm, grain along the ${heightMm} mm`)}
+          </li>
+        ))}
+        <li>
+          Board: {swatches.length} pieces of{' '}
+          {keepUnits(`${widthMm + 2 * BOARD_MARGIN_MM} × ${heightMm + 2 * BOARD_MARGIN_MM} mm`)}
+        </li>
+      </ul>
+      <p>Number the boards before you begin, on the back, in the order of the cards.</p>
+    </section>
+  );
+}

@@ -1,0 +1,89 @@
+/**
+ * The planner: papers × adhesives × hold times × repeats, the questions, and what all that takes and can
+ * show. The plan is kept as a draft until its order is drawn; then it is a trial on this device's shelf.
+ */
+import { useStore } from '@nanostores/preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Range } from '../../core/base/quantity';
+import { DEFAULT_PLAN } from '../../core/trial/plan-text';
+import { createPlan } from '../../stores/trial/plan';
+import { localStorageOrNone } from '../../stores/shared/device-storage';
+import { openShelf } from '../../stores/trial/shelf';
+import { ProblemList } from '../parts/ProblemList';
+import { Spoken } from '../parts/Spoken';
+import type { Option } from '../parts/Field';
+import { GlueFields, PaperFields } from './PlanLists';
+import { PlanAnswer, planLine } from './PlanAnswer';
+import { BenchFields, QuestionFields, SizeFields } from './PlanFields';
+import { StorageNotice } from './StorageNotice';
+
+interface Props {
+  readonly families: readonly Option[];
+  readonly adhesives: readonly Option[];
+  readonly substrates: readonly Option[];
+  /** wet coat of a full brush, g/m² */
+  readonly coat: Range;
+  /** where a trial is run */
+  readonly runAt: string;
+}
+
+export default function TrialPlan({ families, adhesives, substrates, coat, runAt }: Props) {
+  const store = useMemo(() => createPlan(DEFAULT_PLAN), []);
+  const shelf = useMemo(openShelf, []);
+  const problems = useStore(store.$problems);
+  const plan = useStore(store.$plan);
+  const [failed, setFailed] = useState(false);
+
+  useEffect(() => store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999)), []);
+
+  const draw = async () => {
+    const { newId } = await import('../../stores/trial/files');
+    const trial = store.draw(newId(), new Date().toISOString());
+    if (!trial) return document.querySelector<HTMLElement>('.bench-inputs [aria-invalid="true"]')?.focus();
+    // A trial that is not stored would be gone on the next page.
+    if (!shelf.put(trial)) return setFailed(true);
+    store.forget();
+    void navigator.storage?.persist?.().catch(() => false);
+    window.location.assign(`${runAt}?trial=${trial.id}`);
+  };
+
+  return (
+    <div class="bench">
+      <a class="bench-strip no-print" href="#plan-answer">
+        <span>{planLine(plan)}</span>
+      </a>
+      <div class="bench-inputs" role="group" aria-label="The plan">
+        <ProblemList problems={problems} idOf={(field) => `plan-${field}`} />
+        <PaperFields store={store} families={families} />
+        <GlueFields store={store} adhesives={adhesives} />
+        <BenchFields store={store} substrates={substrates} />
+        <QuestionFields store={store} />
+        <SizeFields store={store} />
+      </div>
+      <section
+        class={`bench-answer${problems.length > 0 ? ' stale' : ''}`}
+        id="plan-answer"
+        aria-label="What the trial takes and can show"
+        tabIndex={-1}
+      >
+        <PlanAnswer plan={plan} coat={coat} />
+        <div class="button-row">
+          <button type="button" class="button" onClick={() => void draw()}>
+            Draw the order and begin
+          </button>
+        </div>
+        {problems.length > 0 && (
+          <p class="field-error">Mend what is marked first; the figures above are for the last plan that made sense.</p>
+        )}
+        {failed && (
+          <p class="field-error">
+            This browser did not keep the trial. Save it to a file below, then read it in on the trials page of a
+            browser that does.
+          </p>
+        )}
+        <StorageNotice shelf={shelf} />
+        <Spoken text={planLine(plan)} />
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+/** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
+import { atom, computed } from 'nanostores';
+import { choose, type Choice } from '../../core/choose/choose';
+import { encodeJob } from '../../core/choose/write-link';
+import { FLIP_FIELDS, searchFlip, type Flip } from '../../core/choose/tipping-points';
+import { DEFAULT_JOB, settleJob, type Job } from '../../core/choose/job';
+import type { JobPaper } from '../../core/paper/asked-paper';
+import type { Catalogue } from '../../core/records/records';
+import { sameAnswer, seenIn, type Seen } from '../../core/choose/seen';
+import { decodeJob } from '../../core/choose/read-link';
+import { weightMap } from '../../core/choose/weight-map';
+import { createChoose, inputsOf, type Answering } from './choose';
+
+/** How a link spells the fields that only the records can judge. */
+const LINK_NAMES: Readonly<Record<string, (job: Job) => string>> = {
+  family: (job) => `paper (${job.paper.family})`,
+  substrate: (job) => `on (${job.substrate})`,
+  tool: (job) => `tool (${job.tool})`,
+  atHand: () => 'have',
+  caliper: (job) => `thick (${job.paper.caliper})`,
+};
+
+/** Something that has a say besides the model: what it makes of the answer, and what it adds to the link. */
+export interface Adjust {
+  readonly choices: (choices: readonly Choice[], job: Job) => readonly Choice[];
+  readonly tail: string;
+}
+
+export type ChoosePageStore = ReturnType<typeof createChoosePage>;
+
+/** How answers are come by: at once, and in turns. */
+interface Answers {
+  readonly now: (job: Job) => readonly Choice[];
+  readonly inTurns?: Answering<Choice>;
+}
+
+export function createChoosePage(
+  catalogue: Catalogue,
+  start: Job = DEFAULT_JOB,
+  answers: Answers = { now: (job) => choose(job, catalogue) },
+) {
+  const chooser = createChoose<Choice>(catalogue, answers.now, start, answers.inTurns);
+  const { $inputs, $job, $choices: $modelChoices } = chooser;
+  const $adjust = atom<Adjust | undefined>(undefined);
+  const $choices = computed([$job, $modelChoices, $adjust], (job, choices, adjust) =>
+    adjust ? adjust.choices(choices, job) : choices,
+  );
+  const $tail = computed(
+    [$job, $choices, $adjust],
+    (job, choices, adjust) => encodeJob(job, seenIn(choices[0]!)) + (adjust?.tail ?? ''),
+  );
+  /** where the first of them holds */
+  const $map = computed([$choices, $job], ([best], job) => weightMap(best!.adhesiveId, job, catalogue));
+  const $compared = atom<{ readonly a: string; readonly b: string }>({ a: '', b: '' });
+  /** what a link could not be read for, and what its sender saw */
+  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen }>({ dropped: [] });
+  const $flips = atom<readonly Flip[] | undefined>(undefined);
+  /** set when a link's sender saw another answer than today's, until the job is changed */
+  const $otherAnswer = computed([$link, $choices], ({ seen }, choices) =>
+    seen && !sameAnswer(seen, seenIn(choices[0]!)) ? seen : undefined,
+  );
+  let loading = false;
+  $inputs.listen(() => {
+    // Once the job is the reader's own, what a link said no longer bears on it.
+    if (!loading && ($link.get().seen || $link.get().dropped.length > 0)) $link.set({ dropped: [] });
+  });
+
+  /** Takes a link's tail; empty text leaves everything as it is. */
+  const load = (text: string): void => {
+    if (text.replace(/^[?#]/, '') === '') return;
+    const { job, dropped, seen } = decodeJob(text);
+    const settled = settleJob(job, catalogue);
+    loading = true;
+    $inputs.set(inputsOf(settled.job));
+    // What was not in the records is named as the link named it.
+    const unknown = settled.dropped.map((field) => LINK_NAMES[field]?.(job) ?? field);
+    $link.set({ dropped: [...dropped, ...unknown], ...(seen && { seen }) });
+    loading = false;
+  };
+
+  /** Looks for what would change the answer, one question a turn of `later`, and stops when the job moves on. */
+  const lookForFlips = (later: (work: () => void) => void): void => {
+    const job = $job.get();
+    // What would flip the model; swatches are not asked again for every sheet that might be.
+    const now = $modelChoices.get()[0]!.adhesiveId;
+    const found: Flip[] = [];
+    const searches = FLIP_FIELDS.map((field) => searchFlip(field, now, job, catalogue));
+    const turn = () => {
+      if ($job.get() !== job) return;
+      const [search] = searches;
+      if (!search) return $flips.set(found);
+      const { done, value } = search.next();
+      if (done) searches.shift();
+      if (value) found.push(value);
+      later(turn);
+    };
+    later(turn);
+  };
+
+  /** Another paper altogether, with all that is known of it. */
+  const takePaper = (paper: JobPaper): void => {
+    const { family, grammage, caliper, dropSeconds, cobb, surface, sizing, coloursRun } = inputsOf({ ...start, paper });
+    $inputs.set({ ...$inputs.get(), family, grammage, caliper, dropSeconds, cobb, surface, sizing, coloursRun });
+  };
+
+  return {
+    ...chooser,
+    takePaper,
+    $modelChoices,
+    $adjust,
+    $choices,
+    $tail,
+    $map,
+    $compared,
+    $link,
+    $flips,
+    $otherAnswer,
+    load,
+    lookForFlips,
+  };
+}

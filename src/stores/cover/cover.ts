@@ -1,0 +1,37 @@
+/** The coverage calculator's state. */
+import { coverAnswer, type CoverAnswer, type FlatReckoner } from '../../core/cover/answer';
+import { askedOfCover, COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../core/cover/plan';
+import type { LengthUnit } from '../../core/base/length-text';
+import type { Catalogue } from '../../core/records/records';
+import { changeUnit } from '../shared/change-unit';
+import { createPlan, type PlanStore } from '../shared/plan';
+
+export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
+  readonly catalogue: Catalogue;
+  /** What reckons the water has arrived: the answer is made anew. */
+  readonly learn: (flat: FlatReckoner) => void;
+  /** Another unit: lengths that could be read are written anew in it, the others stay as typed. */
+  readonly changeUnit: (unit: LengthUnit) => void;
+};
+
+export function createCover(catalogue: Catalogue, flat?: FlatReckoner, start: CoverPlan = DEFAULT_COVER): CoverStore {
+  let reckoner = flat;
+  const store = createPlan<typeof COVER_SPECS, CoverAnswer>(
+    {
+      specs: COVER_SPECS,
+      usual: DEFAULT_COVER,
+      asked: askedOfCover,
+      answer: (plan) => coverAnswer(plan, catalogue, reckoner),
+    },
+    start,
+  );
+  return {
+    ...store,
+    catalogue,
+    learn(better) {
+      reckoner = better;
+      store.recheck();
+    },
+    changeUnit: (unit) => changeUnit(store, unit),
+  };
+}

@@ -1,0 +1,31 @@
+/** The state of the calculator of warp. */
+import type { LengthUnit } from '../../core/base/length-text';
+import { textsOf } from '../../core/link/fields';
+import type { Catalogue } from '../../core/records/records';
+import { flatAnswer, type FlatAnswer } from '../../core/flat/answer';
+import { askedOfFlat, DEFAULT_FLAT, FLAT_SPECS, type FlatPlan } from '../../core/flat/plan';
+import { createPlan, type PlanStore } from '../shared/plan';
+import { changeUnit } from '../shared/change-unit';
+
+export type FlatStore = PlanStore<typeof FLAT_SPECS, FlatAnswer> & {
+  readonly catalogue: Catalogue;
+  readonly changeUnit: (unit: LengthUnit) => void;
+  /** Takes a whole plan, such as a remedy's, in the unit that the reader types in. */
+  readonly take: (plan: FlatPlan) => void;
+};
+
+export function createFlat(catalogue: Catalogue, start: FlatPlan = DEFAULT_FLAT): FlatStore {
+  const store = createPlan<typeof FLAT_SPECS, FlatAnswer>(
+    { specs: FLAT_SPECS, usual: DEFAULT_FLAT, asked: askedOfFlat, answer: (plan) => flatAnswer(plan, catalogue) },
+    start,
+  );
+  return {
+    ...store,
+    catalogue,
+    changeUnit: (unit) => changeUnit(store, unit),
+    take(plan) {
+      store.$link.set({ dropped: [] });
+      store.$texts.set(textsOf(plan, FLAT_SPECS));
+    },
+  };
+}

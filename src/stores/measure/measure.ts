@@ -1,0 +1,17 @@
+/** The paper calculator's state. */
+import { measureAnswer, type MeasureAnswer } from '../../core/measure/answer';
+import { askedOfMeasure, DEFAULT_MEASURE, MEASURE_SPECS } from '../../core/measure/plan';
+import type { Catalogue } from '../../core/records/records';
+import { createPlan, type PlanStore } from '../shared/plan';
+
+export type MeasureStore = PlanStore<typeof MEASURE_SPECS, MeasureAnswer> & { readonly catalogue: Catalogue };
+
+export const createMeasure = (catalogue: Catalogue): MeasureStore => ({
+  ...createPlan<typeof MEASURE_SPECS, MeasureAnswer>({
+    specs: MEASURE_SPECS,
+    usual: DEFAULT_MEASURE,
+    asked: askedOfMeasure,
+    answer: (plan) => measureAnswer(plan, catalogue),
+  }),
+  catalogue,
+});

@@ -1,0 +1,30 @@
+/** Another unit for a calculator's lengths. */
+import { inUnit, type LengthUnit } from '../../core/base/length-text';
+import { readTexts, textsOf, type Specs } from '../../core/link/fields';
+import type { PlanStore } from './plan';
+
+/** In another unit lengths stand as a rule shows them, and the plan follows what then stands there. */
+const asRuled = <S extends Specs>(specs: S): S =>
+  Object.fromEntries(
+    Object.entries(specs).map(([field, spec]) => [
+      field,
+      spec.kind === 'length' || spec.kind === 'maybe-length' ? { ...spec, show: inUnit } : spec,
+    ]),
+  ) as unknown as S;
+
+/** Lengths that could be read are written anew in the unit, the others stay as typed. */
+export function changeUnit<S extends Specs, A>({ specs, $texts, $solved }: PlanStore<S, A>, unit: LengthUnit): void {
+  const texts = $texts.get();
+  const fields = Object.keys(specs);
+  const { plan, problems } = readTexts(texts, specs, fields, $solved.get().plan);
+  const anew = textsOf({ ...plan, unit }, asRuled(specs));
+  // A list's problems are named by row: "piece-0-wide" for the field "pieces".
+  const stays = fields.filter((field) =>
+    problems.some((one) => one.field === field || (field === 'pieces' && one.field.startsWith('piece-'))),
+  );
+  $texts.set({
+    ...anew,
+    ...Object.fromEntries(stays.map((field) => [field, texts[field]])),
+    unit,
+  });
+}

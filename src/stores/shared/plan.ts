@@ -1,0 +1,83 @@
+/**
+ * The state of a calculator whose fields are said in a table: what was typed, as typed; the last plan
+ * that made sense and its answer; what its link could not say. Nothing here computes an answer.
+ */
+import { atom, computed } from 'nanostores';
+import { MODEL_VERSION } from '../../core/link/model-version';
+import { fingerprint, sameFigures, figuresIn } from '../../core/link/pairs';
+import { readTexts, textsOf, type PlanOf, type Specs, type TextsOf } from '../../core/link/fields';
+import { encodePlan } from '../../core/link/plan-link';
+import type { InputError, Result } from '../../core/base/result';
+
+interface Calculator<S extends Specs, A> {
+  readonly specs: S;
+  /** what stands there when nothing was said; must have an answer */
+  readonly usual: PlanOf<S>;
+  readonly asked: (plan: PlanOf<S>) => readonly (keyof S)[];
+  readonly answer: (plan: PlanOf<S>) => Result<A & { readonly figures: readonly number[] }>;
+}
+
+export function createPlan<S extends Specs, A>(
+  { specs, usual, asked, answer }: Calculator<S, A>,
+  start: PlanOf<S> = usual,
+) {
+  type Solved = { readonly plan: PlanOf<S>; readonly answer: A & { readonly figures: readonly number[] } };
+
+  const solve = (plan: PlanOf<S>): Solved | { readonly problems: readonly InputError[] } => {
+    const found = answer(plan);
+    return found.ok ? { plan, answer: found.value } : { problems: found.errors };
+  };
+  const solveTexts = (texts: TextsOf<S>, last: PlanOf<S>): Solved | { readonly problems: readonly InputError[] } => {
+    // Which fields are asked follows from the choices, which are never wrong by typing.
+    const choices = readTexts(texts, specs, [], last).plan;
+    const { plan, problems } = readTexts(texts, specs, asked(choices), last);
+    return problems.length > 0 ? { problems } : solve(plan);
+  };
+
+  const first = solve(start);
+  if ('problems' in first)
+    throw new RangeError(`a calculator starts at a plan that can be answered: ${first.problems[0]?.message}`);
+  const $texts = atom<TextsOf<S>>(textsOf(start, specs));
+  /** the last plan that made sense: its answer stays, dimmed, while the texts do not */
+  const $solved = atom<Solved>(first);
+  const $problems = atom<readonly InputError[]>([]);
+  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: string }>({ dropped: [] });
+
+  $texts.listen((texts) => {
+    const next = solveTexts(texts, $solved.get().plan);
+    $problems.set('problems' in next ? next.problems : []);
+    if (!('problems' in next)) $solved.set(next);
+  });
+
+  const seenNow = ({ answer: { figures } }: Solved) => fingerprint(MODEL_VERSION, figures);
+  return {
+    specs,
+    $texts,
+    $solved,
+    $problems,
+    $link,
+    solve,
+    usual,
+    $tail: computed($solved, (solved) => encodePlan(solved.plan, specs, asked(solved.plan), usual, seenNow(solved))),
+    /** leading figures of the answer that a link's sender saw, when today's are others */
+    $otherAnswer: computed([$link, $solved], ({ seen }, solved) =>
+      seen !== undefined && figuresIn(seen) && !sameFigures(seen, seenNow(solved)) ? figuresIn(seen) : undefined,
+    ),
+    /** Answers the same texts again. */
+    recheck(): void {
+      $texts.set({ ...$texts.get() });
+    },
+    set(field: keyof S, text: string): void {
+      // Once the plan is the reader's own, what a link said no longer bears on it.
+      const { dropped, seen } = $link.get();
+      if (seen !== undefined || dropped.length > 0) $link.set({ dropped: [] });
+      $texts.set({ ...$texts.get(), [field]: text });
+    },
+  };
+}
+
+/** What islands read: named here, so that they know of the stores and not of what those are made from. */
+export type { ReadableAtom } from 'nanostores';
+
+/** What the parts of an island need to know of any such store. */
+export type PlanStore<S extends Specs, A> = ReturnType<typeof createPlan<S, A>>;

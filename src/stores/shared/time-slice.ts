@@ -1,0 +1,41 @@
+/** Long work in turns too short for a thumb to notice, on a phone as on a desk. */
+import { atOnce, type InTurns } from '../../core/choose/ranking';
+
+/** Milliseconds of one turn: a browser that is busy for 50 feels stuck. */
+const TURN = 10;
+
+/** Works until it is done and then says so; the first turn is taken at once. Returns a function that stops it. */
+export function inTurns<T>(work: InTurns<T>, done: (result: T) => void): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const turn = () => {
+    const end = performance.now() + TURN;
+    do {
+      const { done: isDone, value } = work.next();
+      if (isDone) return done(value);
+    } while (performance.now() < end);
+    timer = setTimeout(turn);
+  };
+  turn();
+  return () => clearTimeout(timer);
+}
+
+/** Answers worked out ahead, by what was asked; everything else is worked out when it is asked for. */
+export function answersAhead<J, T>(keyOf: (job: J) => string, workOn: (job: J) => InTurns<T>) {
+  const known = new Map<string, T>();
+  return {
+    now: (job: J): T => known.get(keyOf(job)) ?? atOnce(workOn(job)),
+    inTurns(job: J, done: (answer: T) => void): () => void {
+      const answer = known.get(keyOf(job));
+      if (answer === undefined) return inTurns(workOn(job), done);
+      done(answer);
+      return () => {};
+    },
+    prepare: (job: J): Promise<void> =>
+      new Promise((resolve) =>
+        inTurns(workOn(job), (answer) => {
+          known.set(keyOf(job), answer);
+          resolve();
+        }),
+      ),
+  };
+}

@@ -1,0 +1,298 @@
+/** Who gets the glue, with what and when; and what a person asks for. Common practice throughout, no source. */
+import type { Finding } from '../../../src/core/choose/finding';
+import { describe, expect, it, test } from 'vitest';
+import { DEFAULT_JOB, type Job, type Need } from '../../../src/core/choose/job';
+import { askedFor, heatAtBench } from '../../../src/core/choose/needs';
+import { calledBelow, FINGERTIP_GRAMMAGE, placementOf } from '../../../src/core/choose/placement';
+import type { Adhesive, YesNo } from '../../../src/core/records/records';
+import { sheetOf, type Sheet } from '../../../src/core/paper/sheet';
+import { suitability } from '../../../src/core/choose/suitability';
+import { catalogue } from '../../../src/data/catalogue';
+
+const pva = catalogue.adhesives.get('pva')!;
+const film = catalogue.adhesives.get('film-double-sided')!;
+
+interface Case {
+  readonly job?: Partial<Job>;
+  readonly sheet?: Partial<Sheet>;
+  readonly grammage?: number;
+  readonly spread?: number;
+  readonly slip?: number;
+  readonly needed?: number;
+  readonly adhesive?: Adhesive;
+}
+
+/** A strong 100 g/m² sheet, well spread, that slides for a minute and is placed in half of one. */
+function placed({ job, sheet, grammage = 100, spread = 0.9, slip = 60, needed = 30, adhesive = pva }: Case) {
+  const whole = { ...DEFAULT_JOB, paper: { family: 'wove-text', grammage }, ...job };
+  const facts: Finding = {
+    ...{ adhesive, job: whole, needed, gives: 'neither' },
+    sheet: { ...sheetOf(whole, catalogue), harmedByWater: false, grain: 'marked', ...sheet } as Sheet,
+    chances: { spread, lift: 0.9, bond: 0.9, flat: 0.9 },
+    margins: { spread: 2, lift: 2, bond: 2, flat: 2 },
+    slipSeconds: { p10: slip / 2, p50: slip, p90: slip * 2 },
+    fit: { share: 1, notes: [], cautions: [] },
+  };
+  return placementOf(facts, catalogue);
+}
+
+describe('where the glue goes', () => {
+  it('on the paper while it bears the brush, else on the board', () => {
+    expect(placed({ spread: 0.5 }).glueGoesOn).toBe('the back of the paper');
+    expect(placed({ spread: 0.49 }).glueGoesOn).toBe('the board, not the paper');
+  });
+  it('on the board where the sheet is very light, or water harms it', () => {
+    expect(placed({ grammage: FINGERTIP_GRAMMAGE }).glueGoesOn).toBe('the board, not the paper');
+    expect(placed({ grammage: FINGERTIP_GRAMMAGE + 1 }).glueGoesOn).toBe('the back of the paper');
+    expect(placed({ sheet: { harmedByWater: true } }).glueGoesOn).toBe('the board, not the paper');
+  });
+  it('on the paper after all where what lies below takes no glue: leather, cloth, leaves', () => {
+    for (const substrate of ['leather', 'book-cloth', 'text-block'])
+      expect(placed({ job: { substrate }, spread: 0.1, grammage: 20 }).glueGoesOn).toBe('the back of the paper');
+    expect(placed({ job: { substrate: 'glass' }, spread: 0.1 }).glueGoesOn).toBe('the surface below, not the paper');
+  });
+  it('calls a board a board', () => {
+    const called = (id: string) => calledBelow(catalogue.substrates.get(id)!);
+    expect(['binders-board', 'millboard', 'mount-board'].map(called)).toEqual(['the board', 'the board', 'the board']);
+    expect(called('metal')).toBe('the surface below');
+  });
+  it('a dry film on the back of the paper, a contact adhesive on both', () => {
+    expect(placed({ adhesive: film, grammage: 10 }).glueGoesOn).toBe('the back of the paper');
+    expect(placed({ adhesive: catalogue.adhesives.get('contact-adhesive')! }).glueGoesOn).toBe('both faces');
+  });
+});
+
+describe('with what', () => {
+  it('with the tool at hand, but a light sheet by fingertip where that was a full brush', () => {
+    expect(placed({}).tool).toBe('brush-full');
+    expect(placed({ grammage: 20 }).tool).toBe('fingertip');
+    expect(placed({ grammage: 20, job: { tool: 'card' } }).tool).toBe('card');
+    expect(placed({ grammage: 20 }).coat).toEqual(catalogue.techniques.get('fingertip')!.coat);
+  });
+  it('a dry one with what it comes with, and no coat', () => {
+    expect(film.form === 'dry' && placed({ adhesive: film }).tool).toBe(film.form === 'dry' && film.appliedWith);
+    expect(placed({ adhesive: film }).coat).toBeUndefined();
+  });
+});
+
+describe('when', () => {
+  it('place it first when it grabs before it can be placed, or is too light to slide', () => {
+    expect(placed({ slip: 30, needed: 30 }).placeBeforeContact).toBe(false);
+    expect(placed({ slip: 29, needed: 30 }).placeBeforeContact).toBe(true);
+    expect(placed({ grammage: 20, slip: 600 }).placeBeforeContact).toBe(true);
+    expect(placed({ adhesive: film, slip: 5 }).placeBeforeContact).toBe(true);
+    expect(placed({ adhesive: film, slip: 50, grammage: 20 }).placeBeforeContact).toBe(false);
+  });
+  it('a sheet wetted by a slow paste relaxes first, a heavy one longer, one without grain shorter', () => {
+    expect(placed({ slip: 120 }).relaxMinutes).toBe(0);
+    const usual = placed({ slip: 121 }).relaxMinutes;
+    expect(usual).toBeGreaterThan(0);
+    expect(placed({ slip: 121, grammage: 150 }).relaxMinutes).toBe(usual);
+    expect(placed({ slip: 121, grammage: 151 }).relaxMinutes).toBeGreaterThan(usual);
+    const without = placed({ slip: 121, sheet: { grain: 'none' } }).relaxMinutes;
+    expect(without).toBeGreaterThan(0);
+    expect(without).toBeLessThan(usual);
+  });
+  it('a sheet that stays dry does not grow, so it need not wait', () => {
+    expect(placed({ slip: 600, spread: 0.2 }).relaxMinutes).toBe(0);
+    expect(placed({ slip: 600, sheet: { harmedByWater: true } }).relaxMinutes).toBe(0);
+    expect(placed({ slip: 600, sheet: { harmedByWater: true }, job: { substrate: 'leather' } }).relaxMinutes).toBe(0);
+    expect(placed({ adhesive: film, slip: 600 }).relaxMinutes).toBe(0);
+  });
+});
+
+/** What is said of a need: out, or the share that is left, or in favour. */
+function said(need: Need, change: Partial<Adhesive>): readonly (readonly [string, number | 'out' | 'pro'])[] {
+  const heard: [string, number | 'out' | 'pro'][] = [];
+  askedFor({ ...pva, needsHeat: false, ...change } as Adhesive, new Set([need]), {
+    off: (left, code) => heard.push([code, left]),
+    out: (code) => heard.push([code, 'out']),
+    pro: (code) => heard.push([code, 'pro']),
+  });
+  return heard;
+}
+
+/** The sentences said of a need. */
+function told(need: Need, change: Partial<Adhesive>): string {
+  const heard: string[] = [];
+  askedFor({ ...pva, ...change } as Adhesive, new Set([need]), {
+    off: (_left, _code, text) => heard.push(text),
+    out: (_code, text) => heard.push(text),
+    pro: (_code, text) => heard.push(text),
+  });
+  return heard.join(' ');
+}
+
+describe('a need against a trait', () => {
+  const all: readonly YesNo[] = ['yes', 'partly', 'no'];
+  test.for([
+    ['undo', 'undoneWithWater', 'pro', 'out'],
+    ['long-lived', 'longLived', 'pro', 'out'],
+    ['children', 'childSafe', undefined, 'out'],
+    ['flexes', 'flexes', undefined, 'share'],
+    ['damp', 'bearsDamp', undefined, 'share'],
+  ] as const)('%s: met, in part, not met', ([need, trait, met, unmet]) => {
+    const [yes, partly, no] = all.map((value) => said(need, { [trait]: value }));
+    expect(yes).toEqual(met ? [[need, met]] : []);
+    expect(partly).toEqual([[need, expect.any(Number)]]);
+    const left = partly![0]![1] as number;
+    expect(left).toBeGreaterThan(0);
+    expect(left).toBeLessThan(1);
+    expect(told(need, { [trait]: 'partly' })).not.toBe(told(need, { [trait]: 'no' }));
+    if (unmet === 'out') expect(no).toEqual([[need, 'out']]);
+    else expect(no![0]![1]).toBeLessThan(left);
+  });
+  it('no heat: out when it is hot at the bench, a share off when it is only cooked first', () => {
+    expect(said('no-heat', { needsHeat: true, form: 'wet', usedAt: 60 })).toEqual([['no-heat', 'out']]);
+    expect(said('no-heat', { needsHeat: true, form: 'dry' })).toEqual([['no-heat', 'out']]);
+    const [cooked] = said('no-heat', { needsHeat: true, form: 'wet' });
+    expect(cooked).toEqual(['no-heat', expect.any(Number)]);
+    expect(said('no-heat', { needsHeat: false, form: 'wet', usedAt: 60 })).toEqual([]);
+    expect(said('no-heat', { needsHeat: false, form: 'dry' })).toEqual([]);
+  });
+  it('what was not asked for says nothing', () => {
+    const worst: Partial<Adhesive> = { undoneWithWater: 'no', longLived: 'no', flexes: 'no', bearsDamp: 'no' };
+    expect(said('colours', { ...worst, childSafe: 'no', needsHeat: true })).toEqual([]);
+    expect(heatAtBench({ ...pva, needsHeat: true } as Adhesive)).toBe(false);
+  });
+});
+
+describe('what is left of one adhesive', () => {
+  const on = (
+    change: Partial<Adhesive>,
+    needs: readonly Need[] = [],
+    sheet: Partial<Sheet> = {},
+    job = DEFAULT_JOB,
+  ) => {
+    const asked = { ...job, needs };
+    const best = { undoneWithWater: 'yes', longLived: 'yes', flexes: 'yes', bearsDamp: 'yes', childSafe: 'yes' };
+    const adhesive = { ...pva, ...best, needsHeat: false, cautions: [], ...change } as Adhesive;
+    const whole = { ...sheetOf(asked, catalogue), coloursRun: 'unlikely', harmedByWater: false, ...sheet } as Sheet;
+    const { share, notes, verdict, cautions } = suitability(adhesive, asked, whole, catalogue);
+    return { share, verdict, cautions, codes: notes.map(({ code }) => code) };
+  };
+  const alcohol = catalogue.adhesives.get('hpc-alcohol') as Adhesive & { form: 'wet' };
+  const parts = { parts: alcohol.parts };
+
+  it('all of one that has no fault, with nothing said against it', () => {
+    expect(on({})).toEqual({ share: 1, verdict: undefined, cautions: [], codes: [] });
+  });
+  it('a little less of one that ages badly or dries stiff, the more the worse, said once', () => {
+    for (const [trait, code] of [
+      ['longLived', 'ages'],
+      ['flexes', 'stiff'],
+    ] as const) {
+      const [partly, no] = (['partly', 'no'] as const).map((value) => on({ [trait]: value }));
+      expect(partly!.codes).toEqual([code]);
+      expect(no!.codes).toEqual([code]);
+      expect(partly!.share).toBeLessThan(1);
+      expect(no!.share).toBeLessThan(partly!.share);
+    }
+    // who asks for it hears of the need instead
+    expect(on({ longLived: 'partly' }, ['long-lived']).codes).toEqual(['long-lived']);
+    expect(on({ flexes: 'partly' }, ['flexes']).codes).toEqual(['flexes']);
+    expect(on({ longLived: 'partly', flexes: 'no' }).share).toBeCloseTo(
+      on({ longLived: 'partly' }).share * on({ flexes: 'no' }).share,
+      12,
+    );
+  });
+  it('less of one that is hot at the bench, or gives off fumes', () => {
+    expect(on({ needsHeat: true, usedAt: 60 } as Partial<Adhesive>)).toMatchObject({ codes: ['heat'] });
+    expect(on({ needsHeat: true })).toMatchObject({ share: 1, codes: [] });
+    expect(on({ cautions: ['hot-paste', 'solvent-fumes'] })).toMatchObject({ codes: ['fumes'] });
+    expect(on({ cautions: ['fumes-none', 'knife'] })).toMatchObject({ share: 1, codes: [] });
+  });
+  it('where colours run: water harms more than alcohol, a likely run more than a possible one, one who asks minds more', () => {
+    const likely: Partial<Sheet> = { coloursRun: 'likely' };
+    const possible: Partial<Sheet> = { coloursRun: 'possible' };
+    for (const one of [{}, parts]) {
+      const shares = [
+        on(one, ['colours'], likely).share,
+        on(one, [], likely).share,
+        on(one, ['colours'], possible).share,
+        on(one, [], possible).share,
+      ];
+      expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+      expect(new Set(shares).size).toBe(4);
+      expect(shares.at(-1)).toBe(1);
+    }
+    expect(on(parts, [], likely).share).toBeGreaterThan(on({}, [], likely).share);
+    expect(on({}, [], likely).codes).toEqual(['colours']);
+    expect(on({}, [], possible).codes).toEqual([]);
+  });
+  it('less of what is wet on a sheet that water harms, and less by water than by alcohol', () => {
+    const harmed = { harmedByWater: true };
+    expect(on({}, [], harmed).codes).toEqual(['harmed']);
+    expect(on({}, [], harmed).share).toBeLessThan(on(parts, [], harmed).share);
+    expect(on(parts, [], harmed).share).toBeLessThan(1);
+    expect(on({ ...film, longLived: 'yes', flexes: 'yes', needsHeat: false, cautions: [] }, [], harmed).share).toBe(1);
+  });
+  it('none of what is wet between two closed faces', () => {
+    const glass = { ...DEFAULT_JOB, substrate: 'glass' };
+    const closed = { closed: true };
+    expect(on({}, [], closed, glass)).toMatchObject({ share: 0, verdict: 'ruled-out', codes: ['closed'] });
+    expect(on(parts, [], closed, glass)).toMatchObject({ share: 0, verdict: 'ruled-out', codes: ['closed'] });
+    expect(on({}, [], closed)).toMatchObject({ share: 1, codes: [] });
+    expect(on({}, [], { closed: false }, glass)).toMatchObject({ share: 1, codes: [] });
+  });
+  it('for a valued original: by how well water undoes it, none of what is ruled out; and always the caution', () => {
+    const left = (undoneWithWater: YesNo, needs: readonly Need[] = []) => on({ undoneWithWater }, ['valued', ...needs]);
+    expect(left('yes')).toMatchObject({ share: 1, verdict: 'defer', cautions: ['valued-original'], codes: ['valued'] });
+    expect(left('partly').share).toBeLessThan(1);
+    expect(left('no').share).toBeLessThan(left('partly').share);
+    expect(left('no').share).toBeGreaterThan(0);
+    expect(left('no', ['undo'])).toMatchObject({ share: 0, verdict: 'defer', codes: ['valued', 'undo'] });
+    expect(on({}, ['undo']).cautions).toEqual([]);
+  });
+  it('for food: nothing', () => {
+    expect(on({}, ['food'])).toMatchObject({ share: 0, verdict: 'refused', cautions: ['food-contact'] });
+  });
+  it('says what the bench does to a wet one: too thick for the tool, too cold for its film, grabbing as it cools', () => {
+    const notes = (id: string, change: Partial<Job> = {}) => {
+      const job = { ...DEFAULT_JOB, ...change };
+      const found = suitability(catalogue.adhesives.get(id)!, job, sheetOf(job, catalogue), catalogue).notes;
+      return Object.fromEntries(found.map(({ code, against, text }) => [code, { against, text }]));
+    };
+    // a 4 % solution stands far above the 25 Pa·s that the record of the roller bears, and thin paste below it
+    expect(notes('methylcellulose-4', { tool: 'roller' })).toHaveProperty('tool.against', true);
+    expect(notes('methylcellulose-4', { tool: 'fingertip' })).not.toHaveProperty('tool');
+    expect(notes('fish-glue', { tool: 'roller' })).not.toHaveProperty('tool');
+    // 5 °C in the record of PVA
+    expect(notes('pva', { celsius: 4.9 })).toHaveProperty('cold.against', true);
+    expect(notes('pva', { celsius: 4.9 }).cold!.text).toMatch(/Below about 5 °C/);
+    expect(notes('pva', { celsius: 5 })).not.toHaveProperty('cold');
+    expect(notes('fish-glue', { celsius: 5 })).not.toHaveProperty('cold');
+    // used at 60 °C, gels at 33 °C, in the records
+    expect(notes('animal-glue-hot')).toHaveProperty('cools.against', false);
+    expect(notes('animal-glue-hot').cools!.text).toMatch(/in about \d+\u00a0s in this room/);
+    expect(notes('animal-glue-hot', { celsius: 34 })).not.toHaveProperty('cools');
+    expect(notes('film-double-sided', { tool: 'roller', celsius: 2 })).not.toHaveProperty('cold');
+  });
+  it('says alcohol of alcohol and water of water, and of a dry film that colours stay where they are', () => {
+    const runs: Partial<Sheet> = { coloursRun: 'likely' };
+    const said = (id: string, sheet: Partial<Sheet> = runs) => {
+      const whole = { ...sheetOf(DEFAULT_JOB, catalogue), ...sheet };
+      const { notes } = suitability(catalogue.adhesives.get(id)!, DEFAULT_JOB, whole, catalogue);
+      return notes.find(({ code }) => code === 'colours');
+    };
+    expect(said('hpc-alcohol')!.text).toMatch(/^Its alcohol may make the colours run/);
+    expect(said('pva')!.text).toMatch(/^Its water may make the colours run/);
+    expect(said('glue-stick')!.text).toMatch(/^Its water may make the colours run/);
+    expect(said('film-double-sided')).toMatchObject({ against: false, text: expect.stringMatching(/brings no water/) });
+    for (const id of ['hpc-alcohol', 'pva', 'glue-stick', 'film-double-sided'])
+      expect(said(id, { coloursRun: 'unlikely' })).toBeUndefined();
+    // possible, and nobody minds: nothing is said against what is wet, nor that it brings no water
+    expect(said('pva', { coloursRun: 'possible' })).toBeUndefined();
+  });
+  it('what takes more off weighs more', () => {
+    const job: Job = { ...DEFAULT_JOB, needs: ['undo', 'damp'] };
+    const adhesive = { ...pva, undoneWithWater: 'partly', bearsDamp: 'partly' } as Adhesive;
+    const { notes } = suitability(adhesive, job, sheetOf(job, catalogue), catalogue);
+    const weight = (of: string) => notes.find(({ code }) => code === of)!.weight;
+    // half is left of the one, 0.85 of the other
+    expect(weight('undo')).toBeGreaterThan(weight('damp'));
+    expect(weight('damp')).toBeGreaterThan(1);
+    expect(weight('undo')).toBeLessThan(9);
+    expect(notes.every(({ against }) => against)).toBe(true);
+  });
+});

@@ -1,0 +1,105 @@
+/** Needs against traits: what is ruled out, what is taken off, and that the words agree with the figures. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { coolingSeconds } from '../../../src/core/adhesive/cooling';
+import { DEFAULT_JOB, NEEDS, type Job, type Need } from '../../../src/core/choose/job';
+import { sheetOf } from '../../../src/core/paper/sheet';
+import { carrierOf, suitability } from '../../../src/core/choose/suitability';
+import { catalogue } from '../../../src/data/catalogue';
+import { soundJob } from '../support/jobs';
+
+const ALL = [...catalogue.adhesives.values()];
+const fit = (id: string, change: Partial<Job> = {}) => {
+  const job = { ...DEFAULT_JOB, ...change };
+  return suitability(catalogue.adhesives.get(id)!, job, sheetOf(job, catalogue), catalogue);
+};
+
+describe('what brings water', () => {
+  test.for([
+    ['pva', 'water'],
+    ['pva-mc-1-1', 'water'],
+    ['wheat-starch-paste-thick', 'water'],
+    ['hpc-alcohol', 'alcohol'],
+    ['glue-stick', 'a little water'],
+    ['film-double-sided', 'none'],
+    ['tissue-heat-set', 'none'],
+  ] as const)('%s: %s', ([id, carrier]) => expect(carrierOf(catalogue.adhesives.get(id)!, catalogue)).toBe(carrier));
+});
+
+describe('a need that the record says is not met rules it out', () => {
+  const RULES: readonly (readonly [Need, (one: (typeof ALL)[number]) => boolean])[] = [
+    ['undo', (one) => one.undoneWithWater === 'no'],
+    ['long-lived', (one) => one.longLived === 'no'],
+    ['children', (one) => one.childSafe === 'no'],
+  ];
+  test.for(RULES)('%s', ([need, unmet]) => {
+    for (const adhesive of ALL) {
+      const { verdict, share } = fit(adhesive.id, { needs: [need] });
+      expect(verdict === 'ruled-out', adhesive.id).toBe(unmet(adhesive));
+      if (unmet(adhesive)) expect(share).toBe(0);
+      else expect(share).toBeGreaterThan(0);
+    }
+  });
+});
+
+test('without needs nothing is ruled out on a porous board, and what ages badly or dries stiff loses a little', () => {
+  for (const adhesive of ALL) {
+    const { verdict, share } = fit(adhesive.id);
+    expect(verdict, adhesive.id).toBeUndefined();
+    expect(share).toBeGreaterThan(0.3);
+  }
+  expect(fit('wheat-starch-paste-thick').share).toBeGreaterThan(fit('glue-stick').share);
+});
+
+test('for a valued original what cannot be undone falls behind what can', () => {
+  expect(fit('wheat-starch-paste-thick', { needs: ['valued'] }).share).toBeGreaterThan(
+    10 * fit('pva', { needs: ['valued'] }).share,
+  );
+});
+
+describe('cooling (Newton)', () => {
+  test('halfway from pot to room takes ln 2 time constants: 60 °C to 40 °C in a room of 20 °C', () => {
+    // the time constant is ours: common practice, no source; the shape is the law's
+    const half = coolingSeconds(60, 40, 20);
+    expect(coolingSeconds(60, 30, 20) / half).toBeCloseTo(2, 12); // a quarter left is twice as long
+  });
+  test('what is cold, or never gels in this room, does not grab by cooling', () => {
+    expect(coolingSeconds(undefined, 30, 20)).toBe(Infinity);
+    expect(coolingSeconds(60, undefined, 20)).toBe(Infinity);
+    expect(coolingSeconds(60, 30, 30)).toBe(Infinity);
+    expect(coolingSeconds(60, 30, 35)).toBe(Infinity);
+    expect(coolingSeconds(25, 30, 20)).toBe(Infinity);
+  });
+});
+
+test('over any job: a share between 0 and 1, every note with words, what is against it weightier than what is for it', () => {
+  fc.assert(
+    fc.property(soundJob, fc.constantFrom(...ALL), (job, adhesive) => {
+      const { share, notes, verdict } = suitability(adhesive, job, sheetOf(job, catalogue), catalogue);
+      expect(share).toBeGreaterThanOrEqual(0);
+      expect(share).toBeLessThanOrEqual(1);
+      if (share < 1) expect(notes.some(({ against }) => against)).toBe(true);
+      for (const { text, weight } of notes) {
+        expect(text).toMatch(/[.]$/);
+        expect(weight).toBeGreaterThan(0);
+      }
+      const codes = notes.map(({ code }) => code);
+      expect(new Set(codes).size).toBe(codes.length);
+      if (job.needs.includes('food')) expect(verdict).toBe('refused');
+      else if (job.needs.includes('valued')) expect(verdict).toBe('defer');
+    }),
+    { numRuns: 300 },
+  );
+});
+
+test('asking for more never leaves more', () => {
+  fc.assert(
+    fc.property(soundJob, fc.constantFrom(...ALL), fc.constantFrom(...NEEDS), (job, adhesive, need) => {
+      const fewer = { ...job, needs: job.needs.filter((one) => one !== need) };
+      const more = { ...fewer, needs: [...fewer.needs, need] };
+      const of = (asked: Job) => suitability(adhesive, asked, sheetOf(asked, catalogue), catalogue).share;
+      expect(of(more)).toBeLessThanOrEqual(of(fewer) + 1e-12);
+    }),
+    { numRuns: 300 },
+  );
+});

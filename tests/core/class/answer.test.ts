@@ -1,0 +1,197 @@
+/** What a teacher is told before a class, with the choices of adhesive made by hand. */
+import { describe, expect, it, test } from 'vitest';
+import type { Choice } from '../../../src/core/choose/choose';
+import { cutAnswer, type CutAnswer } from '../../../src/core/cut/answer';
+import type { CutPlan } from '../../../src/core/cut/plan';
+import type { Job } from '../../../src/core/choose/job';
+import type { Result } from '../../../src/core/base/result';
+import { slowQuestions, classAnswer, type SlowParts } from '../../../src/core/class/answer';
+import { DEFAULT_CLASS, type ClassPlan } from '../../../src/core/class/plan';
+import { catalogue } from '../../../src/data/catalogue';
+import { factsOf } from '../support/facts';
+
+/** Three people and one spare kit, and glue as it comes out of the pot. */
+const plan = (change: Partial<ClassPlan> = {}): ClassPlan => ({
+  ...{ ...DEFAULT_CLASS, people: 3, spare: 1, adhesive: 'pva', day: '2026-12-04', time: '14:00' },
+  ...change,
+});
+
+const choice = (adhesiveId: string, p10: number, change: Partial<Choice> = {}): Choice => ({
+  ...{ adhesiveId, verdict: 'sound', chance: 0.9, gives: 'neither', atHand: true, reasons: [], cautions: [] },
+  ...{ chances: factsOf().chances, margins: factsOf().margins, facts: factsOf() },
+  slipSeconds: { p10, p50: 2 * p10, p90: 3 * p10 },
+  placement: { glueGoesOn: 'the board', tool: 'brush-full', relaxMinutes: 0, placeBeforeContact: false },
+  technique: { glueGoesOn: 'the board', tool: 'brush-full', relaxMinutes: 0, placeBeforeContact: false, steps: [] },
+  ...change,
+});
+
+const remembered = new Map<string, Result<CutAnswer>>();
+/** One class after another cuts the same sheets. */
+function cutOnce(asked: CutPlan): Result<CutAnswer> {
+  const key = Object.entries(asked).join();
+  const found = remembered.get(key) ?? cutAnswer(asked);
+  remembered.set(key, found);
+  return found;
+}
+
+function told(change: Partial<ClassPlan> = {}, choices: readonly Choice[] = [choice('pva', 5)], slow?: SlowParts) {
+  const found = classAnswer(plan(change), catalogue, slow ?? { cut: cutOnce, choose: () => choices });
+  if (!found.ok) throw new Error(found.errors.map(({ field }) => field).join());
+  return found.value;
+}
+const problems = (change: Partial<ClassPlan>, cut: SlowParts['cut'] = cutOnce) => {
+  const found = classAnswer(plan(change), catalogue, { cut, choose: () => [choice('pva', 5)] });
+  return found.ok ? [] : found.errors.map(({ field }) => field);
+};
+const plainly = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
+
+describe('what to buy in a sentence', () => {
+  it('for how many kits, how many sheets of what, and how much glue by its short name', () => {
+    const { sentence, brief, figures, coverage, cut } = told();
+    const millilitres = coverage.buyMillilitres;
+    expect(plainly(sentence)).toMatch(/^For 4 kits of the case-bound notebook: sheets, \d+ of board, \d+ of /);
+    expect(plainly(sentence)).toContain(`adhesive, ${millilitres} ml of PVA.`);
+    expect(brief.map(plainly)).toEqual(['4 kits', `${millilitres} ml`]);
+    const sheets = cut.stocks.map(({ name, layout }) => `${layout.sheets} of ${name}`);
+    expect(sheets.length).toBeGreaterThan(1);
+    expect(sentence).toContain(sheets.join(', '));
+    const all = cut.stocks.reduce((sum, { layout }) => sum + layout.sheets, 0);
+    expect(figures).toEqual([all, millilitres, 4]);
+  });
+});
+
+describe('the slow parts', () => {
+  it('can be asked ahead: they are the very questions that the answer then asks', () => {
+    const asked: { cut?: CutPlan; job?: Job } = {};
+    told({ celsius: 24 }, undefined, {
+      cut: (one) => cutOnce((asked.cut = one)),
+      choose: (job) => [choice('pva', ((asked.job = job), 5))],
+    });
+    expect(slowQuestions(plan({ celsius: 24 }))).toEqual(asked);
+    expect(asked.job).toMatchObject({ celsius: 24, atHand: ['pva'] });
+  });
+  it('nothing is asked where the project cannot be made', () => {
+    expect(slowQuestions(plan({ joint: 1 }))).toBeUndefined();
+    expect(problems({ joint: 1 })).toEqual(['joint']);
+  });
+  it('the link to the chooser carries the first of the choices as what was seen', () => {
+    const seen = (...choices: Choice[]) =>
+      new URLSearchParams(told({}, choices).tails.choose.replace(/^[?#]/, '')).get('seen');
+    expect(seen(choice('pva', 5), choice('gelatine', 50))).toMatch(/pva\.sound\.5\.15/);
+  });
+});
+
+describe('warnings', () => {
+  const said = (change: Partial<ClassPlan>, ...choices: Choice[]) => told(change, choices).warnings;
+  it('the adhesives that give a beginner time, but never the one that was chosen', () => {
+    // the cover is placed in less than a minute, and a beginner takes half as long again
+    const long = ['pva', 'gelatine', 'fish-glue'].map((id) => choice(id, 600));
+    const slower = said({ celsius: 30, humidity: 20 }, ...long).find((one) => one.startsWith('Slower than'));
+    expect(slower).toMatch(/^Slower than PVA in this room: /);
+    expect(slower!.split(':')[1]).not.toMatch(/PVA/);
+    expect(slower!.split(':')[1]).toMatch(/\w/);
+    const quick = ['pva', 'gelatine', 'fish-glue'].map((id) => choice(id, 1));
+    expect(said({ celsius: 30, humidity: 20 }, ...quick).join()).not.toMatch(/Slower than/);
+  });
+  it('two slower ones at most, sound or likely, and spread like the one that was chosen', () => {
+    const short = (id: string) => catalogue.adhesives.get(id)!.short;
+    const slower = (...others: Choice[]) =>
+      said({ celsius: 30, humidity: 20 }, choice('pva', 1), ...others)
+        .find((one) => one.startsWith('Slower than'))
+        ?.split(': ')[1];
+    const [film, fish, gelatine] = ['film-double-sided', 'fish-glue', 'gelatine'].map((id) => choice(id, 600));
+    const likely = choice('eva', 600, { verdict: 'likely' });
+    expect(slower(film!, likely)).toBe(`${short('eva')}.`);
+    expect(slower(fish!, gelatine!, likely)).toBe(`${short('fish-glue')}, ${short('gelatine')}.`);
+    expect(slower(film!, choice('eva', 600, { verdict: 'touch-and-go' }))).toBeUndefined();
+  });
+  it('of time first, then of the adhesive and the room, then of the project, the cutting and the covering', () => {
+    const all = said(
+      { celsius: 30, humidity: 20, square: 9, onBoard: undefined },
+      choice('pva', 1, { verdict: 'unlikely' }),
+    );
+    const at = (word: RegExp) => all.findIndex((one) => word.test(one));
+    const order = [
+      /takes a beginner/,
+      /adhesive you chose is unlikely/,
+      /warm room/i,
+      /squares.*wider than the joints/,
+    ];
+    const places = order.map(at);
+    expect(places).not.toContain(-1);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+  });
+  it('an adhesive in doubt with the first thing that speaks against it, not with what speaks for it', () => {
+    const reason = (code: string, against: boolean) => ({ code, weight: 1, against, text: `${code}.` });
+    const reasons = [reason('Clean', false), reason('Stiff', true), reason('Slow', true)];
+    const doubt = (change: Partial<Choice>) =>
+      said({}, choice('pva', 600, change)).find((one) => one.startsWith('The adhesive you chose'));
+    expect(doubt({ verdict: 'touch-and-go', reasons })).toMatch(/is touch and go on this paper\. Stiff\.$/);
+    expect(doubt({ verdict: 'unlikely', reasons: [reasons[0]!] })).toMatch(/on this paper\.$/);
+    for (const verdict of ['sound', 'likely'] as const) expect(doubt({ verdict, reasons })).toBeUndefined();
+  });
+  it('what the cutting and the covering warn of is said too', () => {
+    const { warnings, cut, coverage, project } = told({ paperGrain: 'none', loss: 60 });
+    for (const one of [...cut.warnings, ...coverage.warnings, ...project.warnings]) expect(warnings).toContain(one);
+  });
+});
+
+describe('cautions', () => {
+  it('the knife always and first; what the adhesive and its batches ask for, each once', () => {
+    const asks = choice('pva', 5, { cautions: ['hot-pot', 'knife', 'hot-pot'] });
+    expect(told({}, [asks]).cautions).toEqual(['knife', 'hot-pot']);
+    const mixed = told({ adhesive: 'methylcellulose-2-5' }, [choice('methylcellulose-2-5', 60)]);
+    const powder = mixed.batches.flatMap(({ mix }) => mix.cautions);
+    expect(powder.length).toBeGreaterThan(0);
+    expect(mixed.cautions).toEqual(['knife', ...new Set(powder)]);
+  });
+});
+
+describe('the day', () => {
+  const day = (change: Partial<ClassPlan>) => told(change).schedule;
+  it('begins when the class does, and ends after its hours', () => {
+    const at = (hours: number, word: RegExp) => day({ hours }).find(({ what }) => word.test(what))?.when;
+    expect(at(3, /class begins/)).toMatch(/4 December, 14:00/);
+    expect(at(3, /class ends/)).toMatch(/17:00/);
+    expect(at(1.5, /class ends/)).toMatch(/15:30/);
+  });
+  test.for([
+    ['notebook', /next to the pasted leaves/],
+    ['accordion', /next to the pasted leaves/],
+    ['portfolio', /next to the pasted leaves/],
+    ['slip-case', /next to the lined boards/],
+    ['lidded-box', /next to the lined boards/],
+  ] as const)('says of the %s what lies against clean waste sheets', ([project, words]) => {
+    expect(
+      day({ project })
+        .map(({ what }) => what)
+        .join('\n'),
+    ).toMatch(words);
+  });
+});
+
+describe('what cannot be', () => {
+  it('is said all at once, each beside its field', () => {
+    const wrong = {
+      ...{ paper: 'nowhere', on: 'nowhere', adhesive: 'nowhere', tool: 'nowhere' },
+      ...{ day: '2026-02-30', joint: 1 },
+    };
+    expect(problems(wrong).sort()).toEqual(['adhesive', 'day', 'joint', 'on', 'paper', 'tool']);
+    expect(problems({})).toEqual([]);
+  });
+  it('a film is no adhesive that a class spreads', () => {
+    expect(problems({ adhesive: 'film-double-sided' })).toEqual(['adhesive']);
+  });
+  it('what no sheet holds is said beside the sheet of its stock', () => {
+    const cut = () =>
+      ({ ok: false, errors: [{ field: 'piece-0-wide', code: 'too-large', message: 'It is larger.' }] }) as const;
+    expect(problems({}, cut)).toEqual(['boardWide']);
+  });
+});
+
+it('the handout says the word for this adhesive on this paper, and the making in the project’s own steps', () => {
+  const { handout, project, title } = told({}, [choice('pva', 60, { verdict: 'likely' })]);
+  expect(handout.verdict).toMatch(/^Likely to work on .*marbled/i);
+  expect(handout.steps).toEqual(project.steps);
+  expect(title).toBe('Case-bound notebook');
+});

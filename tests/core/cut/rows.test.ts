@@ -1,0 +1,244 @@
+/** Rows of sheets and pieces as they are typed, and a sheet's yield in words: small cases made by hand. */
+import { describe, expect, it } from 'vitest';
+import { coverAnswer } from '../../../src/core/cover/answer';
+import { flatFacts } from '../../../src/core/handover/cover-flat';
+import { askedOfCover, DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
+import { MOST_ROWS, MOST_STOCKS } from '../../../src/core/cut/codec';
+import { cutPlanFor, type ToCut } from '../../../src/core/cut/plan';
+import {
+  joinCutPieces,
+  joinStocks,
+  NEW_PIECE,
+  NEW_STOCK,
+  parseCutPieces,
+  parseStocks,
+  showCutPieces,
+  showStocks,
+  splitCutPieces,
+  typedLength,
+  type CutPieceText,
+  type StockText,
+} from '../../../src/core/cut/rows';
+import { offcutWords, pieceName, placeRows, sheetLabel, type Own } from '../../../src/core/cut/table';
+import { askedOfMeasure, DEFAULT_MEASURE } from '../../../src/core/measure/plan';
+import type { SheetPlan } from '../../../src/core/cut/layout-types';
+import { catalogue } from '../../../src/data/catalogue';
+
+const stock = (change: Partial<StockText> = {}) => ({
+  ...NEW_STOCK,
+  name: 'board',
+  wide: '700',
+  high: '1000',
+  ...change,
+});
+const piece = (change: Partial<CutPieceText> = {}) => ({
+  ...NEW_PIECE,
+  name: 'side',
+  wide: '150',
+  high: '216',
+  ...change,
+});
+const stocks = (...rows: Partial<StockText>[]) => parseStocks(joinStocks(rows.map(stock)), 'mm');
+const pieces = (...rows: Partial<CutPieceText>[]) => parseCutPieces(joinCutPieces(rows.map(piece)), 'mm');
+const kept = (found: ReturnType<typeof parseStocks>) => (found.ok ? found.value : found.errors);
+const faults = (found: ReturnType<typeof parseStocks>) =>
+  found.ok ? [] : found.errors.map(({ field, message }) => `${field}: ${message}`);
+
+describe('rows that are sound', () => {
+  it('are kept as a link carries them', () => {
+    expect(kept(stocks({}, { name: 'cloth', grain: 'short', trim: '5', price: '2.5' }))).toBe(
+      'board~700x1000~long_cloth~700x1000~short~5~2.5',
+    );
+    expect(kept(stocks({ trim: '  ', price: ' ' }))).toBe('board~700x1000~long');
+    expect(kept(pieces({}, { stock: '6', count: '12', grain: 'either' }))).toBe(
+      '1~side~150x216x1~height_6~side~150x216x12~either',
+    );
+  });
+  it('are shown again as they were typed, in any unit', () => {
+    expect(showStocks('board~700x1000~long_cloth~254x508~short~12.7~2.5', 'mm')).toBe(
+      joinStocks([
+        stock(),
+        stock({ name: 'cloth', wide: '254', high: '508', grain: 'short', trim: '12.7', price: '2.5' }),
+      ]),
+    );
+    expect(showCutPieces('2~side~254x508x3~width', 'in')).toBe(
+      joinCutPieces([{ stock: '2', name: 'side', wide: '10', high: '20', count: '3', grain: 'width' }]),
+    );
+    expect(showStocks('nonsense', 'mm')).toBe('');
+    expect(showCutPieces('nonsense', 'mm')).toBe('');
+    expect(splitCutPieces('')).toEqual([]);
+    expect(splitCutPieces('1|side')).toEqual([{ stock: '1', name: 'side', wide: '', high: '', count: '', grain: '' }]);
+  });
+  it('no more than a plan holds are read', () => {
+    const many = <T>(n: number) => Array.from({ length: n }, (): Partial<T> => ({}));
+    expect(String(kept(stocks(...many<StockText>(MOST_STOCKS + 1)))).split('_')).toHaveLength(MOST_STOCKS);
+    expect(String(kept(pieces(...many<CutPieceText>(MOST_ROWS + 1)))).split('_')).toHaveLength(MOST_ROWS);
+    const row: ToCut = { name: 'a', stock: 'board', widthMm: 10, heightMm: 10, count: 1, grain: 'either' };
+    expect(cutPlanFor(Array.from({ length: MOST_ROWS }, () => row)).pieces.split('_')).toHaveLength(MOST_ROWS);
+  });
+  it('lengths are said to a thousandth of a millimetre, to four places in other units', () => {
+    expect(typedLength(123.456, 'mm')).toBe('123.456');
+    expect(typedLength(123.456, 'cm')).toBe('12.3456');
+    expect(typedLength(100, 'cm')).toBe('10');
+  });
+});
+
+describe('rows that are not', () => {
+  it('name the cell and the row, counted from one, and what is allowed', () => {
+    expect(faults(stocks({}, { wide: 'wide', price: '-1' }))).toEqual([
+      expect.stringMatching(/^stock-1-wide: The width of sheet 2 /),
+      'stock-1-price: The price of sheet 2 must be a number from 0 to 100000.',
+    ]);
+    expect(faults(pieces({ count: '1.5' }, { count: '0', high: '' }))).toEqual([
+      'piece-0-count: The number of piece 1 must be a whole number from 1 to 999.',
+      expect.stringMatching(/^piece-1-high: The height of piece 2/),
+      'piece-1-count: The number of piece 2 must be a whole number from 1 to 999.',
+    ]);
+    const found = pieces({ count: 'many' });
+    expect(found.ok ? undefined : found.errors[0]?.limits).toEqual({ low: 1, high: 999, unit: '' });
+  });
+  it('say to choose from the list', () => {
+    expect(faults(stocks({ grain: 'wavy' }))).toEqual([
+      'stock-0-grain: The grain of sheet 1: choose one from the list.',
+    ]);
+    expect(faults(pieces({ stock: '7' }, { stock: '0', grain: '' }))).toEqual([
+      'piece-0-stock: The stock of piece 1: choose one from the list.',
+      'piece-1-stock: The stock of piece 2: choose one from the list.',
+      'piece-1-grain: The grain of piece 2: choose one from the list.',
+    ]);
+  });
+  it('at the limits still pass', () => {
+    expect(faults(pieces({ count: '999' }, { count: '1' }))).toEqual([]);
+    expect(faults(pieces({ count: '1000' }))).toHaveLength(1);
+    expect(faults(stocks({ price: '100000' }, { price: '0' }, { price: '2.75' }))).toEqual([]);
+    expect(faults(stocks({ price: '100001' }))).toHaveLength(1);
+  });
+  it('none at all is said so', () => {
+    expect(faults(stocks())).toEqual(['stocks: Give at least one stock.']);
+    expect(faults(pieces())).toEqual(['pieces: Give at least one piece.']);
+  });
+});
+
+describe('what a sheet yields', () => {
+  const own = (row: number, name: string): Own => ({
+    row,
+    name,
+    stock: 0,
+    widthMm: 50,
+    heightMm: 80,
+    count: 9,
+    grain: 'either',
+  });
+  const place = (which: number, turned: boolean) => ({ piece: which, x: 0, y: 0, width: 1, height: 1, turned });
+  const sheet = (placements: readonly unknown[], offcuts: readonly unknown[] = []) =>
+    ({ placements, offcuts }) as unknown as SheetPlan;
+  it('by piece: how many, of what size, which way they lie; none that are not on it', () => {
+    const plan = sheet([
+      place(0, false),
+      place(0, false),
+      place(1, true),
+      place(3, true),
+      place(3, false),
+      place(3, false),
+    ]);
+    expect(placeRows(plan, [own(0, 'side'), own(2, ''), own(3, 'absent'), own(4, 'both')], 'mm')).toEqual([
+      { number: 1, name: 'side', count: 2, size: '50 × 80', lies: 'upright' },
+      { number: 3, name: 'piece 3', count: 1, size: '50 × 80', lies: 'turned' },
+      { number: 5, name: 'both', count: 3, size: '50 × 80', lies: '1 turned' },
+    ]);
+    expect([pieceName(own(2, 'board')), pieceName(own(2, ''))]).toEqual(['3 (board)', '3']);
+  });
+  it('the first offcut that is 30 mm wide both ways', () => {
+    const off = (...sizes: [number, number][]) =>
+      sheet(
+        [],
+        sizes.map(([width, height]) => ({ width, height })),
+      );
+    expect(offcutWords(off([29, 900], [30, 40], [200, 200]), 'mm')).toBe('The biggest offcut is 30 × 40 mm.');
+    expect(offcutWords(off([29.9, 900]), 'mm')).toBe('No offcut is worth keeping.');
+    expect(offcutWords(off(), 'mm')).toBe('No offcut is worth keeping.');
+  });
+  it('in words, with the way its grain runs', () => {
+    const rows = placeRows(sheet([place(0, false), place(0, false)]), [own(0, 'side')], 'mm');
+    const said = (grain: 'long' | 'short' | 'none', widthMm = 700) =>
+      sheetLabel('board', { widthMm, heightMm: 1000, grain }, rows, 'mm');
+    expect(said('long')).toBe('A sheet of board, 700 × 1000 mm, cut into 2 × side. The grain runs from top to bottom.');
+    expect(said('short')).toMatch(/from side to side\.$/);
+    expect(said('long', 1400)).toMatch(/from side to side\.$/);
+    expect(said('none')).toBe('A sheet of board, 700 × 1000 mm, cut into 2 × side.');
+  });
+});
+
+describe('what is asked', () => {
+  it('to cover: of a thing its sides, of loose pieces their rows; a thickness where it has one', () => {
+    const asked = (thing: CoverPlan['thing'], coatFrom: CoverPlan['coatFrom'] = 'tool') =>
+      askedOfCover({ thing, coatFrom });
+    expect(asked('notebook')).toEqual([
+      ...['thing', 'unit', 'width', 'height', 'thickness', 'turnIn', 'faces', 'passes', 'adhesive', 'coatFrom', 'tool'],
+      ...['loss', 'paper', 'makers', 'spare', 'bottle', 'price'],
+    ]);
+    for (const flat of ['lining', 'accordion'] as const) {
+      expect(asked(flat)).not.toContain('thickness');
+      expect(asked(flat)).toContain('width');
+    }
+    expect(asked('own')).toContain('pieces');
+    expect(asked('own')).not.toContain('width');
+    expect(asked('notebook')).not.toContain('pieces');
+    expect(asked('own', 'weighed')).toEqual(expect.arrayContaining(['before', 'after', 'trialArea']));
+    expect(asked('own', 'weighed')).not.toContain('tool');
+  });
+  it('to know a paper: what each way of knowing needs', () => {
+    const asked = (change: Partial<typeof DEFAULT_MEASURE>) => askedOfMeasure({ ...DEFAULT_MEASURE, ...change });
+    expect(asked({ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind' })).toEqual([
+      ...['family', 'name', 'weightBy', 'thickBy', 'drinkBy', 'bend', 'strips', 'damp', 'tear'],
+      ...['shape', 'surface', 'sizing', 'colours'],
+    ]);
+    expect(asked({ weightBy: 'pounds' })).toEqual(expect.arrayContaining(['pounds', 'grade']));
+    expect(asked({ weightBy: 'weighed', thickBy: 'stack', drinkBy: 'cobb' })).toEqual(
+      expect.arrayContaining(['grams', 'pieces', 'step', 'stackMm', 'cobb']),
+    );
+  });
+});
+
+describe('whether a cover stays flat', () => {
+  const flat = (change: Partial<CoverPlan>) => {
+    const plan = { ...DEFAULT_COVER, ...change };
+    const found = coverAnswer(plan, catalogue);
+    if (!found.ok) throw new Error(found.errors[0]?.message);
+    return flatFacts(plan, found.value.coverage, catalogue);
+  };
+  const said = (change: Partial<CoverPlan>) => flat(change).warnings.join(' ');
+  const chance = (change: Partial<CoverPlan>) =>
+    flat(change).facts.find(({ label }) => label === 'It dries flat')!.value;
+  it('a coat that brings more water than a light sheet has room for wets it through; a heavy sheet not', () => {
+    // 20 g/m² at 0.5 g/cm³ is 40 µm, two thirds of it pore: 27 g/m²; thin paste brings some 60
+    const soaked = flat({ adhesive: 'wheat-starch-paste-thin', paper: 'wove-text~20gsm~40um' });
+    expect(soaked.facts[0]!.value).toBe('27\u00a0g/m²');
+    expect(soaked.facts[0]!.note).toMatch(/from your measurements/);
+    expect(soaked.warnings.join(' ')).toMatch(/wet through/);
+    const dry = flat({ adhesive: 'pva', paper: 'wove-text~200gsm~400um' });
+    expect(dry.facts[0]!.value).toBe('270\u00a0g/m²');
+    expect(dry.warnings).toEqual([]);
+    expect(flat({ adhesive: 'pva', paper: 'wove-text~200gsm' }).facts[0]!.note).toMatch(/from its records/);
+  });
+  it('a large thing bows more than a small one, and then what helps is said', () => {
+    expect(said({ width: 60, height: 60, adhesive: 'pva' })).not.toMatch(/may curl/);
+    expect(said({ width: 2000, height: 2000, adhesive: 'wheat-starch-paste-thin' })).toMatch(/may curl or cockle/);
+    // beyond the chooser's limits it is taken at them
+    expect(chance({ thing: 'own', pieces: '5000x5000x1' })).toBe(chance({ thing: 'own', pieces: '3000x3000x1' }));
+    expect(chance({ thing: 'own', pieces: '2x2x1' })).toBe(chance({ thing: 'own', pieces: '5x5x1' }));
+    // loose pieces bow as a thing of that size
+    for (const side of [60, 200, 400, 800, 1600])
+      expect(chance({ thing: 'own', pieces: `${side}x${side}x1` })).toBe(chance({ width: side, height: side }));
+    expect(chance({ thing: 'own', pieces: '60x60x1' })).not.toBe(chance({ thing: 'own', pieces: '2000x2000x1' }));
+    // of a thing its own size counts, not the rows of loose pieces
+    expect(chance({ width: 60, height: 60, pieces: '2000x2000x1' })).toBe(chance({ width: 60, height: 60 }));
+    expect(chance({ width: 2000, height: 2000, pieces: '60x60x1' })).not.toBe(chance({ width: 60, height: 60 }));
+  });
+  it('a dry film is not spread', () => {
+    const found = coverAnswer(DEFAULT_COVER, catalogue);
+    if (!found.ok) throw new Error('no coverage');
+    const plan = { ...DEFAULT_COVER, adhesive: 'film-double-sided' };
+    expect(() => flatFacts(plan, found.value.coverage, catalogue)).toThrow(/not spread wet/);
+  });
+});

@@ -1,0 +1,189 @@
+/** The calculator of warp: what it says agrees with the bench's common sense, and with a sum by hand. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { encodePlan } from '../../../src/core/link/plan-link';
+import { fingerprint, sameFigures } from '../../../src/core/link/pairs';
+import { decodePlan } from '../../../src/core/link/read-plan-link';
+import { sheetPly } from '../../../src/core/joint/flatness';
+import { bowHeight, twoPlyCurvature } from '../../../src/core/joint/laminate';
+import { flatAnswer, type FlatAnswer } from '../../../src/core/flat/answer';
+import { makingOf, waterOf } from '../../../src/core/flat/making';
+import { askedOfFlat, DEFAULT_FLAT, SHEET_GRAINS, FLAT_SPECS, type FlatPlan } from '../../../src/core/flat/plan';
+import { flatPaper } from '../../../src/core/flat/plies';
+import { remediesFor } from '../../../src/core/flat/remedies';
+import { bowsAt, farEnd, leftPulling, worseOf } from '../../../src/core/flat/stages';
+import { bowWords } from '../../../src/core/flat/words';
+import { readCatalogue } from '../../tools/read-content';
+
+const catalogue = readCatalogue();
+const NONSENSE = /NaN|undefined|Infinity|not known|\[object/;
+
+const told = (change: Partial<FlatPlan> = {}): FlatAnswer => {
+  const found = flatAnswer({ ...DEFAULT_FLAT, ...change }, catalogue);
+  if (!found.ok) throw new Error(found.errors[0]?.message);
+  return found.value;
+};
+const laterMiddle = (change: Partial<FlatPlan> = {}) => told(change).bows.later.width.middle;
+const number = (low: number, high: number) =>
+  fc.double({ min: low, max: high, noNaN: true }).map((value) => Number(value.toFixed(2)));
+const ids = (of: ReadonlyMap<string, unknown>) => fc.constantFrom(...of.keys());
+const boards = new Map([...catalogue.substrates].filter(([, { limp }]) => !limp));
+const grain = fc.constantFrom(...SHEET_GRAINS);
+const weight = fc.option(number(5, 600), { nil: undefined });
+
+const plans: fc.Arbitrary<FlatPlan> = fc.record({
+  ...{ paper: ids(catalogue.papers), paperWeight: weight, paperGrain: grain },
+  ...{ unit: fc.constantFrom('mm', 'cm', 'in'), width: number(10, 2000), height: number(10, 2000) },
+  ...{ board: ids(boards), boardThick: fc.option(number(0.3, 20), { nil: undefined }) },
+  boardGrain: fc.constantFrom('height', 'width', 'unknown'),
+  ...{ adhesive: ids(catalogue.adhesives), tool: ids(catalogue.techniques) },
+  ...{ lining: fc.constantFrom('none', 'paper'), liningPaper: ids(catalogue.papers) },
+  ...{ liningWeight: weight, liningGrain: grain, press: number(0, 336) },
+  ...{ celsius: number(5, 40), humidity: number(5, 95), later: number(5, 95) },
+});
+
+describe('which way, and how far', () => {
+  test('just laid, the paper pushes the board away; dry, it pulls it hollow', () => {
+    const { wet, dry } = told().bows;
+    expect(wet.width.high).toBeLessThan(0);
+    expect(dry.width.low).toBeGreaterThan(0);
+  });
+  test('the dry bow is Timoshenko’s, within what is drawn', () => {
+    // wove text, soaked by paste, on glass: no grain, no growth of the board, nothing drunk by it
+    const plan: FlatPlan = { ...DEFAULT_FLAT, paper: 'wove-text', board: 'glass', adhesive: 'wheat-starch-paste-thin' };
+    const { wetExpansion, grammage, density, tensileIndex } = catalogue.papers.get('wove-text')!;
+    const sheet = { grammage: grammage.middle, density: density.middle, tensileIndex: tensileIndex.middle };
+    const { thickness, modulus } = catalogue.substrates.get('glass')!;
+    const glass = { thickness: thickness.middle, modulus: modulus.middle };
+    const wetted = Math.min(1, waterOf(catalogue.adhesives.get(plan.adhesive)!, plan, catalogue).middle / 100 / 0.891);
+    const byHand = bowHeight(twoPlyCurvature(sheetPly(sheet), glass, wetExpansion.middle * wetted * 0.3), plan.width);
+    const { dry } = told(plan).bows;
+    expect(dry.width.low).toBeLessThan(byHand);
+    expect(dry.width.high).toBeGreaterThan(byHand);
+    expect(dry.width.middle / byHand).toBeGreaterThan(0.7);
+    expect(dry.width.middle / byHand).toBeLessThan(1.4);
+  });
+  test('twice the width bows four times as far', () => {
+    expect(laterMiddle({ width: 296 }) / laterMiddle({ width: 148 })).toBeCloseTo(4, 6);
+  });
+  test('the same paper on both faces lies flat, wet, dry and later', () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        const { paper, paperWeight, paperGrain } = plan;
+        const liningGrain = paperGrain;
+        const both = { ...plan, lining: 'paper', liningPaper: paper, liningWeight: paperWeight, liningGrain } as const;
+        const found = told(both).bows;
+        for (const { width, height } of Object.values(found))
+          for (const bow of [width, height]) expect(farEnd(bow)).toBeLessThan(1e-6 * bow.span);
+      }),
+      { numRuns: 15 },
+    );
+  });
+  test('grain turned, the bow turns with it', () => {
+    const square = { width: 200, height: 200, board: 'glass', celsius: 20, later: 50 } as const;
+    const [up, across] = [told(square).bows.dry, told({ ...square, paperGrain: 'width' }).bows.dry];
+    expect(across.height.middle).toBeCloseTo(up.width.middle, 9);
+    expect(across.width.middle).toBeCloseTo(up.height.middle, 9);
+  });
+  test('no water and no change of air: no bow', () => {
+    const { dry, later } = told({ adhesive: 'film-double-sided', later: 50 }).bows;
+    for (const bow of [dry.width, dry.height, later.width, later.height]) expect(farEnd(bow)).toBe(0);
+    expect(bowWords(dry.width)).toMatch(/^flat within/);
+  });
+  test('drier air where it will live pulls a cover further, damper air lets it go', () => {
+    expect(laterMiddle({ later: 25 })).toBeGreaterThan(laterMiddle({ later: 50 }));
+    expect(laterMiddle({ later: 75 })).toBeLessThan(laterMiddle({ later: 50 }));
+  });
+  test('weight takes out its share by the next day, and no more after', () => {
+    expect([0, 12, 24, 336].map((hours) => Number(leftPulling(hours, 0.3).toFixed(9)))).toEqual([1, 0.65, 0.3, 0.3]);
+  });
+  test('a grain that is not known spans both', () => {
+    const [up, across, open] = (['height', 'width', 'unknown'] as const).map((paperGrain) =>
+      bowsAt(makingOf({ ...DEFAULT_FLAT, paperGrain }, catalogue), 'dry'),
+    );
+    expect(open!.width.high).toBeGreaterThan(across!.width.high);
+    expect(open!.width.low).toBeLessThan(up!.width.low);
+    expect(told({ paperGrain: 'unknown' }).warnings.join()).toMatch(/spans both grains/);
+  });
+});
+
+describe('what helps', () => {
+  test('each remedy is the bow of its own plan, the flattest first', () => {
+    const remedies = remediesFor({ ...DEFAULT_FLAT, press: 4 }, catalogue);
+    expect(remedies.length).toBeGreaterThanOrEqual(8);
+    for (const { plan, bow } of remedies) {
+      const { later } = told(plan).bows;
+      expect(bow).toEqual(later[worseOf(later)]);
+    }
+    const ends = remedies.map(({ bow }) => farEnd(bow));
+    expect(ends).toEqual(ends.toSorted((a, b) => a - b));
+    expect(remedies[0]!.what).toBe('Both faces covered alike');
+  });
+  test('no other weight of the lining lies flatter at the middle of the ranges', () => {
+    const best = remediesFor(DEFAULT_FLAT, catalogue).find(({ what }) => what.startsWith('Lined inside'))!;
+    const worst = (liningWeight: number) => {
+      const { width, height } = told({ ...best.plan, liningWeight }).bows.later;
+      return Math.max(Math.abs(width.middle), Math.abs(height.middle));
+    };
+    // the search looks at the middle of every range, the answer at the middle of the draws: within a tenth of a millimetre
+    for (const other of [30, 60, 150, 250]) expect(worst(best.plan.liningWeight!)).toBeLessThan(worst(other) + 0.1);
+  });
+  test('what is already done is not offered', () => {
+    const done = told({ press: 48, later: 50, adhesive: 'film-double-sided', paper: 'lokta-light' }).remedies;
+    expect(done.map(({ what }) => what).join()).not.toMatch(
+      /under weight|air it will live in|Glued with|thinner|paper’s/,
+    );
+  });
+});
+
+describe('paper', () => {
+  test('is looked up in one place: by kind, with a weight, or one’s own', () => {
+    expect(flatPaper(catalogue, 'copy')?.grammage.middle).toBe(80);
+    expect(flatPaper(catalogue, 'copy', 120)?.grammage.middle).toBe(120);
+    expect(flatPaper(catalogue, 'copy~92gsm~115um')?.grammage.middle).toBe(92);
+    expect(flatPaper(catalogue, 'copy~92gsm~115um', 500)?.grammage.middle).toBe(500);
+    expect(flatPaper(catalogue, 'moon-paper')).toBe(undefined);
+  });
+  test('an id that is not on the shelf, or a limp board, is named beside its field', () => {
+    const found = flatAnswer({ ...DEFAULT_FLAT, paper: 'moon-paper', board: 'leather', tool: 'spoon' }, catalogue);
+    expect(found.ok ? [] : found.errors.map(({ field }) => field)).toEqual(['paper', 'board', 'tool']);
+  });
+});
+
+describe('links and nonsense', () => {
+  test('every plan has an answer in words and travels whole', () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        const found = told(plan);
+        expect(JSON.stringify(found)).not.toMatch(/NaN|Infinity|null/);
+        const words = [
+          found.sentence,
+          found.brief,
+          found.facts,
+          found.warnings,
+          found.remedies.map((r) => [r.what, r.note ?? '', bowWords(r.bow)]),
+        ];
+        expect(JSON.stringify(words)).not.toMatch(NONSENSE);
+        const seen = fingerprint(1, found.figures);
+        expect(sameFigures(seen, seen)).toBe(true);
+        const link = encodePlan(plan, FLAT_SPECS, askedOfFlat(plan), DEFAULT_FLAT, seen);
+        expect(decodePlan(link, FLAT_SPECS, DEFAULT_FLAT)).toEqual({ plan, dropped: [], seen });
+      }),
+      { numRuns: 60 },
+    );
+  });
+  test('any text for a link gives a plan that is answered or faulted, and never throws', () => {
+    const key = fc.constantFrom(...Object.values(FLAT_SPECS).map((spec) => spec.key), 'v', 'seen');
+    const value = fc.oneof(fc.string(), fc.constantFrom('NaN', '1e999', '-0', '०', '%', 'height', '0', '__proto__'));
+    const pairs = fc.array(fc.tuple(key, value).map(([k, v]) => `${k}=${v}`)).map((all) => all.join('&'));
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), pairs), (text) => {
+        const { plan } = decodePlan(text, FLAT_SPECS, DEFAULT_FLAT);
+        const found = flatAnswer(plan, catalogue);
+        if (found.ok) expect(JSON.stringify([found.value.sentence, found.value.facts])).not.toMatch(NONSENSE);
+        else expect(found.errors.every(({ field }) => field in FLAT_SPECS)).toBe(true);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});

@@ -1,0 +1,88 @@
+/** A plan's texts and a job's link, field by field, in every unit. */
+import { expect, test } from 'vitest';
+import { encodeJob } from '../../../src/core/choose/write-link';
+import { DEFAULT_JOB, type Job } from '../../../src/core/choose/job';
+import { lengthSpec } from '../../../src/core/base/length-text';
+import { readTexts, textsOf, type PlanOf, type Spec } from '../../../src/core/link/fields';
+import { decodeJob } from '../../../src/core/choose/read-link';
+import { ok } from '../../../src/core/base/result';
+
+const ROWS: Extract<Spec, { readonly kind: 'list' }> = {
+  kind: 'list',
+  key: 'r',
+  pattern: /^[a-z_]+$/,
+  what: 'The rows',
+  parse: (typed, unit) => ok(`${typed.replace(' ', '_')}${unit === 'in' ? '_inches' : ''}`),
+  show: (kept, unit) => `${kept.replace('_', ' ')} ${unit}`,
+};
+const SPECS = {
+  unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
+  wide: lengthSpec('length', 'w', 'The width', 10, 1000),
+  joint: lengthSpec('maybe-length', 'j', 'The joint', 1, 50),
+  kits: { kind: 'number', key: 'k', low: 1, high: 9, unit: '', what: 'The kits' },
+  price: { kind: 'maybe', key: 'p', low: 0, high: 9, unit: '', what: 'The price' },
+  rows: ROWS,
+} as const;
+type Plan = PlanOf<typeof SPECS>;
+const PLAN: Plan = { unit: 'mm', wide: 254, joint: undefined, kits: 3, price: undefined, rows: 'a_b' };
+const FIELDS = Object.keys(SPECS) as (keyof Plan)[];
+
+test('a plan is typed in its unit: an inch is 25.4 mm', () => {
+  expect(textsOf(PLAN, SPECS)).toEqual({ unit: 'mm', wide: '254', joint: '', kits: '3', price: '', rows: 'a b mm' });
+  expect(textsOf({ ...PLAN, unit: 'cm', joint: 7 }, SPECS)).toMatchObject({
+    wide: '25.4',
+    joint: '0.7',
+    rows: 'a b cm',
+  });
+  expect(textsOf({ ...PLAN, unit: 'in', joint: 12.7, price: 2 }, SPECS)).toMatchObject({
+    ...{ wide: '10', joint: '1/2', price: '2', rows: 'a b in' },
+  });
+});
+
+test('what is typed is read in its unit, and what may be empty is', () => {
+  const typed = { unit: 'in', wide: '10', joint: ' ', kits: '3', price: '', rows: 'a b' };
+  const { plan, problems } = readTexts(typed, SPECS, FIELDS, PLAN);
+  expect(problems).toEqual([]);
+  expect(plan).toEqual({ ...PLAN, unit: 'in', rows: 'a_b_inches' });
+  expect(readTexts({ ...typed, unit: 'cm', joint: '0.7' }, SPECS, FIELDS, PLAN).plan).toMatchObject({
+    ...{ wide: 100, joint: 7 },
+  });
+  expect(readTexts({ ...typed, unit: 'furlong' }, SPECS, FIELDS, PLAN).plan).toMatchObject({ unit: 'mm' });
+});
+
+test('a slip falls back, and is said only of what is asked', () => {
+  const typed = { ...textsOf(PLAN, SPECS), wide: '', kits: '10', rows: 'a b' };
+  const all = readTexts(typed, SPECS, FIELDS, PLAN);
+  expect(all.problems.map(({ field }) => field)).toEqual(['wide', 'kits']);
+  expect(all.plan).toEqual(PLAN);
+  expect(readTexts(typed, SPECS, ['wide'], PLAN).problems.map(({ field }) => field)).toEqual(['wide']);
+});
+
+test('every field of a job stands in its link and comes back', () => {
+  const job: Job = {
+    ...DEFAULT_JOB,
+    paper: {
+      ...{ family: 'wove-text', grammage: 92, caliper: 140, dropSeconds: 25, cobb: 30 },
+      ...{ surface: 'textured', sizing: 'sized', coloursRun: false },
+    },
+    ...{ placeSeconds: 45, needs: ['undo', 'flat'], celsius: 17, humidity: 61, atHand: ['pva'] },
+  };
+  const link = encodeJob(job);
+  for (const part of [
+    'gsm=92',
+    'thick=140',
+    'cobb=30',
+    'face=textured',
+    'size=sized',
+    'runs=',
+    'place=45',
+    'need=undo.flat',
+  ])
+    expect(link).toContain(part);
+  expect(decodeJob(link).job).toEqual(job);
+  const runs = { ...job, paper: { ...job.paper, coloursRun: true } };
+  expect(decodeJob(encodeJob(runs)).job).toEqual(runs);
+  expect(encodeJob({ ...DEFAULT_JOB, needs: [], paper: { family: 'wove-text' } })).not.toMatch(
+    /runs=|need=|cobb=|face=/,
+  );
+});

@@ -1,0 +1,230 @@
+/** The paper calculator: measures in, a paper out, and that paper in every link. */
+import { paperTails } from '../../../src/core/handover/measure-to-all';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { asOneDrop, parseDrops, readDrops } from '../../../src/core/paper/drop-test';
+import { findGrain, GRAIN_TESTS, grainName, type Seen } from '../../../src/core/paper/grain-tests';
+import { measureAnswer } from '../../../src/core/measure/answer';
+import { askedOfMeasure, DEFAULT_MEASURE, MEASURE_SPECS, type MeasurePlan } from '../../../src/core/measure/plan';
+import { grammageFromWeighing } from '../../../src/core/paper/paper';
+import { isPaper, PAPER_NAME, readPaper, writePaper, type OwnPaper } from '../../../src/core/paper/own-paper';
+import { COVER_SPECS, DEFAULT_COVER } from '../../../src/core/cover/plan';
+import { DEFAULT_MIX, MIX_SPECS } from '../../../src/core/mix/plan';
+import type { PlanOf, Specs } from '../../../src/core/link/fields';
+import { encodePlan } from '../../../src/core/link/plan-link';
+import { DEFAULT_FLAT, FLAT_SPECS } from '../../../src/core/flat/plan';
+import { DEFAULT_CLASS, CLASS_SPECS } from '../../../src/core/class/plan';
+import { decodePlan } from '../../../src/core/link/read-plan-link';
+import { sheetsToHalve } from '../../../src/core/paper/weighing-error';
+import { catalogue } from '../../../src/data/catalogue';
+
+const UNTRIED = { bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried' } as const;
+
+function answered(change: Partial<MeasurePlan>) {
+  const found = measureAnswer({ ...DEFAULT_MEASURE, ...change }, catalogue);
+  if (!found.ok) throw new Error(found.errors[0]?.message);
+  return found.value;
+}
+const problemOf = (change: Partial<MeasurePlan>) => {
+  const found = measureAnswer({ ...DEFAULT_MEASURE, ...change }, catalogue);
+  return found.ok ? undefined : found.errors[0];
+};
+
+describe('grain from four home tests', () => {
+  const seen = fc.constantFrom<Seen>('height', 'width', 'unclear', 'untried');
+  const all = fc.record({ bend: seen, strips: seen, damp: seen, tear: seen });
+  const kind = fc.constantFrom('none', 'weak', 'marked' as const);
+
+  it('shares out a whole, and turns with the sheet', () => {
+    const turned = (one: Seen): Seen => (one === 'height' ? 'width' : one === 'width' ? 'height' : one);
+    fc.assert(
+      fc.property(all, kind, (tests, marked) => {
+        const { chances } = findGrain(tests, marked);
+        expect(chances.height + chances.width + chances.none).toBeCloseTo(1, 12);
+        const other = findGrain(
+          {
+            bend: turned(tests.bend),
+            strips: turned(tests.strips),
+            damp: turned(tests.damp),
+            tear: turned(tests.tear),
+          },
+          marked,
+        ).chances;
+        expect(other.width).toBeCloseTo(chances.height, 12);
+      }),
+    );
+  });
+
+  it('grows surer with every test that agrees', () => {
+    const one = findGrain({ ...UNTRIED, bend: 'height' }, 'weak').chances.height;
+    const two = findGrain({ ...UNTRIED, bend: 'height', damp: 'height' }, 'weak').chances.height;
+    expect(two).toBeGreaterThan(one);
+  });
+
+  it('says which test to try next, and none once it is settled', () => {
+    expect(findGrain(UNTRIED, 'marked').next).toBe('bend');
+    expect(findGrain({ ...UNTRIED, bend: 'height', strips: 'width' }, 'marked').next).toBe('damp');
+    const all: Record<string, Seen> = Object.fromEntries(GRAIN_TESTS.map((test) => [test, 'height']));
+    expect(findGrain(all as never, 'marked').next).toBeUndefined();
+  });
+
+  it('names the grain by the shape of the sheet', () => {
+    expect(grainName('height', 'taller')).toBe('grain long');
+    expect(grainName('width', 'taller')).toBe('grain short');
+    expect(grainName('width', 'wider')).toBe('grain long');
+    expect(grainName('none', 'taller')).toBeUndefined();
+    expect(grainName('height', 'square')).toBeUndefined();
+  });
+});
+
+describe('weighing together', () => {
+  it('gives the fewest sheets that halve the uncertainty', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 60, noNaN: true }),
+        fc.integer({ min: 1, max: 20 }),
+        fc.constantFrom(0.01, 0.1, 1, 2),
+        (grams, sheets, scaleStepGrams) => {
+          const weighing = { grams, widthMm: 210, heightMm: 297, sheets, scaleStepGrams };
+          const fewest = sheetsToHalve(weighing);
+          const now = grammageFromWeighing(weighing).standard;
+          const of = (count: number) =>
+            grammageFromWeighing({ ...weighing, sheets: count, grams: (grams * count) / sheets }).standard;
+          if (fewest === undefined) {
+            expect(of(1e6)).toBeGreaterThanOrEqual(now / 2 - 1e-9);
+            return;
+          }
+          expect(of(fewest)).toBeLessThanOrEqual((now / 2) * (1 + 1e-6));
+          expect(of(fewest - 1)).toBeGreaterThan((now / 2) * (1 - 1e-6));
+        },
+      ),
+    );
+  });
+  it('with a cut that is sure, twice as many halve it, and ten for five', () => {
+    // the scale alone is uncertain, and its share falls as one over the sheets (JCGM 100: s ÷ n)
+    const sure = { grams: 5, widthMm: 210, heightMm: 297, cutMm: 0 };
+    expect(sheetsToHalve(sure)).toBe(2);
+    expect(sheetsToHalve({ ...sure, sheets: 5, grams: 25 })).toBe(10);
+  });
+});
+
+describe('drops', () => {
+  it('reads spaces, semicolons and a decimal comma', () => {
+    expect(parseDrops(' 28  34;31,5 ')).toEqual({ ok: true, value: '28_34_31.5' });
+  });
+  it.each(['', 'quick', '0.1', '130', '1 2 3 4 5 6 7 8 9 10 11'])('refuses %j and says what is allowed', (typed) => {
+    const found = parseDrops(typed);
+    expect(found.ok).toBe(false);
+    if (!found.ok) expect(found.errors[0]?.message).toMatch(/120|hard-sized/);
+  });
+  it('takes their geometric mean', () => {
+    expect(asOneDrop([10, 40])).toEqual({ seconds: 20, factor: 4 });
+    expect(readDrops('999')).toBeUndefined();
+  });
+});
+
+describe('a paper as text', () => {
+  const family = fc.constantFrom(...catalogue.papers.keys());
+  const maybe = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });
+  const paper = fc
+    .record({
+      family,
+      grammage: maybe(fc.integer({ min: 5, max: 600 })),
+      caliper: maybe(fc.integer({ min: 10, max: 3000 })),
+      dropSeconds: maybe(fc.integer({ min: 2, max: 1200 }).map((tenths) => tenths / 10)),
+      cobb: maybe(fc.integer({ min: 1, max: 400 })),
+      surface: maybe(fc.constantFrom('smooth', 'textured', 'embossed' as const)),
+      sizing: maybe(fc.constantFrom('unsized', 'sized', 'coated' as const)),
+      coloursRun: maybe(fc.boolean()),
+      grain: maybe(fc.constantFrom('height', 'width', 'none' as const)),
+      name: maybe(fc.stringMatching(/^[A-Za-zäéñ字 .,'-]{1,40}$/u)),
+    })
+    .map(
+      (all) =>
+        Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined)) as unknown as OwnPaper,
+    );
+
+  it('comes back as it went', () => {
+    fc.assert(
+      fc.property(paper, (one) => {
+        expect(readPaper(writePaper(one))).toEqual(one);
+      }),
+    );
+  });
+
+  it('never throws, and is no paper unless the records know its kind', () => {
+    fc.assert(
+      fc.property(fc.string(), (text) => {
+        const known = isPaper(text, catalogue);
+        if (known) expect(catalogue.papers.has(readPaper(text)!.family)).toBe(true);
+      }),
+    );
+    expect(isPaper('no-such-paper', catalogue)).toBe(false);
+    expect(isPaper('wove-text~9000gsm', catalogue)).toBe(false);
+    expect(isPaper('wove-text~500gsm~20um', catalogue)).toBe(false);
+    expect(isPaper('wove-text~named <b>', catalogue)).toBe(false);
+    expect(PAPER_NAME.test('Grey with cranes, 3rd lot')).toBe(true);
+  });
+});
+
+describe('the answer', () => {
+  it('goes by pounds, kilograms, the scale and the plain figure alike', () => {
+    const pounds = answered({ weightBy: 'pounds', pounds: 60, grade: 'text' });
+    expect(pounds.paper.grammage).toBe(88.8); // 60 lb book is 88.808789 g/m² (GNU units)
+    expect(answered({ weightBy: 'thousand', kilos: 70 }).paper.grammage).toBe(81.4); // Japanese paper-weight table
+    expect(answered({ weightBy: 'metric', gsm: 92 }).paper.grammage).toBe(92);
+    expect(answered({ weightBy: 'kind' }).paper.grammage).toBeUndefined();
+    expect(pounds.weights.find(({ name }) => name.startsWith('bond'))?.pounds).toBeCloseTo(23.63, 1);
+  });
+
+  it('takes thickness from a stack and from bulk', () => {
+    expect(answered({ thickBy: 'stack', stackMm: 12, stackSheets: 100 }).paper.caliper).toBe(120);
+    expect(answered({ weightBy: 'metric', gsm: 80, thickBy: 'bulk', bulk: 1.25 }).paper.caliper).toBe(100);
+  });
+
+  it('puts what cannot be beside the field that was typed', () => {
+    expect(problemOf({ weightBy: 'pounds', pounds: 400, grade: 'blotting' })?.field).toBe('pounds');
+    expect(problemOf({ weightBy: 'weighed', grams: 0.01 })?.field).toBe('grams');
+    const dense = problemOf({ thickBy: 'stack', stackMm: 1, stackSheets: 100 });
+    expect(dense?.field).toBe('stackMm');
+    expect(dense?.message).toMatch(/10.µm a sheet.*denser than cellulose/);
+    expect(problemOf({ weightBy: 'metric', gsm: 80, thickBy: 'bulk', bulk: 0.6 })?.field).toBe('bulk');
+    expect(problemOf({ family: 'none-such' })?.field).toBe('family');
+  });
+
+  it('warns of a weight that is too rough, and of drops that differ', () => {
+    expect(answered({ grams: 6, pieces: 1 }).warnings.join(' ')).toMatch(/Weigh more pieces together/);
+    expect(answered({ drops: '5_40' }).warnings.join(' ')).toMatch(/8 times as long/);
+  });
+
+  it('takes the whole paper to the other calculators', () => {
+    const tails = paperTails(answered({ name: 'Grey with cranes', weightBy: 'metric', gsm: 92 }).paper);
+    expect(tails.choose).toMatch(/paper=wove-text&gsm=92&thick=120&drop=/);
+    const own = 'wove-text~92gsm~120um~30.9s~up~named Grey with cranes';
+    const read = <S extends Specs>(tail: string, specs: S, usual: PlanOf<S>) => decodePlan(tail, specs, usual);
+    const [mix, cover, flat, workshop] = [
+      read(tails.mix, MIX_SPECS, DEFAULT_MIX),
+      read(tails.cover, COVER_SPECS, DEFAULT_COVER),
+      read(tails.flat, FLAT_SPECS, DEFAULT_FLAT),
+      read(tails.workshop, CLASS_SPECS, DEFAULT_CLASS),
+    ];
+    for (const { plan, dropped } of [mix, cover, flat, workshop])
+      expect({ paper: plan.paper, dropped }).toEqual({ paper: own, dropped: [] });
+    expect(mix.plan.kind).toBe('stretch');
+    expect(decodeURIComponent(tails.cover)).toMatch(/paper=wove-text~92gsm~120um~.*named Grey with cranes/);
+  });
+
+  it('survives any link', () => {
+    fc.assert(
+      fc.property(fc.string(), fc.constantFrom(...Object.values(MEASURE_SPECS).map(({ key }) => key)), (text, key) => {
+        const { plan } = decodePlan(`v=1&${key}=${encodeURIComponent(text)}`, MEASURE_SPECS, DEFAULT_MEASURE);
+        const found = measureAnswer(plan, catalogue);
+        if (found.ok) expect(JSON.stringify(found.value)).not.toMatch(/NaN|Infinity|null/);
+        else expect(found.errors[0]?.message).toBeTruthy();
+      }),
+      { numRuns: 500 },
+    );
+    const tail = encodePlan(DEFAULT_MEASURE, MEASURE_SPECS, askedOfMeasure(DEFAULT_MEASURE), DEFAULT_MEASURE);
+    expect(decodePlan(tail, MEASURE_SPECS, DEFAULT_MEASURE)).toEqual({ plan: DEFAULT_MEASURE, dropped: [] });
+  });
+});
