@@ -33,13 +33,16 @@ const CHUNKS = [
   ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
   ['records', /virtual:records|\/data\/(?:catalogue|expand)\.ts/],
-  ['records', /\/core\/(?:base\/quantity|adhesive\/(?:viscosity|mixture|liquid)|paper\/paper)\.ts/],
+  [
+    'records',
+    /\/core\/(?:base\/quantity|adhesive\/(?:viscosity|mixture|liquid)|paper\/(?:paper|limits|sorption|asked-paper))\.ts/,
+  ],
   ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
   // what calculators with a table of fields share
   ['plan', /\/core\/(?:base\/(?:length-text|rounding)|link\/(?:pairs|fields|plan-link))\.ts/],
   ['plan', /\/stores\/shared\/(?:change-unit|plan)\.ts|\/islands\/parts\/(?:OneOf|PlanField|UnitField|Warnings)\.tsx/],
   // a paper of one's own, which the chooser takes too
-  ['own-paper', /\/core\/paper\/(?:own-paper|limits)\.ts|\/stores\/shared\/own-papers\.ts/],
+  ['own-paper', /\/core\/paper\/own-paper\.ts|\/stores\/shared\/own-papers\.ts/],
   ['own-paper', /\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
   ['paper-pick', /\/islands\/parts\/PaperPick\.tsx/],
   // the frame of a calculator on a page of its own
@@ -60,7 +63,7 @@ const CHUNKS = [
   // the code of a link, drawn when all else is done
   ['code', /\/node_modules\/uqr\//],
   // a sheet and its job, which the page on one's own paper reads too
-  ['sheet', /\/core\/(?:choose\/(?:job|job-limits|write-link|seen)|paper\/(?:sheet|sorption|asked-paper))\.ts/],
+  ['sheet', /\/core\/(?:choose\/(?:job|job-limits|write-link|seen)|paper\/sheet)\.ts/],
   // what the chooser and the calculator of flatness both reckon a bow with
   ['bow', /\/core\/joint\/(?:flatness|laminate|constants)\.ts/],
   ['model', /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|sampling|tally)\.ts/],

@@ -7,7 +7,7 @@
  * calls is named in CACHES and forgotten before each change.
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { basename, join, relative, resolve } from 'node:path';
+import { join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { INSTRUMENTER_CONSTANTS } from '@stryker-mutator/api/core';
 import { declareFactoryPlugin, PluginKind } from '@stryker-mutator/api/plugin';
@@ -24,7 +24,7 @@ import { readCompact } from '../../src/build/compact-records.mjs';
 
 /** How each module that remembers something forgets it. @type {Readonly<Record<string, string>>} */
 const CACHES = {
-  'sampling.ts': 'pointCache.clear(); liquidCache = new WeakMap();',
+  'choose/sampling.ts': 'pointCache.clear(); liquidCache = new WeakMap();',
   'stats/compare.ts': 'fisherCache.clear();',
   'stats/functions.ts': 'logFactorials.length = 1;',
   'stats/power.ts': 'cache.clear(); outcomeCache.clear();',
@@ -54,8 +54,8 @@ const asTheBuild = {
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^virtual:records$/ }, ({ path }) => ({ path, namespace: 'records' }));
     onLoad({ filter: /./, namespace: 'records' }, () => ({ contents: JSON.stringify(readCompact()), loader: 'json' }));
-    onLoad({ filter: /\/src\/core\/[^/]+\.ts$/ }, ({ path }) => {
-      const words = CACHES[basename(path)];
+    onLoad({ filter: /\/src\/core\/.+\.ts$/ }, ({ path }) => {
+      const words = CACHES[relative('src/core', path)];
       if (words === undefined) return null;
       const code = readFileSync(path, 'utf8').replace('const liquidCache', 'let liquidCache');
       return { contents: `${code}\nglobalThis.forgetters.push(() => { ${words} });`, loader: 'ts' };
@@ -65,7 +65,9 @@ const asTheBuild = {
 
 /** A cache that is not in CACHES would carry what one change made into the next. */
 function mustKnowCaches() {
-  for (const name of readdirSync('src/core')) {
+  for (const name of readdirSync('src/core', { recursive: true, encoding: 'utf8' }).filter((entry) =>
+    entry.endsWith('.ts'),
+  )) {
     const remembers = /^(?:let |(?:export )?const \w+[^=]*= new (?:Weak)?(?:Map|Set)(?:<.*>)?\(\);)/m;
     if (!(name in CACHES) && remembers.test(readFileSync(join('src/core', name), 'utf8')))
       throw new Error(`src/core/${name} remembers something: say in tests/tools/mutation-runner.mjs how it forgets`);

@@ -14,7 +14,7 @@ import type { CautionText } from '../../../src/islands/choose/ChooseDetails';
 import ChooseBrief from '../../../src/islands/choose/ChooseBrief';
 import { jobWith } from '../../core/support/jobs';
 
-const files = import.meta.glob<string>('../../content/cautions/*.yaml', {
+const files = import.meta.glob<string>('../../../content/cautions/*.yaml', {
   eager: true,
   query: '?raw',
   import: 'default',

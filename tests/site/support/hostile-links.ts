@@ -3,7 +3,7 @@ import { seededUniform } from '../../../src/core/base/random';
 import { NUMBER_KEYS } from '../../../src/core/choose/write-link';
 import type { Spec, Specs } from '../../../src/core/link/fields';
 
-const PLANS = import.meta.glob<Record<string, unknown>>('../../../src/core/*.ts', { eager: true });
+const PLANS = import.meta.glob<Record<string, unknown>>('../../../src/core/*/*.ts', { eager: true });
 
 const isSpecs = (value: unknown): value is Specs =>
   typeof value === 'object' &&
