@@ -12,6 +12,29 @@ export type StrengthBasis = 'w/v' | 'w/w';
 /** Density of water, g/ml, as these sums take it. At 20 °C it is 0.998. */
 const WATER_DENSITY = 1;
 
+export interface Dissolved {
+  /** as supplied: share of its mass that stays when dry, above 0 to 1; a powder is 1 */
+  readonly solids: number;
+  /** g/ml as supplied; of a powder, its own substance without the air in it */
+  readonly density: number;
+}
+
+/**
+ * g/ml of a liquid of this strength: what is dissolved and water side by side, their volumes adding up. By volume the
+ * per cent are grams in 100 ml, so the water is what is left of the 100 ml; by mass it is what is left of 100 g. No
+ * stronger than as supplied.
+ */
+export function solutionDensity(percent: number, basis: StrengthBasis, { solids, density }: Dissolved): number {
+  mustBeWithin('percent', percent, 0, 100);
+  mustBeWithin('solids', solids, Number.MIN_VALUE, 1);
+  mustBePositive('density', density);
+  // of what was supplied: g in each ml, or in each g, of the liquid
+  const supplied = percent / 100 / solids;
+  return basis === 'w/v'
+    ? Math.min(supplied, density) + Math.max(0, 1 - supplied / density) * WATER_DENSITY
+    : 1 / (Math.min(supplied, 1) / density + Math.max(0, 1 - supplied) / WATER_DENSITY);
+}
+
 export interface Dilution {
   readonly stockMillilitres: number;
   readonly stockGrams: number;

@@ -58,7 +58,7 @@ export function askPowder(ask: {
   const problems = problemsOf({ targetPercent, batchMillilitres });
   if (problems.length > 0) return fail(problems);
   const value = solutionFromPowder(ask);
-  const other = solutionFromPowder({ ...ask, basis: ask.basis === 'w/v' ? 'w/w' : 'w/v' });
+  const other = solutionFromPowder({ ...ask, basis: otherThan(ask.basis) });
   return ok({ value, ...partsBy(targetPercent, (other.powderGrams / value.powderGrams - 1) * 100) });
 }
 
@@ -68,14 +68,15 @@ export function askDilution(ask: {
   targetPercent: number;
   batchMillilitres: number;
   basis: StrengthBasis;
-  stockDensity: number;
+  /** g/ml of what is in the jar; per cent by volume and by mass are not the same liquid */
+  stockDensity: (basis: StrengthBasis) => number;
 }): Result<Answer<Dilution>> {
   const { stockPercent, targetPercent, batchMillilitres } = ask;
   const problems = problemsOf({ stockPercent, targetPercent, batchMillilitres });
   if (problems.length > 0) return fail(problems);
   if (targetPercent > stockPercent) return fail([tooStrong(batchMillilitres, stockPercent, targetPercent)]);
-  const value = diluteTo(ask);
-  const other = diluteTo({ ...ask, basis: ask.basis === 'w/v' ? 'w/w' : 'w/v' });
+  const by = (basis: StrengthBasis) => diluteTo({ ...ask, basis, stockDensity: ask.stockDensity(basis) });
+  const [value, other] = [by(ask.basis), by(otherThan(ask.basis))];
   return ok({ value, ...partsBy(stockPercent, (other.stockGrams / value.stockGrams - 1) * 100) });
 }
 
@@ -85,14 +86,15 @@ export function askStretch(ask: {
   fromPercent: number;
   toPercent: number;
   basis: StrengthBasis;
-  stockDensity: number;
+  /** g/ml of what is in the jar; per cent by volume and by mass are not the same liquid */
+  stockDensity: (basis: StrengthBasis) => number;
 }): Result<Answer<Dilution>> {
   const { haveMillilitres, fromPercent, toPercent } = ask;
   const problems = problemsOf({ haveMillilitres, stockPercent: fromPercent, targetPercent: toPercent });
   if (problems.length > 0) return fail(problems);
   if (toPercent > fromPercent) return fail([tooStrong(haveMillilitres, fromPercent, toPercent)]);
-  const value = stretch(ask);
-  const other = stretch({ ...ask, basis: ask.basis === 'w/v' ? 'w/w' : 'w/v' });
+  const by = (basis: StrengthBasis) => stretch({ ...ask, basis, stockDensity: ask.stockDensity(basis) });
+  const [value, other] = [by(ask.basis), by(otherThan(ask.basis))];
   return ok({ value, ...partsBy(fromPercent, (other.batchMillilitres / value.batchMillilitres - 1) * 100) });
 }
 
@@ -108,5 +110,7 @@ function tooStrong(millilitres: number, from: number, to: number): InputError {
     limits: { low: DILUTION_LIMITS.targetPercent.low, high: from, unit: '%' },
   };
 }
+
+const otherThan = (basis: StrengthBasis): StrengthBasis => (basis === 'w/v' ? 'w/w' : 'w/v');
 
 const partsBy = (percent: number, off: number) => (percent > BASES_PART_ABOVE ? { basesPartBy: off } : {});

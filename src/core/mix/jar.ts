@@ -1,4 +1,5 @@
 /** A jar whose strength is to change: a batch from a stronger stock, or all of it made thinner or thicker. */
+import { solutionDensity, type StrengthBasis } from './dilution';
 import { askDilution, askStretch } from './dilution-input';
 import { figure, formatAmount } from '../base/format';
 import type { MixAnswer } from './answer';
@@ -9,11 +10,11 @@ import { BASIS_APART, batchFor, inJug, onScale, roundedStrength, roundingWords }
 import type { Catalogue, Ingredient } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
 
-/** g/ml of a solution of this strength: powder and water side by side. */
-function densityAt(percent: number, { density, solids }: Ingredient): number {
-  if (solids.middle < 1) return density.middle;
-  return 1 / (percent / 100 / density.middle + 1 - percent / 100);
-}
+/** g/ml of what is in the jar, by either way of counting its strength. */
+const densityOf =
+  (percent: number, { density, solids }: Ingredient) =>
+  (basis: StrengthBasis): number =>
+    solutionDensity(percent, basis, { solids: solids.middle, density: density.middle });
 
 export function mixByDiluting(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
   const ingredient = catalogue.ingredients.get(plan.jar)!;
@@ -23,12 +24,12 @@ export function mixByDiluting(plan: MixPlan, catalogue: Catalogue): Result<MixAn
     targetPercent: target,
     batchMillilitres: batchFor(plan.need, plan.loss),
     basis,
-    stockDensity: densityAt(stock, ingredient),
+    stockDensity: densityOf(stock, ingredient),
   });
   if (!asked.ok) return fail(asked.errors.map((error) => ({ ...error, field: FIELD_OF[error.field] ?? error.field })));
   const { value: made, basesPartBy } = asked.value;
   const [much, water] = [inJug(made.stockMillilitres), inJug(made.waterMillilitres)];
-  const rounding = roundingWords(made.percent, roundedStrength(made));
+  const rounding = roundingWords(made.percent, roundedStrength(made, basis));
   return ok({
     sentence: `Measure ${much} of the ${formatAmount(stock)} % stock and stir in ${water} of water: ${inJug(made.batchMillilitres)} at ${formatAmount(target)} %.`,
     brief: [`${formatAmount(stock)} % to ${formatAmount(target)} %`, `${much} + ${water}`],
@@ -73,7 +74,7 @@ export function mixByCorrecting(plan: MixPlan, catalogue: Catalogue): Result<Mix
     fromPercent: stock,
     toPercent: target,
     basis,
-    stockDensity: densityAt(stock, ingredient),
+    stockDensity: densityOf(stock, ingredient),
   });
   if (!asked.ok) return fail(asked.errors.map((error) => ({ ...error, field: FIELD_OF[error.field] ?? error.field })));
   const { value: made, basesPartBy } = asked.value;

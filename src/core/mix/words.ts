@@ -1,5 +1,5 @@
 /** Sentences that several kinds of mix share. */
-import type { Dilution } from '../adhesive/dilution';
+import type { Dilution, StrengthBasis } from '../adhesive/dilution';
 import { figure, formatAmount } from '../base/format';
 import { jugStep, roundToStep } from '../base/rounding';
 
@@ -72,10 +72,12 @@ export function roundingWords(wanted: number, made: number): string | undefined 
 export const BASIS_APART = (percent: number, off: number): string =>
   `Above 10 %, grams in 100 ml and grams in 100 g part company: counted the other way, ${formatAmount(percent)} % would need ${figure(Math.abs(off), 1)} % ${off > 0 ? 'more' : 'less'}. Say on the label which one you mean.`;
 
-/** Strength of a dilution when its stock and water are taken as the jug shows them. */
-export function roundedStrength(made: Dilution): number {
+/** Strength of a dilution when its stock and water are taken as the jug shows them, in the basis it was asked for in. */
+export function roundedStrength(made: Dilution, basis: StrengthBasis): number {
   const stock = roundToStep(made.stockMillilitres, jugStep(made.stockMillilitres));
   const water = roundToStep(made.waterMillilitres, jugStep(made.waterMillilitres));
-  const stockPercent = made.percent * (made.batchMillilitres / made.stockMillilitres);
-  return stock > 0 ? (stockPercent * stock) / (stock + water) : 0;
+  if (stock === 0) return 0;
+  const taken = stock / made.stockMillilitres;
+  const whole = basis === 'w/v' ? stock + water : made.stockGrams * taken + water;
+  return (100 * made.solidsGrams * taken) / whole;
 }

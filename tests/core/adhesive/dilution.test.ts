@@ -1,7 +1,7 @@
 /** Strengths and dilutions, against worked examples from elsewhere and against one another. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { diluteTo, solutionFromPowder, stretch } from '../../../src/core/adhesive/dilution';
+import { diluteTo, solutionDensity, solutionFromPowder, stretch } from '../../../src/core/adhesive/dilution';
 import { askDilution, askPowder, askStretch } from '../../../src/core/mix/dilution-input';
 import { mix } from '../../../src/core/adhesive/mixture';
 import { powderToAdd, stockToAdd, waterToLose } from '../../../src/core/adhesive/alligation';
@@ -158,7 +158,13 @@ describe('what cannot be made', () => {
   });
 
   test('a target above the stock is answered beside its field, with the powder that would do it', () => {
-    const asked = askStretch({ haveMillilitres: 100, fromPercent: 2, toPercent: 4, basis: 'w/v', stockDensity: 1 });
+    const asked = askStretch({
+      haveMillilitres: 100,
+      fromPercent: 2,
+      toPercent: 4,
+      basis: 'w/v',
+      stockDensity: () => 1,
+    });
     expect(asked.ok).toBe(false);
     const [error] = asked.ok ? [] : asked.errors;
     expect(error?.field).toBe('targetPercent');
@@ -172,7 +178,7 @@ describe('what cannot be made', () => {
       targetPercent: 0,
       batchMillilitres: -5,
       basis: 'w/v',
-      stockDensity: 1,
+      stockDensity: () => 1,
     });
     const fields = asked.ok ? [] : asked.errors.map(({ field }) => field);
     expect(fields.sort()).toEqual(['batchMillilitres', 'stockPercent', 'targetPercent']);
@@ -184,5 +190,50 @@ describe('what cannot be made', () => {
     expect(weak.ok && weak.value.basesPartBy).toBe(undefined);
     // 20 g in 100 ml against 20 g in 100 g: 1/(0.2/1.3 + 0.8) g of mix to each ml
     expect(strong.ok && strong.value.basesPartBy).toBeCloseTo((1 / (0.2 / 1.3 + 0.8) - 1) * 100, 6);
+  });
+});
+
+describe('the density of a solution, both ways of counting its strength', () => {
+  const starch = { solids: 1, density: 1.5 };
+  test('60 g of starch (40 ml) and 60 g of water are 100 ml, 120 g; 60 g in 100 g are 40 ml and 40 ml', () => {
+    expect(solutionDensity(60, 'w/v', starch)).toBeCloseTo(1.2, 12);
+    expect(solutionDensity(60, 'w/w', starch)).toBeCloseTo(1.25, 12);
+  });
+  test('of a dispersion of half solids, 2 g/ml: as supplied; and with as much water by volume, or by mass', () => {
+    const half = { solids: 0.5, density: 2 };
+    // 100 ml weigh 200 g, of which 100 g are solids
+    expect(solutionDensity(100, 'w/v', half)).toBeCloseTo(2, 12);
+    expect(solutionDensity(50, 'w/w', half)).toBeCloseTo(2, 12);
+    expect(solutionDensity(50, 'w/v', half)).toBeCloseTo(1.5, 12);
+    // 100 g in 50 ml and 100 g in 100 ml
+    expect(solutionDensity(25, 'w/w', half)).toBeCloseTo(200 / 150, 12);
+  });
+  test('a batch of 500 ml at 60 % by volume weighs what its parts weigh', () => {
+    const stockDensity = solutionDensity(60, 'w/v', starch);
+    const made = diluteTo({ stockPercent: 60, targetPercent: 60, batchMillilitres: 500, basis: 'w/v', stockDensity });
+    // 300 g of starch take 200 ml and leave room for 300 g of water
+    expect(made.batchGrams).toBeCloseTo(600, 9);
+    expect(made.solidsGrams).toBeCloseTo(300, 9);
+  });
+  test('a powder into water and the stock it makes weigh the same', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom('w/v' as const, 'w/w' as const),
+        fc.double({ min: 0.1, max: 60, noNaN: true }),
+        fc.double({ min: 1, max: 2.5, noNaN: true }),
+        (basis, percent, density) => {
+          const { batchGrams } = solutionFromPowder({
+            ...{ targetPercent: percent, batchMillilitres: 500, basis, powderDensity: density },
+          });
+          expect(solutionDensity(percent, basis, { solids: 1, density })).toBeCloseTo(batchGrams / 500, 9);
+        },
+      ),
+    );
+  });
+  test('water alone is 1 g/ml, and nothing is denser than as supplied', () => {
+    expect(solutionDensity(0, 'w/v', starch)).toBe(1);
+    expect(solutionDensity(0, 'w/w', starch)).toBe(1);
+    expect(solutionDensity(90, 'w/w', { solids: 0.54, density: 1.07 })).toBeCloseTo(1.07, 12);
+    expect(solutionDensity(90, 'w/v', { solids: 0.54, density: 1.07 })).toBeCloseTo(1.07, 12);
   });
 });

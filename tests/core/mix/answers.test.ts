@@ -157,22 +157,28 @@ describe('paste', () => {
 });
 
 describe('a jar made weaker', () => {
-  it('PVA from 50 to 25 %: as much water by volume; by mass 100 ÷ (1 ÷ 1.08 + 1) g', () => {
+  it('PVA from 50 to 25 %: as much water by volume; by mass as many grams', () => {
+    // as supplied it has 54 % and weighs 1.08 g/ml: 50 g of solids are in 92.6 g of it, which take up 85.7 ml
+    const supplied = 50 / 0.54;
+    const byVolume = (supplied + 100 - supplied / 1.08) / 100;
+    const byMass = 100 / (supplied / 1.08 + 100 - supplied);
+    expect(byVolume * 50).toBeCloseTo(53.4, 1);
+    expect(100 / (1 / byMass + 1)).toBeCloseTo(51.8, 1);
     const half = { kind: 'dilute', jar: 'pva', stock: 50, target: 25, need: 100 } as const;
     const { portions: all, warnings, sentence, brief, figures } = made(half);
     expect(all.map(({ amount, or }) => [amount, or])).toEqual([
-      ['50 ml', '54 g'],
+      ['50 ml', '53.4 g'],
       ['50 ml', undefined],
     ]);
     expect(all[0]!.name).toMatch(/, 50 %$/);
-    expect(warnings).toEqual([expect.stringMatching(/would need 4 % less/)]);
+    expect(warnings).toEqual([expect.stringMatching(/would need 3 % less/)]);
     expect(sentence).toBe('Measure 50 ml of the 50 % stock and stir in 50 ml of water: 100 ml at 25 %.');
     expect(brief).toEqual(['50 % to 25 %', '50 ml + 50 ml']);
     expect(figures).toEqual([50, 50]);
-    expect(made({ ...half, basis: 'w/w' }).figures[0]).toBeCloseTo(100 / (1 / 1.08 + 1) / 1.08, 9);
+    expect(made({ ...half, basis: 'w/w' }).figures[0]).toBeCloseTo(100 / (1 / byMass + 1) / byMass, 9);
     expect(made(half)).not.toHaveProperty('curve');
   });
-  it('methylcellulose from 4 to 2 %: 50 ml weigh 50 ÷ (0.04 ÷ 1.3 + 0.96) g, and 2 % is the label', () => {
+  it('methylcellulose from 4 to 2 %: 50 ml hold 2 g of 1.3 g/ml and the rest water, and 2 % is the label', () => {
     const thin = made({ kind: 'dilute', stock: 4, target: 2, need: 90, loss: 10 });
     expect(thin.portions[0]).toEqual({
       name: expect.stringMatching(/^methylcellulose.*, 4 %$/),

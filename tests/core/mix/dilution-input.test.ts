@@ -14,9 +14,15 @@ const dilution = {
   targetPercent: 5,
   batchMillilitres: 100,
   basis: 'w/v',
-  stockDensity: 1.25,
+  stockDensity: () => 1.25,
 } as const;
-const stretched = { haveMillilitres: 100, fromPercent: 20, toPercent: 5, basis: 'w/v', stockDensity: 1.25 } as const;
+const stretched = {
+  haveMillilitres: 100,
+  fromPercent: 20,
+  toPercent: 5,
+  basis: 'w/v',
+  stockDensity: () => 1.25,
+} as const;
 const powder = { targetPercent: 20, batchMillilitres: 100, basis: 'w/v', powderDensity: 1.6 } as const;
 
 describe('how far the two ways of counting per cent part', () => {
@@ -31,6 +37,21 @@ describe('how far the two ways of counting per cent part', () => {
     expect(answered(askStretch(stretched)).value.batchMillilitres).toBeCloseTo(400, 9);
     expect(answered(askStretch(stretched)).basesPartBy).toBeCloseTo(18.75, 9);
     expect(answered(askStretch({ ...stretched, basis: 'w/w' })).basesPartBy).toBeCloseTo((400 / 475 - 1) * 100, 9);
+  });
+  it('each way with the density of its own liquid: half its mass of 2 g/ml is 1.33 g/ml, half its volume in grams 1.25', () => {
+    const densities = { 'w/v': 1.25, 'w/w': 4 / 3 };
+    const of = {
+      ...dilution,
+      stockPercent: 50,
+      targetPercent: 25,
+      stockDensity: (basis: 'w/v' | 'w/w') => densities[basis],
+    };
+    // by volume 50 ml of 1.25; by mass as many grams of water as of stock: 100 ÷ (1 ÷ 1.333 + 1) g
+    const [byVolume, byMass] = [62.5, 100 / 1.75];
+    expect(answered(askDilution(of)).value.stockGrams).toBeCloseTo(byVolume, 9);
+    expect(answered(askDilution(of)).value.batchGrams).toBeCloseTo(112.5, 9);
+    expect(answered(askDilution(of)).basesPartBy).toBeCloseTo((byMass / byVolume - 1) * 100, 9);
+    expect(answered(askDilution({ ...of, basis: 'w/w' })).value.stockGrams).toBeCloseTo(byMass, 9);
   });
   it('powder: 20 g in 100 ml, or 20 g in 100 g with water round 1.6 g/ml of powder: 100 ÷ (1 ÷ 1.6 + 4) g', () => {
     expect(answered(askPowder(powder)).value.powderGrams).toBeCloseTo(20, 9);

@@ -64,18 +64,19 @@ it('above a tenth the two ways of counting part company: which needs more is sai
 });
 
 describe('the strength of a dilution as a jug measures it', () => {
-  const dilution = (stockMillilitres: number, waterMillilitres: number, percent: number) =>
+  // 8 g in 100 ml of stock, which weigh 104 g
+  const dilution = (stockMillilitres: number, waterMillilitres: number) =>
     ({
-      ...{ stockMillilitres, waterMillilitres, percent },
-      batchMillilitres: stockMillilitres + waterMillilitres,
+      ...{ stockMillilitres, waterMillilitres },
+      ...{ stockGrams: stockMillilitres * 1.04, solidsGrams: stockMillilitres * 0.08 },
     }) as Dilution;
-  it('what comes out whole stays as it is', () => {
-    expect(roundedStrength(dilution(100, 300, 2))).toBeCloseTo(2, 9);
+  it('what comes out whole stays as it is: 8 g in 400 ml, or in 404 g', () => {
+    expect(roundedStrength(dilution(100, 300), 'w/v')).toBeCloseTo(2, 9);
+    expect(roundedStrength(dilution(100, 300), 'w/w')).toBeCloseTo(800 / 404, 9);
   });
-  it('is that of the rounded parts: of nothing of the stock it is nothing', () => {
-    expect(roundedStrength(dilution(0.01, 300, 2))).toBe(0);
-    const rounded = roundedStrength(dilution(103.3, 300, 2));
-    expect(rounded).not.toBe(2);
-    expect(Math.abs(rounded / 2 - 1)).toBeLessThan(0.05);
+  it('is that of the rounded parts: 103.3 ml is 105 on the jug; of nothing of the stock it is nothing', () => {
+    expect(roundedStrength(dilution(0.01, 300), 'w/v')).toBe(0);
+    expect(roundedStrength(dilution(103.3, 300), 'w/v')).toBeCloseTo((100 * 105 * 0.08) / 405, 9);
+    expect(roundedStrength(dilution(103.3, 300), 'w/w')).toBeCloseTo((100 * 105 * 0.08) / (105 * 1.04 + 300), 9);
   });
 });
