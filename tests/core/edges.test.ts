@@ -436,7 +436,9 @@ describe('numbers as they are typed and shown', () => {
   });
   it('has the steps of a jug (the module’s own, common practice)', () => {
     expect([49, 50, 499, 500, 1999, 2000].map(jugStep)).toEqual([1, 5, 5, 10, 10, 50]);
-    expect([0, 1, 5, 5.1, 42, 101, 850, 851].map(roundUpForJug)).toEqual([0, 5, 5, 10, 45, 150, 850, 900]);
+    expect([0, 1, 5, 5.1, 42, 101, 850, 851].map(roundUpForJug)).toEqual([0, 5, 5, 10, 45, 105, 850, 860]);
+    // a twentieth is 50, 500.6, 49.95 and 5 million ml
+    expect([1001, 10_012, 999, 100_000_001].map(roundUpForJug)).toEqual([1050, 10_500, 1000, 105_000_000]);
   });
 });
 

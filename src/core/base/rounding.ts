@@ -14,11 +14,16 @@ export function jugStep(millilitres: number): number {
   return millilitres < 50 ? 1 : millilitres < 500 ? 5 : millilitres < 2000 ? 10 : 50;
 }
 
-/** Up to the next figure that a jug shows: two digits, the second a 0 or a 5, and never less than is needed. */
+/**
+ * Up to a round figure to have in hand: the next whole step of 5, 10, 50, 100, 500 … ml, the largest that is at most a
+ * twentieth of the amount (5 ml at least). Never less than is needed, and past 100 ml never a twentieth more. Our own line.
+ */
 export function roundUpForJug(millilitres: number): number {
-  mustBeWithin('millilitres', millilitres, 0, 1e9);
+  mustBeWithin('millilitres', millilitres, 0, 1e15);
   if (millilitres <= 0) return 0;
-  const step = Math.max(5, 5 * 10 ** (Math.floor(Math.log10(millilitres)) - 1));
+  const most = millilitres / 20 + 1e-9;
+  const ten = 10 ** Math.floor(Math.log10(most));
+  const step = Math.max(5, 5 * ten <= most ? 5 * ten : ten);
   return Math.ceil(millilitres / step - 1e-9) * step;
 }
 
