@@ -28,23 +28,40 @@ export interface LengthField {
   readonly high: number;
 }
 
+/** mm: what is nearer than this is the same length. */
+const HAIR = 0.0005;
+
 /** Millimetres, or what is wrong with the text and what is allowed. */
 export function parseLength(text: string, limits: LengthField): Result<number> {
   const { unit, field, what, low, high } = limits;
   const problem = (code: ErrorCode, message: string) =>
     fail([{ field, code, message, limits: { low: low / MILLIMETRES[unit], high: high / MILLIMETRES[unit], unit } }]);
-  const allowed = `from ${inUnit(low, unit)} to ${inUnit(high, unit)} ${unit}`;
+  const allowed = `from ${atLeast(low, unit)} to ${atMost(high, unit)} ${unit}`;
   if (text.trim() === '') return problem('empty', `${what} is missing. Give a length ${allowed}.`);
   const { number, own } = splitUnit(text.trim().toLowerCase());
   const value = number === undefined ? undefined : fractionOf(number);
   if (value === undefined || own === 'unknown') {
     return problem('not-a-number', `${what} is a length such as ${EXAMPLES[unit]}. You can add mm, cm or in.`);
   }
-  const millimetres = value * MILLIMETRES[own ?? unit];
+  const typed = value * MILLIMETRES[own ?? unit];
+  // a limit kept in mm and shown in inches is a hair from itself when it is read back
+  const millimetres = [low, high].find((limit) => Math.abs(limit - typed) < HAIR) ?? typed;
   const said = own && own !== unit ? ` What you typed is ${inUnit(millimetres, unit)} ${unit}.` : '';
   if (millimetres < low) return problem('too-small', `${what} must be ${allowed}.${said}`);
   if (millimetres > high) return problem('too-large', `${what} must be ${allowed}.${said}`);
   return ok(millimetres);
+}
+
+/** Limits as they are printed, never past what is allowed: typed back, each is taken. */
+const atLeast = (millimetres: number, unit: LengthUnit): string => limitText(millimetres, unit, Math.ceil);
+const atMost = (millimetres: number, unit: LengthUnit): string => limitText(millimetres, unit, Math.floor);
+
+/** As a rule shows it where that is exact, else to a thousandth of the unit, `inwards` being the way to round. */
+function limitText(millimetres: number, unit: LengthUnit, inwards: (thousandths: number) => number): string {
+  const ruled = inUnit(millimetres, unit);
+  if (fractionOf(ruled)! * MILLIMETRES[unit] === millimetres) return ruled;
+  const thousandths = inwards(Number(((millimetres / MILLIMETRES[unit]) * 1000).toFixed(6)));
+  return String(thousandths / 1000);
 }
 
 const EXAMPLES: Readonly<Record<LengthUnit, string>> = { mm: '235', cm: '23.5', in: '9 1/4' };
@@ -83,7 +100,7 @@ export const lengthSpec = <K extends 'length' | 'maybe-length'>(
 export function asTyped(millimetres: number, unit: LengthUnit): string {
   const text = inUnit(millimetres, unit);
   const again = fractionOf(text);
-  return again !== undefined && Math.abs(again * MILLIMETRES[unit] - millimetres) < 0.0005
+  return again !== undefined && Math.abs(again * MILLIMETRES[unit] - millimetres) < HAIR
     ? text
     : String(Number((millimetres / MILLIMETRES[unit]).toFixed(unit === 'mm' ? 3 : 5)));
 }

@@ -9,7 +9,8 @@ import { liquidOf, type Liquid } from '../adhesive/liquid';
 import type { Fact } from '../base/fact';
 import { isPaper } from '../paper/own-paper';
 import { around, type Range } from '../base/quantity';
-import type { Catalogue, WetAdhesive } from '../records/records';
+import type { Catalogue } from '../records/records';
+import type { WetAdhesive } from '../records/adhesives';
 import { fail, ok, type InputError, type Result } from '../base/result';
 
 export interface CoverAnswer {

@@ -4,7 +4,7 @@
  * any: "235x148x2t18-18-18-0_210x148x2".
  */
 import type { Piece, Sides } from '../base/piece';
-import { inUnit, parseLength, type LengthUnit } from '../base/length-text';
+import { asTyped, parseLength, type LengthUnit } from '../base/length-text';
 import { encodePieces, MOST_PIECES, SIDES, sidesOf } from './pieces-link';
 import { parseNumber } from '../base/number-text';
 import { fail, ok, type InputError, type Result } from '../base/result';
@@ -66,14 +66,14 @@ export function piecesOf(
 const asSides = (sides: readonly number[]): number | Sides =>
   sides.length === 4 ? (Object.fromEntries(SIDES.map((side, i) => [side, sides[i]!])) as unknown as Sides) : sides[0]!;
 
-/** Rows as a reader would have typed them in this unit. */
+/** Rows as a reader would have typed them in this unit, so that they are read back as the same pieces. */
 export const textsOfPieces = (pieces: readonly Piece[], unit: LengthUnit): PieceText[] =>
   pieces.map((piece) => ({
-    wide: inUnit(piece.widthMm, unit),
-    high: inUnit(piece.heightMm, unit),
+    wide: asTyped(piece.widthMm, unit),
+    high: asTyped(piece.heightMm, unit),
     count: String(piece.count),
     turnIn: sidesOf(piece)
-      .map((side) => inUnit(side, unit))
+      .map((side) => asTyped(side, unit))
       .join('; '),
   }));
 

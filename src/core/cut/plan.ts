@@ -1,17 +1,7 @@
 /** What the sheets calculator asks, and what stands there at first. */
-import {
-  CUT_PIECES_PATTERN,
-  decodeCutPieces,
-  decodeStocks,
-  encodeCutPieces,
-  encodeStocks,
-  MOST_ROWS,
-  STOCKS_PATTERN,
-  type CutPiece,
-  type Stock,
-} from './codec';
-import { parseCutPieces, parseStocks, showCutPieces, showStocks, typedLength } from './rows';
-import { parseLength, type LengthUnit } from '../base/length-text';
+import { CUT_PIECES_PATTERN, decodeCutPieces, decodeStocks, encodeCutPieces, encodeStocks, MOST_ROWS, STOCKS_PATTERN, type CutPiece, type Stock } from './codec';
+import { parseCutPieces, parseStocks, showCutPieces, showStocks } from './rows';
+import { lengthSpec, type LengthUnit } from '../base/length-text';
 import type { PlanOf } from '../link/fields';
 import { encodePlan } from '../link/plan-link';
 import type { SheetPiece } from './layout-types';
@@ -36,17 +26,7 @@ export const CUT_SPECS = {
     show: showCutPieces,
   },
   kits: { kind: 'number', key: 'kits', low: 1, high: 200, unit: '', what: 'The number of kits', whole: true },
-  kerf: {
-    kind: 'length',
-    key: 'kerf',
-    low: 0,
-    high: 10,
-    unit: 'mm',
-    what: 'What a cut takes away',
-    parse: (typed: string, unit: LengthUnit, field: string) =>
-      parseLength(typed, { unit, field, what: 'What a cut takes away', low: 0, high: 10 }),
-    show: typedLength,
-  },
+  kerf: lengthSpec('length', 'kerf', 'What a cut takes away', 0, 10),
 } as const;
 
 export type CutPlan = PlanOf<typeof CUT_SPECS>;

@@ -1,17 +1,6 @@
 /** Rows of stocks and pieces as a reader types them: cells apart by "|", rows by line, so that a form holds each as one text. */
-import {
-  CUT_LIMITS,
-  decodeCutPieces,
-  decodeStocks,
-  encodeCutPieces,
-  encodeStocks,
-  MOST_ROWS,
-  MOST_STOCKS,
-  tidyName,
-  type CutPiece,
-  type Stock,
-} from './codec';
-import { inUnit, MILLIMETRES, parseLength, type LengthUnit } from '../base/length-text';
+import { CUT_LIMITS, decodeCutPieces, decodeStocks, encodeCutPieces, encodeStocks, MOST_ROWS, MOST_STOCKS, tidyName, type CutPiece, type Stock } from './codec';
+import { asTyped, parseLength, type LengthUnit } from '../base/length-text';
 import { parseNumber } from '../base/number-text';
 import { fail, ok, type InputError, type Result } from '../base/result';
 import { PIECE_GRAINS, STOCK_GRAINS } from './layout-types';
@@ -38,14 +27,6 @@ export const joinStocks = (rows: readonly StockText[]): string => join(rows, STO
 export const joinCutPieces = (rows: readonly CutPieceText[]): string => join(rows, PIECE_CELLS);
 export const splitStocks = (text: string): StockText[] => split(text, STOCK_CELLS) as StockText[];
 export const splitCutPieces = (text: string): CutPieceText[] => split(text, PIECE_CELLS) as CutPieceText[];
-
-/** A length so exact that sheets keep fitting: in words `inUnit` may round inches to a 32nd. */
-export function typedLength(millimetres: number, unit: LengthUnit): string {
-  const said = inUnit(millimetres, unit);
-  const again = parseLength(said, { unit, field: '', what: '', low: 0, high: 1e6 });
-  if (again.ok && Math.abs(again.value - millimetres) < 0.002) return said;
-  return String(Number((millimetres / MILLIMETRES[unit]).toFixed(unit === 'mm' ? 3 : 4)));
-}
 
 /** Reads cells and gathers what is wrong, each under its own field. */
 class Reader {
@@ -136,15 +117,15 @@ export function parseCutPieces(typed: string, unit: LengthUnit): Result<string> 
 export const showStocks = (kept: string, unit: LengthUnit): string =>
   joinStocks(
     (decodeStocks(kept) ?? []).map(({ name, widthMm, heightMm, grain, trimMm, price }) => ({
-      ...{ name, wide: typedLength(widthMm, unit), high: typedLength(heightMm, unit), grain },
-      ...{ trim: typedLength(trimMm, unit), price: price === undefined ? '' : String(price) },
+      ...{ name, wide: asTyped(widthMm, unit), high: asTyped(heightMm, unit), grain },
+      ...{ trim: asTyped(trimMm, unit), price: price === undefined ? '' : String(price) },
     })),
   );
 
 export const showCutPieces = (kept: string, unit: LengthUnit): string =>
   joinCutPieces(
     (decodeCutPieces(kept) ?? []).map(({ stock, name, widthMm, heightMm, count, grain }) => ({
-      ...{ stock: String(stock + 1), name, wide: typedLength(widthMm, unit), high: typedLength(heightMm, unit) },
+      ...{ stock: String(stock + 1), name, wide: asTyped(widthMm, unit), high: asTyped(heightMm, unit) },
       ...{ count: String(count), grain },
     })),
   );

@@ -2,8 +2,7 @@
  * Sheets as they are sold. ISO 216 A sizes, ISO 217 SRA sizes; the others common practice, no source. The last digit
  * of a handmade sheet is its maker's: measure yours.
  */
-import { typedLength } from './rows';
-import { MILLIMETRES, parseLength, type LengthUnit } from '../base/length-text';
+import { asTyped, MILLIMETRES, parseLength, type LengthUnit } from '../base/length-text';
 
 export interface SheetSize {
   readonly id: string;
@@ -48,5 +47,5 @@ export function sizeTyped(wide: string, high: string, unit: LengthUnit): string 
 /** A size's lengths as they would be typed; nothing for 'own', which changes nothing. */
 export function typedSize(id: string, unit: LengthUnit): { readonly wide: string; readonly high: string } | undefined {
   const size = SHEET_SIZES.find((one) => one.id === id);
-  return size && { wide: typedLength(size.widthMm, unit), high: typedLength(size.heightMm, unit) };
+  return size && { wide: asTyped(size.widthMm, unit), high: asTyped(size.heightMm, unit) };
 }

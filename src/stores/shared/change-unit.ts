@@ -3,13 +3,17 @@ import { inUnit, type LengthUnit } from '../../core/base/length-text';
 import { readTexts, textsOf, type Specs } from '../../core/link/fields';
 import type { PlanStore } from './plan';
 
-/** In another unit lengths stand as a rule shows them, and the plan follows what then stands there. */
+/** In another unit lengths stand as a rule shows them, unless that is past what is allowed, and the plan follows what then stands there. */
 const asRuled = <S extends Specs>(specs: S): S =>
   Object.fromEntries(
-    Object.entries(specs).map(([field, spec]) => [
-      field,
-      spec.kind === 'length' || spec.kind === 'maybe-length' ? { ...spec, show: inUnit } : spec,
-    ]),
+    Object.entries(specs).map(([field, spec]) => {
+      if (spec.kind !== 'length' && spec.kind !== 'maybe-length') return [field, spec];
+      const show = (kept: number, unit: LengthUnit): string => {
+        const ruled = inUnit(kept, unit);
+        return spec.parse(ruled, unit, field).ok ? ruled : spec.show(kept, unit);
+      };
+      return [field, { ...spec, show }];
+    }),
   ) as unknown as S;
 
 /** Lengths that could be read are written anew in the unit, the others stay as typed. */

@@ -1,7 +1,19 @@
 /** Lengths as they are typed. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { COVER_SPECS } from '../../../src/core/cover/plan';
+import { encodeCutPieces } from '../../../src/core/cut/codec';
+import { CUT_SPECS } from '../../../src/core/cut/plan';
+import { parseCutPieces, parseStocks, showCutPieces, showStocks } from '../../../src/core/cut/rows';
+import { MEASURE_SPECS } from '../../../src/core/measure/plan';
 import { inUnit, MILLIMETRES, parseLength, type LengthUnit } from '../../../src/core/base/length-text';
+import { MIX_SPECS } from '../../../src/core/mix/plan';
+import { encodePieces } from '../../../src/core/cover/pieces-link';
+import { parseRows, showRows } from '../../../src/core/cover/pieces-text';
+import type { Specs } from '../../../src/core/link/fields';
+import { makeSpecs } from '../../../src/core/make/fields';
+import { FLAT_SPECS } from '../../../src/core/flat/plan';
+import { CLASS_SPECS } from '../../../src/core/class/plan';
 
 const read = (text: string, unit: LengthUnit) =>
   parseLength(text, { unit, field: 'width', what: 'The width', low: 1, high: 3000 });
@@ -70,5 +82,88 @@ test('arbitrary text never throws and never yields anything but a length within 
       if (found.ok) expect(found.value >= 1 && found.value <= 3000).toBe(true);
       else expect(found.errors[0]!.message.length).toBeGreaterThan(10);
     }),
+  );
+});
+
+/** Every table of fields that lengths are typed into. */
+const TABLES: Readonly<Record<string, Specs>> = {
+  ...{ COVER_SPECS, CUT_SPECS, MEASURE_SPECS, MIX_SPECS, makeSpecs, FLAT_SPECS, CLASS_SPECS },
+};
+const UNITS = Object.keys(MILLIMETRES) as LengthUnit[];
+const FIELDS = Object.entries(TABLES).flatMap(([table, specs]) =>
+  Object.entries(specs).flatMap(([field, spec]) =>
+    spec.kind === 'length' || spec.kind === 'maybe-length' ? [{ name: `${table} ${field}`, spec }] : [],
+  ),
+);
+/** "from 3/16 to 118 1/8 in", as a message prints it. */
+const printed = (message: string) => {
+  const [, low = '', high = ''] = /from (.+?) to (.+?) (?:mm|cm|in)\b/.exec(message) ?? [];
+  return [low, high];
+};
+
+describe('a limit typed as it is printed is taken', () => {
+  test('there are tables to look at', () => {
+    expect(FIELDS.length).toBeGreaterThan(20);
+  });
+  test.for(FIELDS)('$name', ({ spec }) => {
+    for (const unit of UNITS) {
+      const said = spec.parse('', unit, 'field');
+      const texts = printed(said.ok ? '' : said.errors[0]!.message);
+      expect(
+        texts.every((text) => /^[\d/. ]+$/.test(text)),
+        texts.join(),
+      ).toBe(true);
+      const taken = texts.map((text) => spec.parse(text, unit, 'field'));
+      expect(taken.map((found) => (found.ok ? 'taken' : found.errors[0]!.message))).toEqual(['taken', 'taken']);
+      // nor is it printed so far inside that a length is kept from whoever reads it: 1 in is 25.4 mm
+      const [low, high] = taken.map((found) => (found.ok ? found.value : NaN));
+      expect(Math.abs(low! - spec.low)).toBeLessThan(0.026);
+      expect(Math.abs(high! - spec.high)).toBeLessThan(0.026);
+    }
+  });
+  test.for(UNITS)('in the rows of pieces and of sheets, in %s', (unit) => {
+    const messages = [
+      parseRows('||1|x', unit),
+      parseRows('|1|1|', unit),
+      parseStocks('board|||long|x|', unit),
+      parseCutPieces('1|lid|||1|height', unit),
+    ].flatMap((found) => (found.ok ? [] : found.errors.map(({ message }) => printed(message))));
+    const limits = messages.filter(([low]) => low !== '');
+    expect(limits.length).toBeGreaterThanOrEqual(7);
+    for (const [low, high] of limits)
+      for (const text of [low!, high!]) {
+        const found = parseLength(text, { unit, field: '', what: '', low: 0, high: 1e4 });
+        // the rows take from 1, the sheets from 20, both to 5000 mm
+        const millimetres = found.ok ? found.value : NaN;
+        expect(
+          [1, 20].some((least) => millimetres >= least && millimetres < least + 0.026) || millimetres <= 5000,
+        ).toBe(true);
+      }
+  });
+});
+
+test('what is shown of pieces in another unit is read back as the same pieces, to a thousandth of a millimetre', () => {
+  const side = fc.integer({ min: 1000, max: 4_999_999 }).map((thousandths) => thousandths / 1000);
+  const turn = fc.integer({ min: 0, max: 199_999 }).map((thousandths) => thousandths / 1000);
+  const piece = fc.record({ widthMm: side, heightMm: side, count: fc.integer({ min: 1, max: 999 }), turnInMm: turn });
+  const lies = fc.record({ wide: side, high: side });
+  fc.assert(
+    fc.property(
+      fc.array(piece, { minLength: 1, maxLength: 4 }),
+      lies,
+      fc.constantFrom(...UNITS),
+      (pieces, sheet, unit) => {
+        const kept = encodePieces(pieces);
+        expect(parseRows(showRows(kept, unit), unit)).toEqual({ ok: true, value: kept });
+        const cut = encodeCutPieces(
+          pieces.map(({ widthMm, heightMm, count }) => ({
+            ...{ stock: 0, name: 'lid', widthMm, heightMm, count, grain: 'either' as const },
+          })),
+        );
+        expect(parseCutPieces(showCutPieces(cut, unit), unit)).toEqual({ ok: true, value: cut });
+        const stocks = `board~${sheet.wide + 20 > 5000 ? 5000 : Number((sheet.wide + 19).toFixed(3))}x${Math.max(20, sheet.high)}~long`;
+        expect(parseStocks(showStocks(stocks, unit), unit)).toEqual({ ok: true, value: stocks });
+      },
+    ),
   );
 });

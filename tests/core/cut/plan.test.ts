@@ -3,26 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutAnswer, type CutAnswer } from '../../../src/core/cut/answer';
 import { decodeCutPieces, decodeStocks, encodeCutPieces, encodeStocks, tidyName } from '../../../src/core/cut/codec';
-import {
-  CUT_FIELDS,
-  CUT_SPECS,
-  cutPiecesOf,
-  cutPlanFor,
-  cutTailFor,
-  DEFAULT_CUT,
-  stocksOf,
-  type CutPlan,
-  type ToCut,
-} from '../../../src/core/cut/plan';
-import {
-  joinCutPieces,
-  joinStocks,
-  NEW_PIECE,
-  parseCutPieces,
-  splitCutPieces,
-  splitStocks,
-  typedLength,
-} from '../../../src/core/cut/rows';
+import { CUT_FIELDS, CUT_SPECS, cutPiecesOf, cutPlanFor, cutTailFor, DEFAULT_CUT, stocksOf, type CutPlan, type ToCut } from '../../../src/core/cut/plan';
+import { joinCutPieces, joinStocks, NEW_PIECE, parseCutPieces, splitCutPieces, splitStocks } from '../../../src/core/cut/rows';
+import { asTyped } from '../../../src/core/base/length-text';
 import { readTexts, textsOf } from '../../../src/core/link/fields';
 import { encodePlan } from '../../../src/core/link/plan-link';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
@@ -128,8 +111,8 @@ describe('what is typed', () => {
     );
   });
   test('lengths keep fitting in inches: 210 mm is not rounded to a 32nd, 9 1/4 in is', () => {
-    expect(typedLength(210, 'in')).toBe('8.2677');
-    expect(typedLength(9.25 * 25.4, 'in')).toBe('9 1/4');
+    expect(asTyped(210, 'in')).toBe('8.26772');
+    expect(asTyped(9.25 * 25.4, 'in')).toBe('9 1/4');
   });
   test('anything at all is a plan or a message beside its own field', () => {
     const cell = fc.string({ maxLength: 8 });

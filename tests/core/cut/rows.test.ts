@@ -5,20 +5,8 @@ import { flatFacts } from '../../../src/core/handover/cover-flat';
 import { askedOfCover, DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
 import { MOST_ROWS, MOST_STOCKS } from '../../../src/core/cut/codec';
 import { cutPlanFor, type ToCut } from '../../../src/core/cut/plan';
-import {
-  joinCutPieces,
-  joinStocks,
-  NEW_PIECE,
-  NEW_STOCK,
-  parseCutPieces,
-  parseStocks,
-  showCutPieces,
-  showStocks,
-  splitCutPieces,
-  typedLength,
-  type CutPieceText,
-  type StockText,
-} from '../../../src/core/cut/rows';
+import { joinCutPieces, joinStocks, NEW_PIECE, NEW_STOCK, parseCutPieces, parseStocks, showCutPieces, showStocks, splitCutPieces, type CutPieceText, type StockText } from '../../../src/core/cut/rows';
+import { asTyped } from '../../../src/core/base/length-text';
 import { offcutWords, pieceName, placeRows, sheetLabel, type Own } from '../../../src/core/cut/table';
 import { askedOfMeasure, DEFAULT_MEASURE } from '../../../src/core/measure/plan';
 import type { SheetPlan } from '../../../src/core/cut/layout-types';
@@ -77,9 +65,9 @@ describe('rows that are sound', () => {
     expect(cutPlanFor(Array.from({ length: MOST_ROWS }, () => row)).pieces.split('_')).toHaveLength(MOST_ROWS);
   });
   it('lengths are said to a thousandth of a millimetre, to four places in other units', () => {
-    expect(typedLength(123.456, 'mm')).toBe('123.456');
-    expect(typedLength(123.456, 'cm')).toBe('12.3456');
-    expect(typedLength(100, 'cm')).toBe('10');
+    expect(asTyped(123.456, 'mm')).toBe('123.456');
+    expect(asTyped(123.456, 'cm')).toBe('12.3456');
+    expect(asTyped(100, 'cm')).toBe('10');
   });
 });
 
