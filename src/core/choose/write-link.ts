@@ -1,6 +1,7 @@
 /** A job as the readable tail of an address; `read-link.ts` reads it back. */
 import { NEEDS, type Job } from './job';
 import type { NumberField } from './job-limits';
+import { writePairs } from '../link/pairs';
 import { encodeSeen, type Seen } from './seen';
 
 /** Version of the link's own form. */
@@ -43,7 +44,5 @@ export function encodeJob(job: Job, seen?: Seen): string {
     ['have', [...job.atHand].sort().join('.') || undefined],
     ['seen', seen && encodeSeen(seen)],
   ];
-  return pairs
-    .flatMap(([key, value]) => (value === undefined ? [] : [`${key}=${encodeURIComponent(String(value))}`]))
-    .join('&');
+  return writePairs(pairs.flatMap(([key, value]) => (value === undefined ? [] : [[key, String(value)] as const])));
 }

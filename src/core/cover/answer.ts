@@ -54,8 +54,9 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatRe
       container: { millilitres: plan.bottle, ...(plan.price !== undefined && { price: plan.price }) },
     }),
   });
-  const water = flat?.(plan, coverage, catalogue) ?? { facts: [], warnings: [] };
   const { mixMillilitres, buyMillilitres } = coverage;
+  if (mixMillilitres.high > MOST_TO_MIX) return fail([tooMuch(plan, coverage)]);
+  const water = flat?.(plan, coverage, catalogue) ?? { facts: [], warnings: [] };
   const amount = span(mixMillilitres.low, mixMillilitres.high, 'ml');
   const buy = `${formatAmount(buyMillilitres, 9)}\u00a0ml`;
   return ok({
@@ -101,6 +102,17 @@ function coatProblems({ before, after, trialArea }: CoverPlan): InputError[] {
     'trialArea',
     `These weights on this area would be a coat of ${figure(coat)} g/m², and hand coats run from about 20 to 110. Check the area: it is in square centimetres.`,
   );
+}
+
+/** ml; past this a count, a size or a coat is a slip. Our own line: ten tonnes, more than a workshop spreads in years. */
+const MOST_TO_MIX = 1e7;
+
+function tooMuch({ thing }: CoverPlan, { squareMetres, mixMillilitres }: Coverage): InputError {
+  return {
+    field: thing === 'own' ? 'pieces' : 'makers',
+    code: 'too-large',
+    message: `That is ${figure(mixMillilitres.high / 1000)} litres on ${figure(squareMetres)} m², and this calculator answers up to ${figure(MOST_TO_MIX / 1000)} litres. Check the sizes and counts, the number of makers and the coats.`,
+  };
 }
 
 /** A scale's step and an uneven hand: how far one weighed coat may be from the next. Common practice, no source. */

@@ -2,7 +2,22 @@
  * The pieces that things are covered with, from the sums of base/board-sizes.ts and the trade's usual measures.
  */
 import type { Piece } from '../base/piece';
-import { BOARD, BOX_SLACK, caseSizes, lidInside, panelBoard, SLIP_CASE_SLACK, slipCaseOutside, SQUARE, trayRound, TURN_IN, usualJoint, usualLidDepth, usualSpine, withSlack } from '../base/board-sizes';
+import {
+  BOARD,
+  BOX_SLACK,
+  caseSizes,
+  lidInside,
+  panelBoard,
+  SLIP_CASE_SLACK,
+  slipCaseOutside,
+  SQUARE,
+  trayRound,
+  TURN_IN,
+  usualJoint,
+  usualLidDepth,
+  usualSpine,
+  withSlack,
+} from '../base/board-sizes';
 import { mustBePositive, mustBeWithin } from '../base/result';
 
 export interface NamedPiece extends Piece {

@@ -1,5 +1,15 @@
 /** What the sheets calculator asks, and what stands there at first. */
-import { CUT_PIECES_PATTERN, decodeCutPieces, decodeStocks, encodeCutPieces, encodeStocks, MOST_ROWS, STOCKS_PATTERN, type CutPiece, type Stock } from './codec';
+import {
+  CUT_PIECES_PATTERN,
+  decodeCutPieces,
+  decodeStocks,
+  encodeCutPieces,
+  encodeStocks,
+  MOST_ROWS,
+  STOCKS_PATTERN,
+  type CutPiece,
+  type Stock,
+} from './codec';
 import { parseCutPieces, parseStocks, showCutPieces, showStocks } from './rows';
 import { lengthSpec, type LengthUnit } from '../base/length-text';
 import type { PlanOf } from '../link/fields';

@@ -1,5 +1,16 @@
 /** Rows of stocks and pieces as a reader types them: cells apart by "|", rows by line, so that a form holds each as one text. */
-import { CUT_LIMITS, decodeCutPieces, decodeStocks, encodeCutPieces, encodeStocks, MOST_ROWS, MOST_STOCKS, tidyName, type CutPiece, type Stock } from './codec';
+import {
+  CUT_LIMITS,
+  decodeCutPieces,
+  decodeStocks,
+  encodeCutPieces,
+  encodeStocks,
+  MOST_ROWS,
+  MOST_STOCKS,
+  tidyName,
+  type CutPiece,
+  type Stock,
+} from './codec';
 import { asTyped, parseLength, type LengthUnit } from '../base/length-text';
 import { parseNumber } from '../base/number-text';
 import { fail, ok, type InputError, type Result } from '../base/result';

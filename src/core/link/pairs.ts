@@ -19,8 +19,9 @@ export function parsePairs(text: unknown): { query: ReadonlyMap<string, string>;
   return { query, broken };
 }
 
+/** Half a character, as a cut text may end in, cannot stand in a link and is dropped. */
 export const writePairs = (pairs: readonly (readonly [string, string])[]): string =>
-  pairs.map(([key, value]) => `${key}=${encodeURIComponent(value)}`).join('&');
+  pairs.map(([key, value]) => `${key}=${encodeURIComponent(value.replace(/\p{Cs}/gu, ''))}`).join('&');
 
 function unescaped(text: string): string | undefined {
   try {

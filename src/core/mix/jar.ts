@@ -1,5 +1,5 @@
 /** A jar whose strength is to change: a batch from a stronger stock, or all of it made thinner or thicker. */
-import { solutionDensity, type StrengthBasis } from './dilution';
+import { solutionDensity, type StrengthBasis } from '../adhesive/dilution';
 import { askDilution, askStretch } from './dilution-input';
 import { figure, formatAmount } from '../base/format';
 import type { MixAnswer } from './answer';
@@ -7,7 +7,8 @@ import { curveOf, dilutingSteps, jarName, thickness } from './jar-words';
 import type { MixPlan } from './plan';
 import { mixThicker } from './thicker';
 import { BASIS_APART, batchFor, inJug, onScale, roundedStrength, roundingWords } from './words';
-import type { Catalogue, Ingredient } from '../records/records';
+import type { Catalogue } from '../records/records';
+import type { Ingredient } from '../records/adhesives';
 import { fail, ok, type Result } from '../base/result';
 
 /** g/ml of what is in the jar, by either way of counting its strength. */

@@ -3,8 +3,25 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutAnswer, type CutAnswer } from '../../../src/core/cut/answer';
 import { decodeCutPieces, decodeStocks, encodeCutPieces, encodeStocks, tidyName } from '../../../src/core/cut/codec';
-import { CUT_FIELDS, CUT_SPECS, cutPiecesOf, cutPlanFor, cutTailFor, DEFAULT_CUT, stocksOf, type CutPlan, type ToCut } from '../../../src/core/cut/plan';
-import { joinCutPieces, joinStocks, NEW_PIECE, parseCutPieces, splitCutPieces, splitStocks } from '../../../src/core/cut/rows';
+import {
+  CUT_FIELDS,
+  CUT_SPECS,
+  cutPiecesOf,
+  cutPlanFor,
+  cutTailFor,
+  DEFAULT_CUT,
+  stocksOf,
+  type CutPlan,
+  type ToCut,
+} from '../../../src/core/cut/plan';
+import {
+  joinCutPieces,
+  joinStocks,
+  NEW_PIECE,
+  parseCutPieces,
+  splitCutPieces,
+  splitStocks,
+} from '../../../src/core/cut/rows';
 import { asTyped } from '../../../src/core/base/length-text';
 import { readTexts, textsOf } from '../../../src/core/link/fields';
 import { encodePlan } from '../../../src/core/link/plan-link';

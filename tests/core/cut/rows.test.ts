@@ -5,7 +5,19 @@ import { flatFacts } from '../../../src/core/handover/cover-flat';
 import { askedOfCover, DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
 import { MOST_ROWS, MOST_STOCKS } from '../../../src/core/cut/codec';
 import { cutPlanFor, type ToCut } from '../../../src/core/cut/plan';
-import { joinCutPieces, joinStocks, NEW_PIECE, NEW_STOCK, parseCutPieces, parseStocks, showCutPieces, showStocks, splitCutPieces, type CutPieceText, type StockText } from '../../../src/core/cut/rows';
+import {
+  joinCutPieces,
+  joinStocks,
+  NEW_PIECE,
+  NEW_STOCK,
+  parseCutPieces,
+  parseStocks,
+  showCutPieces,
+  showStocks,
+  splitCutPieces,
+  type CutPieceText,
+  type StockText,
+} from '../../../src/core/cut/rows';
 import { asTyped } from '../../../src/core/base/length-text';
 import { offcutWords, pieceName, placeRows, sheetLabel, type Own } from '../../../src/core/cut/table';
 import { askedOfMeasure, DEFAULT_MEASURE } from '../../../src/core/measure/plan';
