@@ -1,7 +1,7 @@
 /** Numbers as a reader should see them, and as people type them. */
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
-import { chanceInTen, duration, durationSpan, figure, span, withUnit } from '../../../src/core/base/format';
+import { describe, expect, test, it } from 'vitest';
+import { chanceInTen, duration, durationSpan, figure, span, withUnit, keepUnits } from '../../../src/core/base/format';
 import { parseNumber } from '../../../src/core/base/number-text';
 
 const THIN = '\u202f';
@@ -178,4 +178,33 @@ describe('numbers as people type them', () => {
     );
     expect(parseNumber('9'.repeat(400))).toBeUndefined();
   });
+});
+
+describe('numbers as they are shown', () => {
+  it('shows no more digits than asked, and no noughts that say nothing', () => {
+    expect([figure(0), figure(2.0004), figure(100), figure(0.1 + 0.2)]).toEqual(['0', '2', '100', '0.3']);
+    expect([figure(2, 3), figure(NaN), figure(-0.5)]).toEqual(['2.00', 'not known', '-0.5']);
+  });
+  it('says seconds, minutes and hours at their turning points', () => {
+    const said = (seconds: number) => duration(seconds).replace('\u00a0', ' ');
+    expect([0.9, 1, 9.4, 10, 12, 114, 115, 3599, 3600].map(said)).toEqual([
+      ...['under 1 s', '1 s', '9 s', '10 s', '10 s', '115 s', '2 min', '60 min', 'an hour or more'],
+    ]);
+    const span = (low: number, high: number) => durationSpan(low, high).replaceAll('\u00a0', ' ');
+    expect(span(50, 110)).toBe('50 to 110 s');
+    expect(span(0.5, 30)).toBe('under 1 s to 30 s');
+    expect(span(40, 180)).toBe('40 s to 3 min');
+    expect(span(600, 3600)).toBe('10 min or more');
+    expect(span(3600, 7200)).toBe('an hour or more');
+  });
+});
+
+const NO_BREAK = '\u00a0';
+
+test.each([
+  ['cut 12 mm off', `cut 12${NO_BREAK}mm off`],
+  ['3 of 148 × 210 × 12 mm, twice', `3 of 148${NO_BREAK}×${NO_BREAK}210${NO_BREAK}×${NO_BREAK}12${NO_BREAK}mm, twice`],
+  ['4 × piece 1', '4 × piece 1'],
+])('"%s" holds its numbers together', (said, held) => {
+  expect(keepUnits(said)).toBe(held);
 });

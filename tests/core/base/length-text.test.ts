@@ -1,12 +1,19 @@
 /** Lengths as they are typed. */
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, it } from 'vitest';
 import { COVER_SPECS } from '../../../src/core/cover/plan';
 import { encodeCutPieces } from '../../../src/core/cut/codec';
 import { CUT_SPECS } from '../../../src/core/cut/plan';
 import { parseCutPieces, parseStocks, showCutPieces, showStocks } from '../../../src/core/cut/rows';
 import { MEASURE_SPECS } from '../../../src/core/measure/plan';
-import { inUnit, MILLIMETRES, parseLength, type LengthUnit } from '../../../src/core/base/length-text';
+import {
+  inUnit,
+  MILLIMETRES,
+  parseLength,
+  type LengthUnit,
+  asTyped,
+  lengthSpec,
+} from '../../../src/core/base/length-text';
 import { MIX_SPECS } from '../../../src/core/mix/plan';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
 import { parseRows, showRows } from '../../../src/core/cover/pieces-text';
@@ -166,4 +173,52 @@ test('what is shown of pieces in another unit is read back as the same pieces, t
       },
     ),
   );
+});
+
+describe('lengths in words', () => {
+  const limits = { field: 'wide', what: 'The width', low: 25.4, high: 254 };
+  const typed = (text: string, unit: 'mm' | 'cm' | 'in') => {
+    const found = parseLength(text, { ...limits, unit });
+    return found.ok ? Number(found.value.toFixed(6)) : found.errors[0]!;
+  };
+  it('takes both limits, in whatever unit', () => {
+    expect([typed('1', 'in'), typed('10', 'in'), typed(' 10 in ', 'mm')]).toEqual([25.4, 254, 254]);
+    expect([typed('2.54', 'cm'), typed('25.4', 'cm'), typed('25,4 cm', 'in')]).toEqual([25.4, 254, 254]);
+  });
+  it('says the limits in the unit that was asked for', () => {
+    // an inch is 25.4 mm
+    expect(typed('11', 'in')).toMatchObject({
+      field: 'wide',
+      code: 'too-large',
+      limits: { low: 1, high: 10, unit: 'in' },
+    });
+    expect(typed('1', 'cm')).toMatchObject({ code: 'too-small', limits: { low: 2.54, high: 25.4, unit: 'cm' } });
+    expect(typed('', 'mm')).toMatchObject({ limits: { low: 25.4, high: 254, unit: 'mm' } });
+  });
+  it('reads fractions whole: nothing before them, nothing after, and no top as great as its bottom', () => {
+    expect([typed('2 1/2', 'in'), typed('2-1/2', 'in'), typed('2   1 / 2', 'in'), typed('5/4', 'in')]).toEqual([
+      ...[63.5, 63.5, 63.5, 31.75],
+    ]);
+    for (const bad of ['2 2/2', '2 3/2', '1/0', 'x 1/2', '1/2 3', '1/2/3', '5 mm 2'])
+      expect(typed(bad, 'in'), bad).toHaveProperty('code');
+  });
+  it('shows millimetres to a tenth, centimetres to a hundredth, inches by the 32nd where they are near one', () => {
+    expect([inUnit(12.345, 'mm'), inUnit(123.45, 'cm')]).toEqual(['12.3', '12.35']);
+    expect([inUnit(25.4 / 32, 'in'), inUnit(25.4 * 1.5, 'in'), inUnit(254, 'in')]).toEqual(['1/32', '1 1/2', '10']);
+    // 0.1 mm is 0.004 in, for which no 32nd stands
+    expect(inUnit(0.1, 'in')).toBe('0.004');
+    expect(inUnit(0, 'in')).toBe('0');
+  });
+  it('shows what was typed exactly where the rounded figure would be another', () => {
+    expect([asTyped(12.345, 'mm'), asTyped(12.3, 'mm'), asTyped(123.456, 'cm')]).toEqual(['12.345', '12.3', '12.3456']);
+    expect([asTyped(38.1, 'in'), asTyped(38, 'in')]).toEqual(['1 1/2', '1.49606']);
+  });
+  it('is a field of a plan that reads and shows itself', () => {
+    const spec = lengthSpec('length', 'w', 'The width', 25.4, 254);
+    expect(spec.parse('10', 'in', 'wide')).toEqual({ ok: true, value: 254 });
+    const found = spec.parse('11', 'in', 'wide');
+    expect(found.ok ? undefined : found.errors[0]).toMatchObject({ field: 'wide', limits: { low: 1, high: 10 } });
+    expect(spec).toMatchObject({ kind: 'length', key: 'w', low: 25.4, high: 254, unit: 'mm' });
+    expect(spec.show(254, 'in')).toBe('10');
+  });
 });

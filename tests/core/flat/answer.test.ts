@@ -1,6 +1,6 @@
 /** The calculator of warp: what it says agrees with the bench's common sense, and with a sum by hand. */
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, it } from 'vitest';
 import { encodePlan } from '../../../src/core/link/plan-link';
 import { fingerprint, sameFigures } from '../../../src/core/link/pairs';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
@@ -185,5 +185,58 @@ describe('links and nonsense', () => {
       }),
       { numRuns: 200 },
     );
+  });
+});
+
+describe('warp', () => {
+  const told = (change: Partial<FlatPlan> = {}) => {
+    const found = flatAnswer({ ...DEFAULT_FLAT, ...change }, catalogue);
+    if (!found.ok) throw new Error(found.errors[0]?.message);
+    return found.value;
+  };
+  const warned = (change: Partial<FlatPlan> = {}) => told(change).warnings.join(' ');
+  it('says how it lies twice: long, and short for a strip', () => {
+    const { verdict, sentence, why, brief, boardMm, lined, cautions } = told();
+    expect(sentence).toBe(`${verdict}. ${why}`);
+    expect(brief[0]).toBe(verdict);
+    expect(brief[1].length).toBeGreaterThan(0);
+    expect(boardMm).toBe(2);
+    expect(lined).toBe(false);
+    expect(told({ lining: 'paper' }).lined).toBe(true);
+    expect(cautions).toContain('valued-original');
+    expect(told({ adhesive: 'animal-glue-hot' }).cautions).toEqual(
+      expect.arrayContaining(catalogue.adhesives.get('animal-glue-hot')!.cautions as string[]),
+    );
+  });
+  it('carries the bow dry and later, with 1 for towards the paper and 2 for away', () => {
+    const pulled = told();
+    expect(pulled.figures).toEqual([
+      ...[Number(pulled.bows.dry[pulled.direction].middle.toFixed(2)), 1],
+      ...[Number(pulled.bows.later[pulled.direction].middle.toFixed(2)), 1],
+    ]);
+    // without water nothing pulls, and in damp air the paper pushes
+    const pushed = told({ adhesive: 'film-double-sided', board: 'glass', later: 95 });
+    expect(pushed.figures[1]).toBe(1);
+    expect(pushed.figures[2]).toBeGreaterThan(0);
+    expect(pushed.figures[3]).toBe(2);
+  });
+  it('warns of what the sum does not show, and of nothing else', () => {
+    expect(told().warnings).toEqual([]);
+    expect(warned({ paperGrain: 'unknown' })).toMatch(/spans both grains/);
+    expect(told({ paperGrain: 'unknown', paper: 'lokta-light' }).warnings).toEqual([]);
+    expect(warned({ boardGrain: 'width' })).toMatch(/crosses the board’s/);
+    expect(warned({ boardGrain: 'unknown' })).not.toMatch(/crosses/);
+    expect(warned({ paperGrain: 'none', boardGrain: 'width' })).not.toMatch(/crosses/);
+    expect(warned({ boardGrain: 'width', board: 'glass' })).not.toMatch(/crosses/);
+    expect(warned({ boardGrain: 'width', paper: 'lokta-light' })).not.toMatch(/crosses/);
+    const lined = { lining: 'paper', liningPaper: 'wove-text' } as const;
+    expect(warned({ ...lined, liningGrain: 'width' })).toMatch(/lining crosses the cover’s/);
+    expect(warned({ ...lined, liningGrain: 'height' })).not.toMatch(/crosses/);
+    expect(warned({ ...lined, liningGrain: 'width', liningPaper: 'lokta-light' })).not.toMatch(/crosses/);
+    expect(warned({ liningGrain: 'width' })).not.toMatch(/crosses/);
+    expect(warned({ press: 0.9 })).toMatch(/Without weight/);
+    expect(warned({ press: 1 })).not.toMatch(/Without weight/);
+    expect(warned({ press: 0, adhesive: 'film-double-sided' })).not.toMatch(/Without weight/);
+    expect(warned({ boardThick: 0.3, width: 900, adhesive: 'wheat-starch-paste-thin', press: 0 })).toMatch(/roll up/);
   });
 });

@@ -1,9 +1,9 @@
 /** A plan's texts and a job's link, field by field, in every unit. */
-import { expect, test } from 'vitest';
+import { expect, test, describe, it } from 'vitest';
 import { encodeJob } from '../../../src/core/choose/write-link';
 import { DEFAULT_JOB, type Job } from '../../../src/core/choose/job';
 import { lengthSpec } from '../../../src/core/base/length-text';
-import { readTexts, textsOf, type PlanOf, type Spec } from '../../../src/core/link/fields';
+import { readTexts, textsOf, type PlanOf, type Spec, read } from '../../../src/core/link/fields';
 import { decodeJob } from '../../../src/core/choose/read-link';
 import { ok } from '../../../src/core/base/result';
 
@@ -85,4 +85,50 @@ test('every field of a job stands in its link and comes back', () => {
   expect(encodeJob({ ...DEFAULT_JOB, needs: [], paper: { family: 'wove-text' } })).not.toMatch(
     /runs=|need=|cobb=|face=/,
   );
+});
+
+describe('one field of a plan', () => {
+  const measured = { key: 'k', low: 2, high: 5, unit: 'mm', what: 'The joint' } as const;
+  const code = (spec: Spec, text: string) => {
+    const found = read('joint', spec, text);
+    return found.ok ? found.value : found.errors[0]!.code;
+  };
+  it('takes numbers from its low to its high', () => {
+    const spec: Spec = { ...measured, kind: 'number' };
+    expect(['2', '5', ' 3,5 '].map((text) => code(spec, text))).toEqual([2, 5, 3.5]);
+    expect(['1.99', '5.01', '', 'x'].map((text) => code(spec, text))).toEqual([
+      ...['too-small', 'too-large', 'empty', 'not-a-number'],
+    ]);
+    const found = read('joint', spec, '9');
+    expect(found.ok ? [] : found.errors).toEqual([
+      {
+        ...{ field: 'joint', code: 'too-large', limits: { low: 2, high: 5, unit: 'mm' } },
+        message: 'The joint must be a number from 2 to 5\u00a0mm.',
+      },
+    ]);
+  });
+  it('takes whole numbers where it is counted', () => {
+    const spec: Spec = { ...measured, kind: 'number', unit: '', whole: true };
+    expect(code(spec, '3')).toBe(3);
+    expect(code(spec, '3.5')).toBe('not-a-number');
+    const found = read('joint', spec, '3.5');
+    expect(found.ok ? '' : found.errors[0]!.message).toBe('The joint must be a whole number from 2 to 5.');
+  });
+  it('may be left empty only where it says so', () => {
+    expect(code({ ...measured, kind: 'maybe' }, ' ')).toBeUndefined();
+    expect(code({ ...measured, kind: 'maybe' }, '9')).toBe('too-large');
+  });
+  it('is one of its list, or fits its pattern', () => {
+    const one: Spec = { kind: 'one-of', key: 'k', of: ['a', 'b'], what: 'It' };
+    expect(code(one, ' b ')).toBe('b');
+    expect(code(one, 'c')).toBe('unknown-id');
+    const text: Spec = { kind: 'text', key: 'k', pattern: /^[ab]+$/, what: 'It' };
+    expect(code(text, 'abba')).toBe('abba');
+    expect(code(text, 'abc')).toBe('unknown-id');
+    const said = (spec: Spec) => {
+      const found = read('f', spec, 'c');
+      return found.ok ? '' : found.errors[0]!.message;
+    };
+    expect([said(one), said(text)]).toEqual(['It: choose one from the list.', 'It cannot be read.']);
+  });
 });

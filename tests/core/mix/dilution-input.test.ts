@@ -1,6 +1,12 @@
 /** What a reader asks of a dilution, and what is said back: sums by hand (mass in is mass out, water 1 g/ml). */
 import { describe, expect, it } from 'vitest';
-import { askDilution, askPowder, askStretch, DILUTION_LIMITS } from '../../../src/core/mix/dilution-input';
+import {
+  askDilution,
+  askPowder,
+  askStretch,
+  DILUTION_LIMITS,
+  dilutionProblem,
+} from '../../../src/core/mix/dilution-input';
 import type { Result } from '../../../src/core/base/result';
 
 function answered<T>(found: Result<T>): T {
@@ -94,5 +100,16 @@ describe('what cannot be made', () => {
     const { low, high, unit } = DILUTION_LIMITS[field];
     expect(problem).toMatchObject({ field, limits: { low, high, unit } });
     expect(problem!.message).toContain(`must be a number from ${low} to`);
+  });
+});
+
+describe('strengths that cannot be', () => {
+  it('says why a figure cannot be', () => {
+    const code = (value: number) => dilutionProblem('haveMillilitres', value)?.code;
+    // from 1 to 100 000 ml, as the field's own limits say
+    expect([1, 100_000].map(code)).toEqual([undefined, undefined]);
+    expect([0, -1, 0.5, 100_001, NaN, Infinity].map(code)).toEqual([
+      ...['not-positive', 'not-positive', 'too-small', 'too-large', 'not-a-number', 'not-a-number'],
+    ]);
   });
 });

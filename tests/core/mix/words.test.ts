@@ -80,3 +80,17 @@ describe('the strength of a dilution as a jug measures it', () => {
     expect(roundedStrength(dilution(103.3, 300), 'w/w')).toBeCloseTo((100 * 105 * 0.08) / (105 * 1.04 + 300), 9);
   });
 });
+
+describe('thickness in words', () => {
+  it('says how thick a mix is beside its base', () => {
+    const words = (thinner: number) => thicknessWords(thinner, 'paste');
+    expect([0.85, 1, 1.2].map(words)).toEqual(Array(3).fill('about as thick as paste'));
+    expect(words(0.5)).toBe('about 2 times as thick as paste');
+    expect(words(0.84)).toMatch(/^about 1\.2 times/);
+    expect(words(1.3)).toBe('a little thinner than paste');
+    expect(words(2)).toBe('about half as thick as paste');
+    expect(words(6.2)).toBe('about a sixth as thick as paste');
+    expect(words(30.4)).not.toContain('far thinner');
+    expect(words(31)).toBe('far thinner than paste');
+  });
+});

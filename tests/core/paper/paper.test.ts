@@ -1,6 +1,6 @@
 /** Weight, thickness and weighing, against definitions that stand outside this project. */
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, it } from 'vitest';
 import {
   apparentDensity,
   BASIC_SHEETS,
@@ -10,6 +10,9 @@ import {
   porosity,
   poreVolume,
   type Grade,
+  densityIsPossible,
+  grammageFromThousand,
+  thousandFromGrammage,
 } from '../../../src/core/paper/paper';
 
 /**
@@ -135,5 +138,22 @@ describe('weighing your own', () => {
   test('a cut cannot be out by less than nothing or by more than 10 mm', () => {
     expect(() => grammageFromWeighing({ ...square, grams: 8, cutMm: -0.1 })).toThrow(/cutMm/);
     expect(() => grammageFromWeighing({ ...square, grams: 8, cutMm: 11 })).toThrow(/cutMm/);
+  });
+});
+
+describe('sheets that cannot be', () => {
+  it('refuses sheets and weights that are none', () => {
+    for (const bad of [0, -1, NaN]) {
+      expect(() => grammageFromThousand(bad, 788, 1091)).toThrow(/kilograms/);
+      expect(() => grammageFromThousand(70, bad, 1091)).toThrow(/widthMm/);
+      expect(() => grammageFromThousand(70, 788, bad)).toThrow(/heightMm/);
+      expect(() => thousandFromGrammage(bad)).toThrow(/gsm/);
+      expect(() => thousandFromGrammage(80, bad)).toThrow(/widthMm/);
+    }
+  });
+  it('takes a density up to that of cellulose itself', () => {
+    // published: 1.5 g/cm³, so 150 g/m² cannot be thinner than 100 µm
+    expect(densityIsPossible(150, 100)).toBe(true);
+    expect(densityIsPossible(150, 99)).toBe(false);
   });
 });

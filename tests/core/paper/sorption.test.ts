@@ -1,7 +1,13 @@
 /** How a sheet drinks: the root of time, and what the tests of it can and cannot say. */
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
-import { LONGEST_DROP_SECONDS, sorptivityFromCobb, sorptivityFromDrop, uptake } from '../../../src/core/paper/sorption';
+import { describe, expect, test, it } from 'vitest';
+import {
+  LONGEST_DROP_SECONDS,
+  sorptivityFromCobb,
+  sorptivityFromDrop,
+  uptake,
+  dropFromSorptivity,
+} from '../../../src/core/paper/sorption';
 
 const sorptivity = fc.double({ min: 0.1, max: 60, noNaN: true });
 const seconds = fc.double({ min: 0.01, max: 3600, noNaN: true });
@@ -52,5 +58,22 @@ describe('a drop of water', () => {
   });
   test('a Cobb figure has its limits too', () => {
     for (const bad of [0, -1, 1001, NaN]) expect(() => sorptivityFromCobb(bad)).toThrow(/gsm60/);
+  });
+});
+
+describe('drops and what they say', () => {
+  it('takes what a stain holds only where both drop and stain were measured', () => {
+    // 0.05 ml on a spot of 10 mm: 0.05 g / 78.54 mm² is 636.6 g/m², over √25
+    const measured = { dropMillilitres: 0.05, stainMm: 10 };
+    expect(sorptivityFromDrop(25, measured)).toBeCloseTo(0.05 / (Math.PI * 25e-6) / 5, 6);
+    const ordinary = sorptivityFromDrop(25);
+    expect(sorptivityFromDrop(25, { dropMillilitres: 0.05 })).toBe(ordinary);
+    expect(sorptivityFromDrop(25, { stainMm: 10 })).toBe(ordinary);
+  });
+  it('turns round: the drop of a sorptivity is the drop it came from', () => {
+    for (const seconds of [1, 8, 60]) expect(dropFromSorptivity(sorptivityFromDrop(seconds))).toBeCloseTo(seconds, 9);
+    expect(dropFromSorptivity(0)).toBe(Infinity);
+    expect(() => dropFromSorptivity(-1)).toThrow(/sorptivity/);
+    expect(() => dropFromSorptivity(1001)).toThrow(/sorptivity/);
   });
 });
