@@ -22,26 +22,28 @@ interface Stored {
 
 const KINDS = ['papers', 'substrates', 'ingredients', 'adhesives', 'techniques'] as const;
 
-/** Source id → the numbers that rest on it: of records, of checks, of the model. */
+/** Source id → the published numbers that rest on it: of records, of checks, of the model. */
 export async function numbersOn(): Promise<ReadonlyMap<string, readonly RestingNumber[]>> {
   const found = new Map<string, RestingNumber[]>();
   const note = (source: string, number: RestingNumber) => found.set(source, [...(found.get(source) ?? []), number]);
   for (const { owner, field, number, address } of await storedNumbers()) {
     const value = withUnit(span(asWritten(number.low), asWritten(number.high)), number.unit);
-    if (number.source) note(number.source, { name: `${owner}: ${field}`, value, address });
+    if (number.source && number.basis === 'published')
+      note(number.source, { name: `${owner}: ${field}`, value, address });
   }
   for (const { id, data } of await getCollection('checks')) {
     if (data.kind !== 'formula') continue;
     for (const row of data.rows)
-      if (row.source)
+      if (row.source && row.basis === 'published')
         note(row.source, {
           name: row.says,
           value: withUnit(asWritten(row.expected), row.unit),
           address: href(`/how-we-check/#${id}`),
         });
   }
-  for (const { source, means, value } of FIXED)
-    if (source) note(source, { name: `The model: ${means}`, value, address: href('/how-the-model-works/#constants') });
+  for (const { source, basis, means, value } of FIXED)
+    if (source && basis === 'published')
+      note(source, { name: `The model: ${means}`, value, address: href('/how-the-model-works/#constants') });
   return found;
 }
 

@@ -125,16 +125,35 @@ export const cautionSchema = strictObject({
   source: id.optional(),
 });
 
+/**
+ * A text that this site leans on, so that a stranger finds it and knows how far it was seen.
+ * Only what was read, or quoted by a text that was read, can carry a number called published
+ * (tests/house/sources.test.ts walks them all).
+ */
 export const sourceSchema = strictObject({
   /** as it is named in a sentence: "Roberts & Etherington 1982" */
   short: z.string().min(3),
   title: z.string().min(3),
-  by: z.string().optional(),
-  year: z.number().int().min(1500).max(2100).optional(),
-  publisher: z.string().optional(),
-  identifier: z.string().optional(),
+  /** author or institution; what a page that names nobody is, where there is neither */
+  by: z.string().min(3),
+  year: z.union([z.number().int().min(1500).max(2100), z.literal('undated')]),
+  publisher: z.string().min(3).optional(),
+  identifier: z.string().min(3).optional(),
   url: z.string().url().optional(),
-  /** what of it was read for this project */
-  read: z.enum(['text', 'quoted-elsewhere', 'not-retrieved']),
+  /** the place in it: "table 4-2", "chapter “Slipcases”" */
+  at: z.string().min(3).optional(),
+  /** `read`: the place that is cited. `excerpt`: its abstract, scope or opening, and not that place. */
+  seen: z.enum(['read', 'excerpt', 'quoted-by', 'not-read']),
+  /** the text that quotes it, and was read */
+  quotedBy: z.string().min(5).optional(),
   note: z.string().optional(),
+}).superRefine((source, context) => {
+  const say = (path: string, message: string) =>
+    context.addIssue({ code: z.ZodIssueCode.custom, path: [path], message });
+  if (!source.publisher && !source.identifier && !source.url)
+    say('publisher', 'a stranger could not find this: give a publisher, an identifier or an address (url)');
+  if (source.seen === 'quoted-by' && !source.quotedBy) say('quotedBy', 'say which text quotes it');
+  if (source.seen !== 'quoted-by' && source.quotedBy) say('quotedBy', 'only a source that is "quoted-by" names this');
+  if (source.seen === 'not-read' && !source.note)
+    say('note', 'say why a text that was not read is named here all the same');
 });

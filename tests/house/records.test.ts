@@ -66,7 +66,7 @@ describe('fits its shape', () => {
 
 describe('names only what exists', () => {
   const LINKS = [
-    ['sources', ['source', 'sources', 'traitsSource']],
+    ['sources', ['source', 'sources', 'traitsSource', 'toleranceSource']],
     ['cautions', ['cautions']],
     ['papers', ['lookAlikes', 'paper']],
     ['substrates', ['substrate']],

@@ -22,7 +22,6 @@ export const RELATIONS: readonly Group[] = [
         number: 1,
         tex: 'C = \\frac{W}{\\rho}\\left(1 - \\frac{\\rho}{\\rho_f}\\right)',
         says: 'What the pores of the sheet can hold: its thickness, less the room that the fibre takes. A micrometre of pore holds a gram of water on each square metre.',
-        source: 'paper-density-classes',
       },
       {
         number: 2,
@@ -44,7 +43,7 @@ export const RELATIONS: readonly Group[] = [
         number: 5,
         tex: 'e = \\beta\\,\\frac{(25 + 19 v)(x_s - x)\\cdot 1000}{3600}',
         says: 'What leaves through the sheet into the room each second, from the humidity of the air and of air that is full. Nothing leaves through a sheet that takes in no water.',
-        source: 'evaporation-handbook',
+        source: 'evaporation-example',
       },
     ],
   },

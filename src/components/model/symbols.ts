@@ -112,8 +112,7 @@ export const FIXED: readonly FixedConstant[] = [
     tex: '\\rho_f',
     means: 'density of the fibre itself',
     value: withUnit(FIBRE_DENSITY, 'g/cm³'),
-    basis: 'published',
-    source: 'paper-density-classes',
+    basis: 'from memory',
   },
   {
     tex: 'g',
@@ -132,7 +131,7 @@ export const FIXED: readonly FixedConstant[] = [
     means: 'share of volume at which particles jam',
     value: figure(RANDOM_PACKING),
     basis: 'published',
-    source: 'krieger-dougherty-entropy',
+    source: 'berryman-1983',
   },
   { tex: '\\dot\\gamma', means: 'shear rate under a brush', value: withUnit(BRUSH_SHEAR, '1/s'), basis: 'from memory' },
   {

@@ -11,7 +11,7 @@ import type { SheetGrain } from './plan';
 
 /** Growth along the grain as a share of that across it. Marked grain: published, about a tenth (book-arts list 2000). A weak grain: estimate. */
 export const GROWS_ALONG: Readonly<Record<Paper['grain'], number>> = { marked: 0.1, weak: 0.4, none: 1 };
-/** Stiffness along the grain as a multiple of that across it: as the strengths of writing paper, 3800 to 2200 m (published for strength; taken for stiffness, an estimate). A weak grain: estimate. */
+/** Stiffness along the grain as a multiple of that across it: 3800 to 2200, the least strengths that a specification asks of writing paper along and across (not a measurement); taken for stiffness, an estimate. A weak grain: estimate. */
 export const STIFFER_ALONG: Readonly<Record<Paper['grain'], number>> = { marked: 3800 / 2200, weak: 1.3, none: 1 };
 /** Board: stiffness along and across its grain as a multiple of its record, which names no direction. From memory. */
 export const BOARD_STIFFNESS = { along: 1.2, across: 0.83 };

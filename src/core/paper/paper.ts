@@ -5,7 +5,7 @@ const GRAMS_PER_POUND = 453.59237; // exact: international pound
 const SQUARE_METRES_PER_SQUARE_INCH = 0.00064516; // exact: inch = 25.4 mm
 const SHEETS_PER_REAM = 500;
 
-/** Density of the cellulose fibre wall, g/cm³. Published: about 1.5 (see content/sources, paper densities). */
+/** Density of the cellulose fibre wall, g/cm³. About 1.5, from memory. */
 export const FIBRE_DENSITY = 1.5;
 
 /**

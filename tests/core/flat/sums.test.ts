@@ -25,7 +25,7 @@ describe('plies', () => {
     const { cover } = drawWork(work(), MIDDLE);
     expect(cover.ply.grain).toBe('height');
     expect(cover.ply.thickness).toBeCloseTo(0.1 / 0.7, 9);
-    // 105 MPa for each N·m/g and g/cm³; 3800 to 2200 is published of writing paper
+    // 105 MPa for each N·m/g and g/cm³; 3800 to 2200 m are the least breaking lengths a specification asks of writing paper
     expect(cover.ply.modulus.across).toBeCloseTo(105 * 24 * 0.7, 6);
     expect(cover.ply.modulus.along).toBeCloseTo((105 * 24 * 0.7 * 3800) / 2200, 6);
     expect(cover.ply.expansion.across).toBeCloseTo(0.024, 12);

@@ -1,0 +1,81 @@
+/** What is called published rests on a text that was read, or quoted by one that was, and that a stranger can find. */
+import { parse } from 'yaml';
+import { describe, expect, test } from 'vitest';
+import { FIXED } from '../../src/components/model/symbols';
+import { sourceSchema } from '../../src/schemas/records';
+import { filesIn, textOf } from './support/files';
+
+const YAML = filesIn('content').filter((file) => file.endsWith('.yaml'));
+const SOURCES = new Map(
+  YAML.filter((file) => file.startsWith('content/sources/')).map((file) => [
+    file.replace(/^.*\/|\.yaml$/g, ''),
+    sourceSchema.parse(parse(textOf(file))),
+  ]),
+);
+
+interface Claim {
+  readonly where: string;
+  readonly source: string | undefined;
+}
+
+/** Every place below a value that calls itself published, with the source that it names. */
+function published(where: string, value: unknown): Claim[] {
+  if (Array.isArray(value)) return value.flatMap((inner, i) => published(`${where}.${i}`, inner));
+  if (value === null || typeof value !== 'object') return [];
+  const record = value as Readonly<Record<string, unknown>>;
+  const text = (key: string) => (typeof record[key] === 'string' ? record[key] : undefined);
+  const here: Claim[] = [
+    ...(record['basis'] === 'published' ? [{ where: text('id') ?? where, source: text('source') }] : []),
+    ...(record['traitsBasis'] === 'published' ? [{ where: `${where}: traits`, source: text('traitsSource') }] : []),
+  ];
+  return [...here, ...Object.entries(record).flatMap(([key, inner]) => published(`${where}.${key}`, inner))];
+}
+
+const CLAIMS: readonly Claim[] = [
+  ...YAML.flatMap((file) => published(file, parse(textOf(file)))),
+  ...FIXED.filter(({ basis }) => basis === 'published').map(({ means, source }) => ({ where: means, source })),
+];
+
+test('there are claims to look at', () => {
+  expect(CLAIMS.length).toBeGreaterThan(40);
+});
+
+test('every published number names a source that was read, or that a text which was read quotes', () => {
+  const faults = CLAIMS.flatMap(({ where, source }) => {
+    const found = SOURCES.get(source ?? '');
+    if (!found) return [`${where}: no source "${source}"`];
+    const sound = found.seen === 'read' || found.seen === 'quoted-by';
+    return sound ? [] : [`${where}: ${source} was not seen far enough (${found.seen}); say "from-memory"`];
+  });
+  expect(faults).toEqual([]);
+});
+
+test('no two sources are one text', () => {
+  const names = [...SOURCES.values()].map(({ title, by, at }) => `${by}: ${title} ${at ?? ''}`);
+  expect(new Set(names).size).toBe(names.length);
+});
+
+test('each source is cited, or a number rests on it', () => {
+  const prose = filesIn('content', 'src')
+    .filter((file) => !file.startsWith('content/sources/'))
+    .map(textOf)
+    .join('\n');
+  expect([...SOURCES.keys()].filter((id) => !new RegExp(`\\b${id}\\b`).test(prose))).toEqual([]);
+});
+
+describe('a source that a stranger could not find is refused, and the message says what is missing', () => {
+  const sound = { short: 'Nobody 1900', title: 'On paste', by: 'A. Nobody', year: 1900, url: 'https://example.org/' };
+  const said = (change: object) =>
+    sourceSchema.safeParse({ ...sound, seen: 'read', ...change }).error?.issues.map(({ message }) => message) ?? [];
+  test('a sound one passes', () => expect(said({})).toEqual([]));
+  test.for([
+    ['nowhere to look', { url: undefined }, 'a stranger could not find this'],
+    ['no author', { by: undefined }, 'Required'],
+    ['no year', { year: undefined }, 'Invalid input'],
+    ['nobody who quotes it', { seen: 'quoted-by' }, 'say which text quotes it'],
+    ['not read, and no reason to name it', { seen: 'not-read' }, 'say why'],
+    ['an old word for how it was seen', { seen: 'text' }, "Expected 'read' | 'excerpt' | 'quoted-by' | 'not-read'"],
+  ] as const)('%s', ([, change, words]) => {
+    expect(said(change).join(' ')).toContain(words);
+  });
+});
