@@ -37,11 +37,13 @@ export async function citedBy(): Promise<ReadonlyMap<string, readonly Citing[]>>
   return found;
 }
 
-/** Every `source` and `traitsSource` anywhere inside a record. */
+/** Every source that is named anywhere inside a record. */
 function sourcesIn(value: unknown): string[] {
   if (Array.isArray(value)) return value.flatMap(sourcesIn);
   if (value === null || typeof value !== 'object') return [];
   return Object.entries(value).flatMap(([key, inner]) =>
-    (key === 'source' || key === 'traitsSource') && typeof inner === 'string' ? [inner] : sourcesIn(inner),
+    ['source', 'traitsSource', 'toleranceSource'].includes(key) && typeof inner === 'string'
+      ? [inner]
+      : sourcesIn(inner),
   );
 }

@@ -38,7 +38,7 @@ import { boschlooExact, fisherExact, mcnemarExact } from '../core/stats/compare'
 import { firthLine } from '../core/stats/firth';
 import { clopperPearsonInterval, wilsonInterval } from '../core/stats/intervals';
 import { sheetsToHalve } from '../core/paper/weighing-error';
-import { celluloseEtherViscosity, dispersionViscosity } from '../core/adhesive/viscosity';
+import { celluloseEtherViscosity, dispersionViscosity, shearedViscosity } from '../core/adhesive/viscosity';
 
 /** Timoshenko's curvature made free of size: κ·h/ε, which the published figures are given in. */
 const curvatureTimesThickness = (m: number, n: number): number =>
@@ -56,6 +56,35 @@ const chanceOfGrain = (
 ): number =>
   findGrain({ bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried', ...seen }, kind).chances[way];
 
+/** How far the free end of a strip of two plies moves, mm, with plies given by the growth of each degree. */
+const bimetalEnd = (
+  plies: readonly { thickness: number; modulus: number; perDegree: number }[],
+  degrees: number,
+  length: number,
+): number => {
+  const moving = plies.map(({ perDegree, ...ply }) => ({ ...ply, strain: perDegree * degrees }));
+  return (Math.abs(stripCurvature(moving)) * length ** 2) / 2;
+};
+
+/** Stress, Pa, in a solution of a cellulose ether that is sheared at so many 1/s. */
+const etherStress = (ether: Parameters<typeof celluloseEtherViscosity>[0], perSecond: number): number =>
+  (shearedViscosity(celluloseEtherViscosity(ether), perSecond) / 1000) * perSecond;
+
+/** Water that leaves so many square metres, kg/s. */
+const evaporationFrom = (celsius: number, relativeHumidity: number, airSpeed: number, squareMetres: number): number =>
+  (evaporationRate(celsius, relativeHumidity, airSpeed) * squareMetres) / 1000;
+
+/** Square feet to the US gallon, for a wet film of so many thousandths of an inch. */
+const squareFeetPerGallon = (mils: number): number => (squareMetresPerLitre(mils * 25.4) * 3.785411784) / 0.09290304;
+
+/** m² to the litre, for a dry film of so many µm left by a liquid with this share of solids by volume. */
+const coverageAtDry = (micrometres: number, volumeSolids: number): number =>
+  squareMetresPerLitre(micrometres / volumeSolids);
+
+/** Per cent of starch by mass before cooking, from the amounts that a recipe prints. */
+const pasteStrength = (starchGrams: number, waterMillilitres: number): number =>
+  cookPaste({ waterParts: waterMillilitres / starchGrams, by: 'mass', starchGrams, boiledOff: 0 }).percentRaw;
+
 /** How many times as much is taken up after `times` the seconds. */
 const uptakeGrowth = (sorptivity: number, seconds: number, times: number): number =>
   uptake({ sorptivity, seconds: seconds * times }) / uptake({ sorptivity, seconds });
@@ -64,9 +93,23 @@ const uptakeGrowth = (sorptivity: number, seconds: number, times: number): numbe
 const usualMeasure = (project: string, id: MeasureId, board: number): number =>
   usualMeasures({ project, width: 148, thick: 12, board, own: {} })[id];
 
-const slipCaseAround = (book: Room, board: number) => {
-  const inside = withSlack(book, SLIP_CASE_SLACK);
+const slipCaseWith = (book: Room, slack: Room, board: number) => {
+  const inside = withSlack(book, slack);
   return { inside, side: slipCaseOutside(inside, board) };
+};
+
+const slipCaseAround = (book: Room, board: number) => slipCaseWith(book, SLIP_CASE_SLACK, board);
+
+/** How much larger a board is than the leaves, in inches as all the lengths here, with a joint as wide as the square. */
+const boardBeyondBook = (width: number, height: number, square: number) => {
+  const { board } = caseSizes({ width, height }, { square, joint: square, spine: 1 });
+  return { width: board.width - width, height: board.height - height };
+};
+
+/** How far apart the two boards lie when the case is open, mm. */
+const boardsApart = (book: { width: number; height: number }, rest: Parameters<typeof caseSizes>[1]): number => {
+  const { open, board } = caseSizes(book, rest);
+  return open - 2 * board.width;
 };
 
 const lidOver = (inside: Room, board: number): Room => lidInside(trayRound(inside, board), inside.thickness / 3);
@@ -84,13 +127,15 @@ function mostWorthOfSheet(widthMm: number, heightMm: number, rows: readonly (rea
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
   basisWeightFromGrammage,
+  bimetalEnd,
+  boardBeyondBook,
+  boardsApart,
   boschlooExact,
   bowHeight,
-  caseSizes,
   celluloseEtherViscosity,
   chanceOfGrain,
   clopperPearsonInterval,
-  cookPaste,
+  coverageAtDry,
   cover,
   curl,
   curvatureTimesThickness,
@@ -98,7 +143,8 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   dispersionViscosity,
   dryFilmMicrometres,
   equilibriumMoisture,
-  evaporationRate,
+  etherStress,
+  evaporationFrom,
   firthLine,
   fisherExact,
   grammageFromBasisWeight,
@@ -113,7 +159,10 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   poreVolume,
   porosity,
   saturationPressure,
+  pasteStrength,
   slipCaseAround,
+  slipCaseWith,
+  squareFeetPerGallon,
   solutionFromPowder,
   sorptivityFromCobb,
   sorptivityFromDrop,

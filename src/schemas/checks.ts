@@ -19,14 +19,41 @@ const formulaRow = strictObject({
   pick: z.string().optional(),
   expected: z.number(),
   unit: z.string().default(''),
-  /** largest difference that passes, absolute, in the unit */
+  /** largest difference that passes, absolute, in the unit: no more than the rounding of `expected` lets through */
   within: z.number().nonnegative(),
+  /** why it may be more than that: what the source says of its own trust, or what the model knows of its own */
+  toleranceFrom: z.string().min(20).optional(),
+  /** the source that says so, where it is another than `source` */
+  toleranceSource: id.optional(),
   basis,
   source: id.optional(),
   /** what the row says, for a reader: "20 lb bond in g/m²" */
   says: z.string().min(5),
   note: z.string().optional(),
-}).refine((row) => row.basis !== 'published' || row.source, { message: 'published needs a source id' });
+}).superRefine((row, context) => {
+  const say = (path: string, message: string) =>
+    context.addIssue({ code: z.ZodIssueCode.custom, path: [path], message: `${row.id}: ${message}` });
+  if (row.basis === 'published' && !row.source) say('source', 'published needs a source id');
+  const rounding = halfOfLastFigure(row.expected);
+  if (!row.toleranceFrom && row.within > rounding * (1 + 1e-9))
+    say('within', `${row.expected} is rounded to ${rounding} at most; say in toleranceFrom why more may pass`);
+  const counts = row.within === 0 || row.expected === 0;
+  if (!counts && numbersIn(row.args).includes(row.expected))
+    say('args', `the answer, ${row.expected}, stands among what goes in, so the check could not fail`);
+});
+
+/** Half a unit of the last figure that a number is written with: 9.2 → 0.05, 244 → 0.5. */
+export function halfOfLastFigure(value: number): number {
+  const [mantissa = '', exponent = '0'] = value.toString().split('e');
+  const decimals = mantissa.split('.')[1]?.length ?? 0;
+  return 0.5 * 10 ** (Number(exponent) - decimals);
+}
+
+function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (value === null || typeof value !== 'object') return [];
+  return Object.values(value).flatMap(numbersIn);
+}
 
 const outcomeRow = strictObject({
   id,

@@ -7,7 +7,7 @@ import { bondLine, type Joint } from '../../src/core/joint/bond-line';
 import { DEFAULT_JOB, type Job } from '../../src/core/choose/job';
 import { liquidOf } from '../../src/core/adhesive/liquid';
 import { wetMargins } from '../../src/core/joint/margins';
-import { BOND_CONSTANTS, type BondConstants } from '../../src/core/joint/constants';
+import { BOND_CONSTANTS, SEARCHED, type BondConstants } from '../../src/core/joint/constants';
 import { seededUniform } from '../../src/core/base/random';
 import { SAMPLES } from '../../src/core/choose/ranking';
 import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
@@ -31,20 +31,7 @@ export interface Outcomes {
   readonly rows: readonly Outcome[];
 }
 
-/** Where each constant may lie: the model note's ranges; those it does not give are from memory. */
-export const RANGES: Readonly<Record<keyof BondConstants, readonly [low: number, high: number] | 'fixed'>> = {
-  mobilityAtOnePascalSecond: [0.1, 0.8],
-  mobilityExponent: [0.2, 0.6],
-  tearShare: [0.02, 0.4],
-  freshPull: [5, 100],
-  setPull: [50, 1500],
-  setExponent: [1, 3],
-  boardFace: [50, 700],
-  soakedWater: [0.3, 1],
-  holdingLayer: [60, 300],
-  drainableShare: 'fixed',
-  brushedGrammage: [5, 40],
-};
+export const RANGES = SEARCHED;
 
 export type Free = Exclude<keyof BondConstants, 'drainableShare'>;
 export const FREE = (Object.keys(RANGES) as (keyof BondConstants)[]).filter(

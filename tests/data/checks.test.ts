@@ -1,9 +1,14 @@
-/** Every row of content/checks, run by the same code that the page "How we check" runs; and proof that a wrong row fails. */
+/**
+ * Every row of content/checks, run by the same code that the page "How we check" runs; and proof that each of
+ * them can fail. `npm run test:unit -- checks` runs this alone.
+ */
 import { describe, expect, test } from 'vitest';
+import { basesOf } from '../../src/components/checks/bases';
+import { constantsAtWall } from '../../src/components/checks/walls';
 import { catalogue } from '../../src/data/catalogue';
 import { CHECK_FUNCTIONS } from '../../src/data/check-functions';
-import { runFormula, runOutcome } from '../../src/data/run-checks';
-import { checkSchema, type FormulaRow, type OutcomeRow } from '../../src/schemas/checks';
+import { meets, runFormula, runOutcome } from '../../src/data/run-checks';
+import { checkSchema, halfOfLastFigure, type FormulaRow, type OutcomeRow } from '../../src/schemas/checks';
 import { readRecords } from '../tools/read-content';
 
 const CHECKS = Object.entries(readRecords('checks')).map(([file, data]) => ({ file, check: checkSchema.parse(data) }));
@@ -13,14 +18,39 @@ const FORMULAS = CHECKS.flatMap(({ file, check }) =>
 const OUTCOMES = CHECKS.flatMap(({ check }) =>
   check.kind === 'outcomes' ? check.rows.map((row) => ({ check, row })) : [],
 );
+/** Name and row, as test.for wants them. */
+const NAMED = FORMULAS.map(({ file, row }) => [`${file}: ${row.id}`, row] as const);
 
 describe('a formula gives the outside value', () => {
-  test.for(FORMULAS.map(({ file, row }) => [`${file}: ${row.id}`, row] as const))('%s', ([, row]) => {
+  test.for(NAMED)('%s', ([, row]) => {
     const { ours, difference, passes } = runFormula(row);
     expect(passes, `expected ${row.expected} ± ${row.within}, got ${ours}`).toBe(true);
     // said again in the test's own words, so that `passes` cannot be taken on trust
     expect(Math.abs(ours - row.expected)).toBeLessThanOrEqual(row.within);
     expect(difference).toBeCloseTo(ours - row.expected, 12);
+  });
+});
+
+/** The functions, of which the one that a row calls is wrong by so much in what the row picks. */
+function wrongBy(row: FormulaRow, much: number): typeof CHECK_FUNCTIONS {
+  const right = CHECK_FUNCTIONS[row.call] as (...args: unknown[]) => unknown;
+  const spoil = (value: unknown, path: readonly string[]): unknown => {
+    const [key, ...rest] = path;
+    return key === undefined
+      ? (value as number) + much
+      : { ...(value as object), [key]: spoil((value as Record<string, unknown>)[key], rest) };
+  };
+  const wrong = (...args: unknown[]) => spoil(right(...args), row.pick?.split('.') ?? []);
+  return { ...CHECK_FUNCTIONS, [row.call]: wrong };
+}
+
+describe('a formula that is wrong by twice what may pass fails', () => {
+  test.for(NAMED)('%s', ([, row]) => {
+    // what is counted in whole things passes only if it is right: one too many has to fail
+    const much = row.within === 0 ? 1 : 2 * row.within;
+    expect(runFormula(row, wrongBy(row, much)).passes, 'too high').toBe(false);
+    expect(runFormula(row, wrongBy(row, -much)).passes, 'too low').toBe(false);
+    expect(runFormula(row, wrongBy(row, 0)).passes, 'the wrapping itself changes nothing').toBe(true);
   });
 });
 
@@ -33,16 +63,39 @@ describe('the model gives what happens on the bench (common practice, no source)
     });
     if (row.gives) expect(gives).toBe(row.gives);
     expect(passes).toBe(true);
+    // and an answer on the other side of one half does not pass
+    expect(meets(row, { spreadChance: 1 - spreadChance, liftChance, gives })).toBe(false);
+    expect(meets(row, { spreadChance, liftChance: 1 - liftChance, gives })).toBe(false);
+    if (row.gives) expect(meets(row, { spreadChance, liftChance, gives: 'neither' })).toBe(false);
   });
 });
 
 test('the checks are as wide as they are said to be', () => {
   expect(OUTCOMES).toHaveLength(12);
-  expect(FORMULAS.length).toBeGreaterThanOrEqual(30);
+  expect(FORMULAS.length).toBeGreaterThanOrEqual(100);
+  expect(FORMULAS.filter(({ row }) => row.call === 'etherStress')).toHaveLength(16);
   const called = new Set(FORMULAS.map(({ row }) => row.call));
   const idle = Object.keys(CHECK_FUNCTIONS).filter((name) => !called.has(name));
   // These are proved in tests/core against other statements; the page need not show them.
-  expect(idle).toEqual(['evaporationRate', 'sorptivityFromDrop', 'twoPlyCurvature', 'uptake']);
+  expect(idle).toEqual(['sorptivityFromDrop', 'twoPlyCurvature', 'uptake', 'wetFilmMicrometres']);
+});
+
+describe('what the page says of the checks as a whole', () => {
+  test('rows are counted by how what they expect is known, and all of them are', () => {
+    const counted = basesOf([{ basis: 'exact' }, { basis: 'published' }, { basis: 'exact' }]);
+    expect(counted.map(({ short, count }) => [short, count])).toEqual([
+      ['published', 1],
+      ['exact, by hand', 2],
+    ]);
+    const all = basesOf(FORMULAS.map(({ row }) => row)).reduce((sum, { count }) => sum + count, 0);
+    expect(all).toBe(FORMULAS.length);
+  });
+  test('a constant is at its wall when it is there to three figures', () => {
+    expect(constantsAtWall({ tearShare: 0.4, freshPull: 5.03, setExponent: 1.07, boardFace: 116 })).toEqual([
+      'tearShare',
+    ]);
+    expect(constantsAtWall({ freshPull: 5, setExponent: 3 })).toEqual(['freshPull', 'setExponent']);
+  });
 });
 
 test('no two rows share an id', () => {
@@ -64,6 +117,28 @@ describe('a slip in a check file is caught', () => {
     expect(() => runFormula({ ...sound, call: 'nothing' })).toThrow(/no function "nothing"/);
     expect(() => runFormula({ ...sound, pick: 'value' })).toThrow(/gave no number/);
     expect(() => runFormula({ ...sound, call: 'grammageFromWeighing', args: [{}] })).toThrow(RangeError);
+  });
+  const said = (change: object) => {
+    const file = { title: 'One row', about: 'A file of one row, to be refused.', kind: 'formula' };
+    const read = checkSchema.safeParse({ ...file, rows: [{ ...sound, ...change }] });
+    return read.error?.issues.map(({ message }) => message).join(' ') ?? '';
+  };
+  test('a tolerance wider than the rounding of what is printed needs its reason', () => {
+    expect(said({})).toBe('');
+    expect(said({ within: 0.06 })).toMatch(/say in toleranceFrom why more may pass/);
+    expect(said({ within: 0.06, toleranceFrom: 'The source says that it is good to 8 %.' })).toBe('');
+  });
+  test('an answer that stands among what goes in is refused', () => {
+    expect(said({ args: [80, 0.8] })).toMatch(/the check could not fail/);
+    expect(said({ args: [{ deep: [0.8] }] })).toMatch(/the check could not fail/);
+  });
+  test.for([
+    [9.2, 0.05],
+    [244, 0.5],
+    [0.0142857, 5e-8],
+    [1.5e-5, 5e-7],
+  ] as const)('%f is written to within %f', ([value, half]) => {
+    expect(halfOfLastFigure(value)).toBeCloseTo(half, 15);
   });
   const { check, row } = OUTCOMES[0]!;
   test.for([

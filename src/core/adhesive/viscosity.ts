@@ -33,7 +33,7 @@ export function celluloseEtherViscosity(ether: { gradeMilliPascalSeconds: number
   return solutionViscosity(thickeningPower(ether.gradeMilliPascalSeconds, 2) * ether.percent);
 }
 
-/** Volume share at which random spheres jam, used when none is given. Published: about 0.64. */
+/** Volume share at which random spheres jam, used when none is given. Published: 0.64 ± 0.02 (Berryman, Phys. Rev. A 27 (1983) 1053). */
 export const RANDOM_PACKING = 0.64;
 
 export interface Dispersion {
@@ -66,11 +66,15 @@ export const THINNING_STRESS = 100;
 export const THINNING_EXPONENT = 0.6;
 
 /**
- * Viscosity under the brush, mPa·s, from the viscosity at rest: a Cross law with one yielding stress for
- * every liquid. A thicker liquid at rest is always thicker under the brush, but by less.
+ * Viscosity, mPa·s, while the liquid is sheared at `perSecond` (1/s, from 0), from the viscosity at rest: a
+ * Cross law with one yielding stress for every liquid. Held to a measured flow curve in content/checks.
  */
-export function brushingViscosity(atRest: number): number {
+export function shearedViscosity(atRest: number, perSecond: number): number {
   mustBePositive('atRest', atRest);
-  const stress = (atRest / 1000) * BRUSH_SHEAR;
+  mustBeWithin('perSecond', perSecond, 0, 1e6);
+  const stress = (atRest / 1000) * perSecond;
   return atRest / (1 + Math.pow(stress / THINNING_STRESS, THINNING_EXPONENT));
 }
+
+/** Viscosity under the brush, mPa·s. A thicker liquid at rest is always thicker under the brush, but by less. */
+export const brushingViscosity = (atRest: number): number => shearedViscosity(atRest, BRUSH_SHEAR);

@@ -43,6 +43,21 @@ export const BOND_CONSTANTS: BondConstants = {
   brushedGrammage: 14.1,
 };
 
+/** Where the search let each constant lie, from memory; one that comes to rest on an edge is not pinned down. */
+export const SEARCHED: Readonly<Record<keyof BondConstants, readonly [low: number, high: number] | 'fixed'>> = {
+  mobilityAtOnePascalSecond: [0.1, 0.8],
+  mobilityExponent: [0.2, 0.6],
+  tearShare: [0.02, 0.4],
+  freshPull: [5, 100],
+  setPull: [50, 1500],
+  setExponent: [1, 3],
+  boardFace: [50, 700],
+  soakedWater: [0.3, 1],
+  holdingLayer: [60, 300],
+  drainableShare: 'fixed',
+  brushedGrammage: [5, 40],
+};
+
 /** Setting progress at which the sheet can no longer be slid. Common practice, no source: a plain white glue grabs well before it is dry. */
 export const GRAB_LEVEL = 0.6;
 

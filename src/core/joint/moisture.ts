@@ -29,7 +29,7 @@ export function humidityRatio(celsius: number, relativeHumidity: number): number
 
 /**
  * Evaporation from an open wet face, g/m² per second: (25 + 19 v)·(x_s − x) kg/m²h, v the air speed in m/s.
- * Published: engineering handbook form (see sources). `airSpeed` 0.1 m/s is a still room (from memory).
+ * Published: The Engineering ToolBox, evaporation from water surfaces. `airSpeed` 0.1 m/s is a still room (from memory).
  */
 export function evaporationRate(celsius: number, relativeHumidity: number, airSpeed = 0.1): number {
   mustBeWithin('airSpeed', airSpeed, 0, 10);

@@ -6,7 +6,7 @@ import { GRAB_LEVEL, LONGEST_SLIP_SECONDS } from '../../../src/core/joint/consta
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-/** The whole of the ranges that the model note gives, and a little past them. */
+/** The whole of the ranges in which the constants were searched for, and a little past them. */
 const joint: fc.Arbitrary<Joint> = fc
   .record({
     paper: fc.record({

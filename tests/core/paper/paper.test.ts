@@ -17,7 +17,7 @@ import {
 
 /**
  * The paper weights as GNU units 2.22 states them ("lb / 17 inch 22 inch ream"), retold line by line
- * from the reference notes; none of it is read from the code under test.
+ * from its definitions; none of it is read from the code under test.
  */
 const GNU_UNITS = `
   bond, writing, ledger, copy:               17   inch  22   inch  ream
