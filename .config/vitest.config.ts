@@ -6,6 +6,9 @@ import { getViteConfig } from 'astro/config';
 import { defineConfig } from 'vitest/config';
 import type { ViteUserConfig } from 'vitest/config';
 
+/** Long enough for real work on a machine that has other things to do: a test that gets here is stuck. */
+const STUCK = { testTimeout: 180_000, hookTimeout: 180_000 } as const;
+
 /** A project that sees yaml records, Astro components and JSX exactly as the build sees them. */
 function likeTheBuild(test: NonNullable<ViteUserConfig['test']>) {
   return getViteConfig({ test, server: { watch: null } } as Parameters<typeof getViteConfig>[0])({
@@ -31,6 +34,7 @@ export default defineConfig(async () => ({
       await likeTheBuild({
         name: 'node',
         environment: 'node',
+        ...STUCK,
         // nothing here changes what the modules hold, so files may share them: a fifth less of processor time
         isolate: false,
         setupFiles: ['tests/tools/property-seed.ts'],
@@ -41,6 +45,7 @@ export default defineConfig(async () => ({
       await likeTheBuild({
         name: 'islands',
         environment: 'happy-dom',
+        ...STUCK,
         setupFiles: ['tests/tools/property-seed.ts'],
         include: ['tests/islands/**/*.test.{ts,tsx}'],
         benchmark: { include: [] },
@@ -58,8 +63,7 @@ export default defineConfig(async () => ({
           // asked for together with others, it comes after them
           sequence: { groupOrder: 1 },
           maxConcurrency: 3,
-          testTimeout: 120_000,
-          hookTimeout: 60_000,
+          ...STUCK,
           benchmark: { include: [] },
         },
       },
