@@ -77,7 +77,7 @@ function warningsFor(plan: FlatPlan, { work }: Making, bows: Bows): string[] {
       : []),
     ...(lining && grained && lining.paper.grain !== 'none' && crossed(cover.grain, lining.grain)
       ? [
-          'The grain of the lining crosses the cover’s: two bows about two axes twist the board, which this sum does not show.',
+          'The grain of the lining crosses the cover’s: two bows about two axes make a saddle of the board, which this sum does not show.',
         ]
       : []),
     ...(grained && isPaperBoard(board) && crossed(cover.grain, plan.boardGrain)

@@ -64,7 +64,7 @@ describe('what is typed', () => {
     expect(screen.getByRole('img', { name: /The edge of the board/ })).toBeTruthy();
     expect(answer()).toMatch(/It will lie flat/);
     await pick('Lining’s grain', 'width');
-    expect(answer()).toMatch(/twist the board/);
+    expect(answer()).toMatch(/make a saddle of the board/);
   });
 });
 
