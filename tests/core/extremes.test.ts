@@ -4,48 +4,40 @@ import { describe, expect, test } from 'vitest';
 import { choose } from '../../src/core/choose/choose';
 import { coverAnswer } from '../../src/core/cover/answer';
 import { flatFacts } from '../../src/core/handover/cover-flat';
-import { COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../src/core/cover/plan';
+import { COVER_SPECS, DEFAULT_COVER } from '../../src/core/cover/plan';
 import { cutAnswer } from '../../src/core/cut/answer';
 import { measureAnswer } from '../../src/core/measure/answer';
-import { DEFAULT_MEASURE, MEASURE_SPECS, type MeasurePlan } from '../../src/core/measure/plan';
+import { DEFAULT_MEASURE, MEASURE_SPECS } from '../../src/core/measure/plan';
 import { mixAnswerer } from '../../src/core/mix/any';
-import { DEFAULT_MIX, MIX_SPECS, type MixPlan } from '../../src/core/mix/plan';
+import { DEFAULT_MIX, MIX_SPECS } from '../../src/core/mix/plan';
 import { parsePairs, writePairs } from '../../src/core/link/pairs';
-import type { Specs } from '../../src/core/link/fields';
+import type { FieldTable, PlanOf } from '../../src/core/link/fields';
 import { encodePlan } from '../../src/core/link/plan-link';
 import { makeAnswer } from '../../src/core/make/answer';
-import { DEFAULT_MAKE, makeSpecs, type MakePlan } from '../../src/core/make/fields';
+import { DEFAULT_MAKE, makeSpecs } from '../../src/core/make/fields';
 import type { Result } from '../../src/core/base/result';
 import { flatAnswer } from '../../src/core/flat/answer';
-import { DEFAULT_FLAT, FLAT_SPECS, type FlatPlan } from '../../src/core/flat/plan';
+import { DEFAULT_FLAT, FLAT_SPECS } from '../../src/core/flat/plan';
 import { classAnswer } from '../../src/core/class/answer';
-import { DEFAULT_CLASS, CLASS_SPECS, type ClassPlan } from '../../src/core/class/plan';
+import { DEFAULT_CLASS, CLASS_SPECS } from '../../src/core/class/plan';
 import { changeUnit } from '../../src/stores/shared/change-unit';
 import { createPlan } from '../../src/stores/shared/plan';
 import { readCatalogue } from '../tools/read-content';
+import { planAtTheEnds } from './support/any-plan';
 
 const catalogue = readCatalogue();
 const NONSENSE = /NaN|undefined|Infinity|not known(?!:)|\[object/;
 /** Rows of pieces at both ends, as a link carries them. */
 const PIECES = ['1x1x1', '5000x5000x999', Array.from({ length: 20 }, () => '5000x5000x999t200').join('_')];
 
-/** Any plan whose numbers each stand at one end of what is allowed, or as usual. */
-const atTheEnds = <P>(specs: Specs, usual: P): fc.Arbitrary<P> =>
-  fc.record(
-    Object.fromEntries(
-      Object.entries(specs).map(([field, spec]) => {
-        const stays = (usual as Record<string, unknown>)[field];
-        if (spec.kind === 'one-of') return [field, fc.constantFrom(...spec.of)];
-        if (spec.kind === 'list' && field === 'pieces') return [field, fc.constantFrom(stays, ...PIECES)];
-        if (spec.kind === 'text' || spec.kind === 'list') return [field, fc.constant(stays)];
-        return [field, fc.constantFrom(stays, spec.low, spec.high)];
-      }),
-    ),
-  ) as fc.Arbitrary<P>;
-
-function sound<P>(specs: Specs, usual: P, answer: (plan: P) => Result<unknown>, numRuns: number): void {
+function sound<S extends FieldTable>(
+  fields: S,
+  usual: PlanOf<S>,
+  answer: (plan: PlanOf<S>) => Result<unknown>,
+  numRuns: number,
+): void {
   fc.assert(
-    fc.property(atTheEnds(specs, usual), (plan) => {
+    fc.property(planAtTheEnds(fields, usual, fields['pieces']?.kind === 'list' ? { pieces: PIECES } : {}), (plan) => {
       const found = answer(plan);
       if (found.ok) expect(JSON.stringify(found.value)).not.toMatch(NONSENSE);
       else for (const { message } of found.errors) expect(message).not.toMatch(NONSENSE);
@@ -55,15 +47,13 @@ function sound<P>(specs: Specs, usual: P, answer: (plan: P) => Result<unknown>, 
 }
 
 describe('at the ends of every field', () => {
-  test('cover', () =>
-    sound<CoverPlan>(COVER_SPECS, DEFAULT_COVER, (plan) => coverAnswer(plan, catalogue, flatFacts), 300));
-  test('mix', () => sound<MixPlan>(MIX_SPECS, DEFAULT_MIX, (plan) => mixAnswerer()(plan, catalogue), 300));
-  test('know your paper', () =>
-    sound<MeasurePlan>(MEASURE_SPECS, DEFAULT_MEASURE, (plan) => measureAnswer(plan, catalogue), 300));
-  test('make', () => sound<MakePlan>(makeSpecs, DEFAULT_MAKE, makeAnswer, 200));
-  test('warp', () => sound<FlatPlan>(FLAT_SPECS, DEFAULT_FLAT, (plan) => flatAnswer(plan, catalogue), 60));
+  test('cover', () => sound(COVER_SPECS, DEFAULT_COVER, (plan) => coverAnswer(plan, catalogue, flatFacts), 300));
+  test('mix', () => sound(MIX_SPECS, DEFAULT_MIX, (plan) => mixAnswerer()(plan, catalogue), 300));
+  test('know your paper', () => sound(MEASURE_SPECS, DEFAULT_MEASURE, (plan) => measureAnswer(plan, catalogue), 300));
+  test('make', () => sound(makeSpecs, DEFAULT_MAKE, makeAnswer, 200));
+  test('warp', () => sound(FLAT_SPECS, DEFAULT_FLAT, (plan) => flatAnswer(plan, catalogue), 60));
   test('workshop', () =>
-    sound<ClassPlan>(
+    sound(
       CLASS_SPECS,
       DEFAULT_CLASS,
       (plan) => classAnswer(plan, catalogue, { cut: cutAnswer, choose: (job) => choose(job, catalogue) }),
@@ -101,7 +91,7 @@ test('a length at its limit is still allowed after its unit was changed', () => 
   // 5 mm is nearest to 3/16 in, which is less
   const store = createPlan<typeof COVER_SPECS, object>(
     {
-      ...{ specs: COVER_SPECS, usual: DEFAULT_COVER, asked: () => ['width', 'height', 'thickness'] },
+      ...{ fields: COVER_SPECS, usual: DEFAULT_COVER, asked: () => ['width', 'height', 'thickness'] },
       answer: () => ({ ok: true, value: { figures: [] } }),
     },
     { ...DEFAULT_COVER, width: 5, height: 3000, thickness: 25.4 },

@@ -79,14 +79,15 @@ export function inUnit(millimetres: number, unit: LengthUnit): string {
 }
 
 /** A length as a field of a calculator's plan, kept in mm (see link/fields.ts). */
-export const lengthSpec = <K extends 'length' | 'maybe-length'>(
-  kind: K,
+export const lengthSpec = <const O extends { readonly optional?: true }>(
+  optional: O,
   key: string,
   what: string,
   low: number,
   high: number,
 ) => ({
-  kind,
+  kind: 'length' as const,
+  ...optional,
   key,
   low,
   high,

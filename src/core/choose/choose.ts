@@ -1,6 +1,6 @@
 /** The whole answer: the order, and for each adhesive its reasons, its technique and its cautions. */
 import type { Placement, Ranked, Reason } from './finding';
-import type { Job } from './job';
+import { settleJob, type Job, type SettledJob } from './job';
 import { atOnce, rankInTurns, SAMPLES, type InTurns } from './ranking';
 import { reasonsFor } from './reasons';
 import type { Catalogue } from '../records/records';
@@ -19,11 +19,12 @@ export interface Choice extends Ranked {
   readonly cautions: readonly string[];
 }
 
-/**
- * Every adhesive of the catalogue, best first, stopping now and then. Never throws: a job with unusable parts is
- * answered with those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
- */
-export function* chooseInTurns(job: Job, catalogue: Catalogue, samples: number = SAMPLES): InTurns<readonly Choice[]> {
+/** Every adhesive of the catalogue for a job that is settled, best first, stopping now and then. `samples` 1–1000. */
+export function* chooseInTurns(
+  job: SettledJob,
+  catalogue: Catalogue,
+  samples: number = SAMPLES,
+): InTurns<readonly Choice[]> {
   const choices: Choice[] = [];
   for (const ranked of yield* rankInTurns(job, catalogue, samples)) {
     yield;
@@ -37,6 +38,9 @@ export function* chooseInTurns(job: Job, catalogue: Catalogue, samples: number =
   return choices;
 }
 
-/** The same in one go. */
+/**
+ * The same in one go, for any job. Never throws: a job with unusable parts is answered with those parts at their
+ * defaults (see `settleJob`, which names them).
+ */
 export const choose = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Choice[] =>
-  atOnce(chooseInTurns(job, catalogue, samples));
+  atOnce(chooseInTurns(settleJob(job, catalogue).job, catalogue, samples));

@@ -1,10 +1,18 @@
-/** The job a person can state, its limits and its defaults; and what is wrong with one, if anything is. */
-import { unknownId } from '../base/record-id';
-import { SIZINGS, SURFACES, type JobPaper } from '../paper/asked-paper';
-import { caliperProblem } from '../paper/limits';
-import { numberProblem, type NumberField } from './job-limits';
-import type { Catalogue } from '../records/records';
+/**
+ * The job a person can state: its fields, what stands in them at first, and what is wrong with one, if anything is.
+ *
+ * To add a field: a line in `Job` (or in `JobPaper`, where it is said of the sheet) and a row in the table, at its
+ * place in the link, whose order is fixed; the key must be new. Reading, limits, messages, the link, what a link has
+ * dropped, the store and the tests that send nonsense follow from the row. Left to do: show it (islands/choose), and
+ * let the model make something of it. A field that links made before do not hold needs a `usual` that gives those the
+ * answer they had, or is `optional`.
+ */
+import { RECORD_ID } from '../base/record-id';
 import type { InputError } from '../base/result';
+import { problemWith, usualOf, type Field, type FieldTable, type PlanOf } from '../link/fields';
+import { SIZINGS, SURFACES, type JobPaper } from '../paper/asked-paper';
+import { caliperProblem, PAPER_LIMITS } from '../paper/limits';
+import type { Catalogue } from '../records/records';
 
 export const NEEDS = [
   'undo',
@@ -37,17 +45,133 @@ export interface Job {
   readonly atHand: readonly string[];
 }
 
-export const DEFAULT_JOB: Job = {
-  paper: { family: 'chiyogami' },
-  substrate: 'binders-board',
-  widthMm: 210,
-  heightMm: 150,
-  needs: [],
-  celsius: 20,
-  humidity: 50,
-  tool: 'brush-full',
-  atHand: [],
-};
+/** What is asked of the sheet, which a job holds apart. */
+export const JOB_PAPER_FIELDS = {
+  family: {
+    kind: 'text',
+    key: 'paper',
+    label: 'Your paper is most like',
+    what: 'The paper',
+    pattern: RECORD_ID,
+    record: { called: 'a paper', isOne: (id: string, { papers }: Catalogue) => papers.has(id) },
+    usual: 'chiyogami',
+  },
+  grammage: { kind: 'number', key: 'gsm', label: 'Its weight', ...PAPER_LIMITS.grammage, optional: true },
+  caliper: { kind: 'number', key: 'thick', label: 'Thickness', ...PAPER_LIMITS.caliper, optional: true },
+  dropSeconds: {
+    kind: 'number',
+    key: 'drop',
+    label: 'A drop sinks in after',
+    ...PAPER_LIMITS.dropSeconds,
+    optional: true,
+  },
+  cobb: { kind: 'number', key: 'cobb', label: 'or Cobb 60', ...PAPER_LIMITS.cobb, optional: true },
+  surface: { kind: 'one-of', key: 'face', label: 'Its surface', what: 'Its surface', of: SURFACES, optional: true },
+  sizing: {
+    kind: 'one-of',
+    key: 'size',
+    label: 'Its sizing or coating',
+    what: 'Its sizing',
+    of: SIZINGS,
+    optional: true,
+  },
+  coloursRun: {
+    kind: 'yes-no',
+    key: 'runs',
+    label: 'Do its colours run when wet?',
+    what: 'Whether its colours run',
+    optional: true,
+  },
+} as const satisfies Readonly<Record<keyof JobPaper, Field>>;
+
+/** Fixed order: links are written in it. */
+export const JOB_FIELDS = {
+  ...JOB_PAPER_FIELDS,
+  substrate: {
+    kind: 'text',
+    key: 'on',
+    label: 'It goes on',
+    what: 'What it goes on',
+    pattern: RECORD_ID,
+    record: { called: 'what it goes on', isOne: (id: string, { substrates }: Catalogue) => substrates.has(id) },
+    usual: 'binders-board',
+  },
+  widthMm: {
+    kind: 'number',
+    key: 'wide',
+    label: 'Width',
+    what: 'The width of the piece',
+    ...{ low: 5, high: 3000, unit: 'mm', usual: 210 },
+  },
+  heightMm: {
+    kind: 'number',
+    key: 'high',
+    label: 'Height',
+    what: 'The height of the piece',
+    ...{ low: 5, high: 3000, unit: 'mm', usual: 150 },
+  },
+  placeSeconds: {
+    kind: 'number',
+    key: 'place',
+    label: 'Time you need to place it',
+    what: 'The time to place it',
+    ...{ low: 1, high: 1800, unit: 's' },
+    optional: true,
+  },
+  needs: { kind: 'some-of', key: 'need', label: 'It needs to be', what: 'What it must do', of: NEEDS, usual: [] },
+  celsius: {
+    kind: 'number',
+    key: 'room',
+    label: 'Room',
+    what: 'The room',
+    ...{ low: 1, high: 40, unit: '°C', usual: 20 },
+  },
+  humidity: {
+    kind: 'number',
+    key: 'rh',
+    label: 'Humidity',
+    what: 'The humidity',
+    ...{ low: 5, high: 95, unit: '%', usual: 50 },
+  },
+  tool: {
+    kind: 'text',
+    key: 'tool',
+    label: 'Your tool',
+    what: 'The tool',
+    pattern: RECORD_ID,
+    record: { called: 'a tool', isOne: (id: string, { techniques }: Catalogue) => techniques.has(id) },
+    usual: 'brush-full',
+  },
+  atHand: {
+    kind: 'ids',
+    key: 'have',
+    label: 'Adhesives you have',
+    what: 'What is at hand',
+    pattern: RECORD_ID,
+    most: 60,
+    record: { called: 'adhesives', isOne: (id: string, { adhesives }: Catalogue) => adhesives.has(id) },
+    usual: [],
+  },
+} as const satisfies Readonly<Record<keyof JobPaper | Exclude<keyof Job, 'paper'>, Field>>;
+
+export type JobField = keyof typeof JOB_FIELDS;
+/** A job with what is said of its sheet beside the rest: what the table speaks of. */
+export type JobPlan = PlanOf<typeof JOB_FIELDS>;
+
+/** A job as the table's values. */
+export const planOfJob = ({ paper, ...rest }: Job): JobPlan => ({ ...paper, ...rest }) as JobPlan;
+
+/** The job of these values; what is undefined is left out of it. */
+export function jobOfPlan(plan: JobPlan): Job {
+  const said = Object.entries(plan).filter(([, value]) => value !== undefined);
+  const ofPaper = ([name]: readonly [string, unknown]) => name in JOB_PAPER_FIELDS;
+  return {
+    ...Object.fromEntries(said.filter((entry) => !ofPaper(entry))),
+    paper: Object.fromEntries(said.filter(ofPaper)),
+  } as unknown as Job;
+}
+
+export const DEFAULT_JOB: Job = jobOfPlan(usualOf(JOB_FIELDS));
 
 /** Seconds most people need to lay a piece of this size: an A4 sheet about 20 s. Common practice, no source. */
 export function placingSeconds(widthMm: number, heightMm: number): number {
@@ -55,69 +179,51 @@ export function placingSeconds(widthMm: number, heightMm: number): number {
   return Math.min(300, Math.round(10 + 160 * squareMetres));
 }
 
+const entriesOf = (job: Job): readonly (readonly [name: JobField, field: Field, value: unknown])[] => {
+  const plan = planOfJob(job);
+  return Object.entries<Field>(JOB_FIELDS satisfies FieldTable).map(([name, field]) => {
+    const key = name as JobField;
+    return [key, field, plan[key]];
+  });
+};
+
 /** Everything wrong with a job, field by field; empty when `choose` can answer it as it stands. */
-export function jobProblems(job: Job, catalogue: Catalogue): InputError[] {
-  const { paper } = job;
-  const numbers: [NumberField, number | undefined][] = [
-    ['grammage', paper.grammage],
-    ['caliper', paper.caliper],
-    ['dropSeconds', paper.dropSeconds],
-    ['cobb', paper.cobb],
-    ['widthMm', job.widthMm],
-    ['heightMm', job.heightMm],
-    ['placeSeconds', job.placeSeconds],
-    ['celsius', job.celsius],
-    ['humidity', job.humidity],
-  ];
-  const problems = numbers.flatMap(([field, value]) =>
-    value === undefined ? [] : (numberProblem(field, value) ?? []),
-  );
-  if (!catalogue.papers.has(paper.family)) problems.push(unknownId('family', 'a paper'));
-  if (!catalogue.substrates.has(job.substrate)) problems.push(unknownId('substrate', 'what it goes on'));
-  if (!catalogue.techniques.has(job.tool)) problems.push(unknownId('tool', 'a tool'));
-  if (paper.surface !== undefined && !SURFACES.includes(paper.surface))
-    problems.push(unknownId('surface', 'a surface'));
-  if (paper.sizing !== undefined && !SIZINGS.includes(paper.sizing)) problems.push(unknownId('sizing', 'a sizing'));
-  for (const id of job.atHand) if (!catalogue.adhesives.has(id)) problems.push(unknownId('atHand', 'adhesives'));
-  const grammage = paper.grammage ?? catalogue.papers.get(paper.family)?.grammage.middle;
-  if (grammage !== undefined && paper.caliper !== undefined && problems.length === 0) {
-    const contradiction = caliperProblem(grammage, paper.caliper);
-    if (contradiction) problems.push(contradiction);
-  }
-  return problems;
+export function jobProblems(job: Job, catalogue: Catalogue): readonly InputError[] {
+  const problems = entriesOf(job).flatMap(([name, field, value]) => problemWith(name, field, value, catalogue) ?? []);
+  return problems.length > 0 ? problems : (misfit(job, catalogue) ?? []);
 }
 
+/** A thickness that the weight forbids, each being sound by itself. The weight is the kind's own where none is given. */
+function misfit({ paper }: Job, { papers }: Catalogue): readonly InputError[] | undefined {
+  const grammage = paper.grammage ?? papers.get(paper.family)!.grammage.middle;
+  const problem = paper.caliper === undefined ? undefined : caliperProblem(grammage, paper.caliper);
+  return problem && [problem];
+}
+
+declare const settled: unique symbol;
+/**
+ * A job that `choose` can answer as it stands: `jobProblems` has nothing to say of it. A job is settled once, on its
+ * way in; what ranks takes it for granted.
+ */
+export type SettledJob = Job & { readonly [settled]: true };
+
 /** The job with every unusable part put back to its default, and the fields that were. Never throws. */
-export function settleJob(job: Job, catalogue: Catalogue): { job: Job; dropped: readonly string[] } {
-  let settled = job;
+export function settleJob(job: Job, catalogue: Catalogue): { job: SettledJob; dropped: readonly string[] } {
   const dropped: string[] = [];
-  // Each pass can uncover one more (a caliper is only judged once the grammage is sound).
-  for (let pass = 0; pass < 3; pass += 1) {
-    const fields = new Set(jobProblems(settled, catalogue).map((problem) => problem.field));
-    if (fields.size === 0) break;
-    dropped.push(...fields);
-    const paperFields = ['grammage', 'caliper', 'dropSeconds', 'cobb', 'surface', 'sizing'].filter((field) =>
-      fields.has(field),
-    );
-    const kept = Object.entries(settled.paper).filter(([key]) => !paperFields.includes(key));
-    settled = {
-      ...settled,
-      paper: {
-        ...(Object.fromEntries(kept) as unknown as JobPaper),
-        ...(fields.has('family') && { family: DEFAULT_JOB.paper.family }),
-      },
-      ...(fields.has('substrate') && { substrate: DEFAULT_JOB.substrate }),
-      ...(fields.has('tool') && { tool: DEFAULT_JOB.tool }),
-      ...(fields.has('atHand') && { atHand: settled.atHand.filter((id) => catalogue.adhesives.has(id)) }),
-      ...(fields.has('widthMm') && { widthMm: DEFAULT_JOB.widthMm }),
-      ...(fields.has('heightMm') && { heightMm: DEFAULT_JOB.heightMm }),
-      ...(fields.has('celsius') && { celsius: DEFAULT_JOB.celsius }),
-      ...(fields.has('humidity') && { humidity: DEFAULT_JOB.humidity }),
-    };
-    if (fields.has('placeSeconds')) {
-      const { placeSeconds: _unusable, ...rest } = settled;
-      settled = rest;
-    }
-  }
-  return { job: settled, dropped };
+  const entries = entriesOf(job).map(([name, field, value]): [string, unknown] => {
+    const isSound = (one: unknown) => problemWith(name, field, one, catalogue) === undefined;
+    if (isSound(value)) return [name, value];
+    dropped.push(name);
+    return [name, Array.isArray(value) ? value.filter((one) => isSound([one])) : field.usual];
+  });
+  const sound = dropped.length === 0 ? job : jobOfPlan(Object.fromEntries(entries) as unknown as JobPlan);
+  const { job: fitting, dropped: unfit } = withoutMisfit(sound, catalogue);
+  return { job: fitting, dropped: [...dropped, ...unfit] };
+}
+
+/** A job whose fields are each sound, without a thickness that its weight forbids. */
+export function withoutMisfit(job: Job, catalogue: Catalogue): { job: SettledJob; dropped: readonly string[] } {
+  if (!misfit(job, catalogue)) return { job: job as SettledJob, dropped: [] };
+  const { caliper: _forbidden, ...paper } = job.paper;
+  return { job: { ...job, paper } as SettledJob, dropped: ['caliper'] };
 }

@@ -5,7 +5,7 @@
  */
 import type { Ranked, Verdict } from './finding';
 import type { Bench, Margins } from '../joint/bench';
-import { settleJob, type Job } from './job';
+import { settleJob, type Job, type SettledJob } from './job';
 import { dryMargins, wetMargins } from '../joint/margins';
 import { placementOf } from './placement';
 import type { Adhesive, Catalogue } from '../records/records';
@@ -29,25 +29,28 @@ export const COST = {
 /** Work that stops now and then, so that a page can take it in small turns. */
 export type InTurns<T> = Generator<undefined, T>;
 
-/**
- * Every adhesive of the catalogue, best first, stopping after each. Never throws: a job with unusable parts is
- * answered with those parts at their defaults (see `settleJob`, which names them). `samples` 1–1000.
- */
-export function* rankInTurns(job: Job, catalogue: Catalogue, samples: number = SAMPLES): InTurns<readonly Ranked[]> {
-  const settled = settleJob(job, catalogue).job;
-  const sheet = sheetOf(settled, catalogue);
-  const benches = benchesOf(settled, sheet, catalogue, samples);
+/** Every adhesive of the catalogue for a job that is settled, best first, stopping after each. `samples` 1–1000. */
+export function* rankInTurns(
+  job: SettledJob,
+  catalogue: Catalogue,
+  samples: number = SAMPLES,
+): InTurns<readonly Ranked[]> {
+  const sheet = sheetOf(job, catalogue);
+  const benches = benchesOf(job, sheet, catalogue, samples);
   const ranked: Ranked[] = [];
   for (const adhesive of catalogue.adhesives.values()) {
     yield;
-    ranked.push(judge(adhesive, settled, sheet, benches, catalogue));
+    ranked.push(judge(adhesive, job, sheet, benches, catalogue));
   }
   return ranked.sort(bestFirst);
 }
 
-/** The same in one go. */
+/**
+ * The same in one go, for any job. Never throws: a job with unusable parts is answered with those parts at their
+ * defaults (see `settleJob`, which names them).
+ */
 export const rank = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Ranked[] =>
-  atOnce(rankInTurns(job, catalogue, samples));
+  atOnce(rankInTurns(settleJob(job, catalogue).job, catalogue, samples));
 
 export function atOnce<T>(work: InTurns<T>): T {
   for (;;) {

@@ -1,7 +1,7 @@
 /** What would change the answer: for each thing the person can change, the nearest value that flips first place. */
-import type { Job } from './job';
-import { LIMITS, type NumberField } from './job-limits';
-import { atOnce, rank, type InTurns } from './ranking';
+import { JOB_FIELDS, settleJob, withoutMisfit, type Job, type SettledJob } from './job';
+import { atOnce, rankInTurns, type InTurns } from './ranking';
+import { withinLimits } from '../base/limits';
 import type { Catalogue } from '../records/records';
 import { secondsNeeded } from './sampling';
 import { sheetOf } from '../paper/sheet';
@@ -28,14 +28,14 @@ const DEGREES = [3, 6, 9, 12, 15, 18];
 /** A search that stops before every question to the model, so that a page can take it in small turns. */
 export type FlipSearch = InTurns<Flip | undefined>;
 
-/** Looks for the nearest flip of one field; `now` is the adhesive in first place. Never throws. */
-export function* searchFlip(field: FlipField, now: string, job: Job, catalogue: Catalogue): FlipSearch {
+/** Looks for the nearest flip of one field of a settled job; `now` is the adhesive in first place. */
+export function* searchFlip(field: FlipField, now: string, job: SettledJob, catalogue: Catalogue): FlipSearch {
   const from = valueNow(field, job, catalogue);
   const steps: number[] =
     field === 'celsius' ? DEGREES.flatMap((d) => [from - d, from + d]) : FACTORS.flatMap((f) => [from / f, from * f]);
   const other = (value: number): string | undefined => {
     if (!isOther(field, value, from)) return undefined;
-    const adhesiveId = rank(withValue(field, value, job), catalogue)[0]!.adhesiveId;
+    const adhesiveId = firstOf(withValue(field, value, job, catalogue), catalogue);
     return adhesiveId === now ? undefined : adhesiveId;
   };
   for (const step of steps.map(asShown)) {
@@ -63,8 +63,11 @@ function* refine(found: Flip, other: (value: number) => string | undefined): Fli
 
 /** The nearest flip for one field in one go, or undefined when nothing within reach flips it. */
 export function nearestFlip(field: FlipField, job: Job, catalogue: Catalogue): Flip | undefined {
-  return atOnce(searchFlip(field, rank(job, catalogue)[0]!.adhesiveId, job, catalogue));
+  const sound = settleJob(job, catalogue).job;
+  return atOnce(searchFlip(field, firstOf(sound, catalogue), sound, catalogue));
 }
+
+const firstOf = (job: SettledJob, catalogue: Catalogue): string => atOnce(rankInTurns(job, catalogue))[0]!.adhesiveId;
 
 function valueNow(field: FlipField, job: Job, catalogue: Catalogue): number {
   if (field === 'placeSeconds') return secondsNeeded(job);
@@ -73,20 +76,25 @@ function valueNow(field: FlipField, job: Job, catalogue: Catalogue): number {
   return field === 'grammage' ? sheet.grammage.middle : dropFromSorptivity(sheet.sorptivity.middle);
 }
 
-function withValue(field: FlipField, value: number, job: Job): Job {
+/** The job with another value, which is within its limits. */
+function withValue(field: FlipField, value: number, job: SettledJob, catalogue: Catalogue): SettledJob {
   if (field === 'placeSeconds' || field === 'celsius') return { ...job, [field]: value };
-  if (field === 'grammage') {
-    // A heavier sheet of the same make is thicker in proportion.
-    const { caliper, grammage } = job.paper;
-    const scaled = caliper !== undefined && grammage !== undefined ? { caliper: (caliper * value) / grammage } : {};
-    return { ...job, paper: { ...job.paper, ...scaled, grammage: value } };
-  }
+  if (field === 'grammage') return withGrammage(value, job, catalogue);
   const { cobb: _measured, ...paper } = job.paper;
   return { ...job, paper: { ...paper, dropSeconds: value } };
 }
 
+/** A heavier sheet of the same make is thicker in proportion; a thickness past its limits, or that the weight forbids, is left out. */
+function withGrammage(value: number, job: SettledJob, catalogue: Catalogue): SettledJob {
+  const { caliper, ...paper } = job.paper;
+  const scaled = caliper !== undefined && paper.grammage !== undefined ? (caliper * value) / paper.grammage : caliper;
+  const fits = scaled !== undefined && withinLimits('caliper', scaled, JOB_FIELDS.caliper).ok;
+  const changed = { ...paper, grammage: value, ...(fits && { caliper: scaled }) };
+  return withoutMisfit({ ...job, paper: changed }, catalogue).job;
+}
+
 /** Whether a value can be typed, and reads differently from the one that stands there. */
 function isOther(field: FlipField, value: number, from: number): boolean {
-  const limits = LIMITS[(field === 'absorbency' ? 'dropSeconds' : field) satisfies NumberField];
+  const limits = JOB_FIELDS[field === 'absorbency' ? 'dropSeconds' : field];
   return value >= limits.low && value <= limits.high && value !== asShown(from);
 }

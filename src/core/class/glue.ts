@@ -2,7 +2,8 @@
 import { coverAnswer, type CoverAnswer } from '../cover/answer';
 import { DEFAULT_COVER, type CoverPlan } from '../cover/plan';
 import { mixPlanFor } from '../handover/cover-to-mix';
-import { DEFAULT_JOB, type Job } from '../choose/job';
+import { nearestWithin } from '../base/limits';
+import { DEFAULT_JOB, JOB_FIELDS, type Job } from '../choose/job';
 import { judge } from '../choose/judge';
 import type { MixAnswer } from '../mix/answer';
 import { mixAnswerer } from '../mix/any';
@@ -67,7 +68,7 @@ function mainPiece(pieces: readonly MakePiece[]): MakePiece {
   return (covering.length > 0 ? covering : glued).reduce((a, b) => (area(b) > area(a) ? b : a));
 }
 
-const within = (mm: number): number => Math.min(3000, Math.max(5, Math.round(mm)));
+const within = (mm: number): number => nearestWithin(Math.round(mm), JOB_FIELDS.widthMm);
 
 /** The job of laying this piece in this room. */
 function jobFor(plan: ClassPlan, piece: MakePiece): Job {

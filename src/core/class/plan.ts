@@ -7,7 +7,7 @@ import type { Stock } from '../make/piece';
 import { askedOfMake } from '../make/plan';
 import { STOCK_GRAINS } from '../cut/layout-types';
 
-const side = (key: string, what: string) => lengthSpec('length', key, what, 50, 5000);
+const side = (key: string, what: string) => lengthSpec({}, key, what, 50, 5000);
 const grain = (key: string, what: string) => ({ kind: 'one-of', key, of: STOCK_GRAINS, what }) as const;
 
 /** Fixed order: links are written in it. The project's own fields come first, under its own keys. */

@@ -19,10 +19,10 @@ export const THINGS = [
 export const COVER_SPECS = {
   thing: { kind: 'one-of', key: 'thing', of: THINGS, what: 'What you cover' },
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  width: lengthSpec('length', 'wide', 'The width', 5, 3000),
-  height: lengthSpec('length', 'high', 'The height', 5, 3000),
-  thickness: lengthSpec('length', 'thick', 'The thickness', 0.5, 500),
-  turnIn: lengthSpec('length', 'turn', 'The turn-in', 0, 100),
+  width: lengthSpec({}, 'wide', 'The width', 5, 3000),
+  height: lengthSpec({}, 'high', 'The height', 5, 3000),
+  thickness: lengthSpec({}, 'thick', 'The thickness', 0.5, 500),
+  turnIn: lengthSpec({}, 'turn', 'The turn-in', 0, 100),
   pieces: {
     kind: 'list',
     key: 'pieces',
@@ -43,8 +43,8 @@ export const COVER_SPECS = {
   paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
   makers: { kind: 'number', key: 'makers', low: 1, high: 500, unit: '', what: 'The number of makers', whole: true },
   spare: { kind: 'number', key: 'spare', low: 0, high: 200, unit: '%', what: 'What is spare' },
-  bottle: { kind: 'maybe', key: 'bottle', low: 1, high: 50000, unit: 'ml', what: 'The bottle' },
-  price: { kind: 'maybe', key: 'price', low: 0, high: 100000, unit: '', what: 'The price of one' },
+  bottle: { kind: 'number', optional: true, key: 'bottle', low: 1, high: 50000, unit: 'ml', what: 'The bottle' },
+  price: { kind: 'number', optional: true, key: 'price', low: 0, high: 100000, unit: '', what: 'The price of one' },
 } as const;
 
 export type CoverPlan = PlanOf<typeof COVER_SPECS>;

@@ -36,7 +36,7 @@ export const CUT_SPECS = {
     show: showCutPieces,
   },
   kits: { kind: 'number', key: 'kits', low: 1, high: 200, unit: '', what: 'The number of kits', whole: true },
-  kerf: lengthSpec('length', 'kerf', 'What a cut takes away', 0, 10),
+  kerf: lengthSpec({}, 'kerf', 'What a cut takes away', 0, 10),
 } as const;
 
 export type CutPlan = PlanOf<typeof CUT_SPECS>;

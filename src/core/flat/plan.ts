@@ -13,13 +13,13 @@ const humidity = { kind: 'number', low: 5, high: 95, unit: '%' } as const;
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const FLAT_SPECS = {
   paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
-  paperWeight: { kind: 'maybe', key: 'gsm', ...weight, what: 'The weight of the cover paper' },
+  paperWeight: { kind: 'number', optional: true, key: 'gsm', ...weight, what: 'The weight of the cover paper' },
   paperGrain: { kind: 'one-of', key: 'grain', of: SHEET_GRAINS, what: 'The grain of the cover paper' },
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  width: lengthSpec('length', 'wide', 'The width', 10, 2000),
-  height: lengthSpec('length', 'high', 'The height', 10, 2000),
+  width: lengthSpec({}, 'wide', 'The width', 10, 2000),
+  height: lengthSpec({}, 'high', 'The height', 10, 2000),
   board: { kind: 'text', key: 'board', pattern: RECORD_ID, what: 'The board' },
-  boardThick: lengthSpec('maybe-length', 'thick', 'The thickness of the board', 0.3, 20),
+  boardThick: lengthSpec({ optional: true }, 'thick', 'The thickness of the board', 0.3, 20),
   boardGrain: {
     kind: 'one-of',
     key: 'board-grain',
@@ -30,7 +30,7 @@ export const FLAT_SPECS = {
   tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
   lining: { kind: 'one-of', key: 'lining', of: ['none', 'paper'], what: 'The lining' },
   liningPaper: { kind: 'text', key: 'inside', pattern: PAPER_TEXT, what: 'The paper of the lining' },
-  liningWeight: { kind: 'maybe', key: 'inside-gsm', ...weight, what: 'The weight of the lining' },
+  liningWeight: { kind: 'number', optional: true, key: 'inside-gsm', ...weight, what: 'The weight of the lining' },
   liningGrain: { kind: 'one-of', key: 'inside-grain', of: SHEET_GRAINS, what: 'The grain of the lining' },
   press: { kind: 'number', key: 'press', low: 0, high: 336, unit: 'h', what: 'The time under weight' },
   celsius: { kind: 'number', key: 'room', low: 5, high: 40, unit: '°C', what: 'The temperature' },

@@ -2,7 +2,8 @@
 import { rowsOf, type CoverPlan } from '../cover/plan';
 import type { Coverage } from '../adhesive/coverage';
 import { chanceInTen, figure, span } from '../base/format';
-import { DEFAULT_JOB } from '../choose/job';
+import { nearestWithin } from '../base/limits';
+import { DEFAULT_JOB, JOB_FIELDS } from '../choose/job';
 import { judge } from '../choose/judge';
 import type { Fact } from '../base/fact';
 import { poreVolume } from '../paper/paper';
@@ -23,7 +24,7 @@ export function flatFacts(
   const adhesive = catalogue.adhesives.get(plan.adhesive);
   if (adhesive?.form !== 'wet') throw new RangeError(`${plan.adhesive} is not spread wet`);
   const board = boardOf(plan);
-  const size = (mm: number) => Math.min(3000, Math.max(5, mm));
+  const size = (mm: number) => nearestWithin(mm, JOB_FIELDS.widthMm);
   const job = {
     ...DEFAULT_JOB,
     paper: own,

@@ -1,130 +1,199 @@
 /**
- * A calculator's fields, said once: what each may be, how it is read from what was typed, and how it
- * travels in a link. A plan is the values; texts are what the reader typed, kept as typed.
+ * A calculator's fields, said once. A table has a row for each: what it is called, what it may be, what stands there
+ * at first, when it is asked for, and what carries it in a link. From the table follow the form, what is said of a
+ * slip, the link and what is said of a link that cannot be read, and the tests that send nonsense.
+ *
+ * A plan is the values, typed; texts are what stands in the form, as it was typed or ticked. The grammar of a link
+ * stands in links alone (`plan-link.ts` writes it, `read-plan-link.ts` reads it).
  */
-import { formatAmount } from '../base/format';
 import type { LengthUnit } from '../base/length-text';
+import { withinLimits, type NumberLimits } from '../base/limits';
 import { parseNumber } from '../base/number-text';
+import { unknownId } from '../base/record-id';
 import { fail, ok, type InputError, type Result } from '../base/result';
 
-interface Measured {
+interface Row {
+  /** what carries it in a link; never changes once links are about */
   readonly key: string;
-  readonly low: number;
-  readonly high: number;
-  readonly unit: string;
-  /** as a sentence begins */
+  /** as the form shows it; none where the form words it by the rest of the plan */
+  readonly label?: string;
+  /** as a sentence begins: "The width" */
   readonly what: string;
-  /** no halves: makers, coats */
-  readonly whole?: true;
+  /** whether a plan asks for it, by the plan's other values; always where this is left out */
+  readonly asked?: (plan: never) => boolean;
+  /** for the id of a record: whether it is one, and what it is called in "Choose … from the list." */
+  readonly record?: { readonly called: string; readonly isOne: (id: string, catalogue: never) => boolean };
 }
 
-export type Spec =
-  /** 'maybe' may be left empty */
-  | (Measured & { readonly kind: 'number' })
-  | (Measured & { readonly kind: 'maybe' })
-  /** typed in the plan's unit, with fractions, and kept in mm; it brings its own reader, as few calculators need one */
-  | (Measured & {
-      readonly kind: 'length';
-      readonly parse: (typed: string, unit: LengthUnit, field: string) => Result<number>;
-      readonly show: (kept: number, unit: LengthUnit) => string;
-    })
-  /** the same, and may be left empty */
-  | (Measured & {
-      readonly kind: 'maybe-length';
-      readonly parse: (typed: string, unit: LengthUnit, field: string) => Result<number>;
-      readonly show: (kept: number, unit: LengthUnit) => string;
-    })
-  | { readonly kind: 'one-of'; readonly key: string; readonly of: readonly string[]; readonly what: string }
-  | { readonly kind: 'text'; readonly key: string; readonly pattern: RegExp; readonly what: string }
-  /** what is typed in one way and kept in another, which the pattern knows */
-  | {
-      readonly kind: 'list';
-      readonly key: string;
-      readonly pattern: RegExp;
-      readonly what: string;
-      readonly parse: (typed: string, unit: LengthUnit) => Result<string>;
-      readonly show: (kept: string, unit: LengthUnit) => string;
-    };
+export type Field = Row &
+  (
+    | (NumberLimits & { readonly kind: 'number'; readonly optional?: true; readonly usual?: number | undefined })
+    /** typed in the plan's unit, with fractions, and kept in mm; it brings its own reader, as few calculators need one */
+    | (NumberLimits & {
+        readonly kind: 'length';
+        readonly optional?: true;
+        readonly usual?: number | undefined;
+        readonly parse: (typed: string, unit: LengthUnit, field: string) => Result<number>;
+        readonly show: (kept: number, unit: LengthUnit) => string;
+      })
+    | {
+        readonly kind: 'one-of';
+        readonly of: readonly string[];
+        readonly optional?: true;
+        readonly usual?: string | undefined;
+      }
+    | { readonly kind: 'yes-no'; readonly optional?: true; readonly usual?: boolean | undefined }
+    | { readonly kind: 'text'; readonly pattern: RegExp; readonly usual?: string }
+    /** any of a few words, in the table's order whichever was ticked first */
+    | { readonly kind: 'some-of'; readonly of: readonly string[]; readonly usual: readonly string[] }
+    /** ids of records, `most` at most */
+    | {
+        readonly kind: 'ids';
+        readonly pattern: RegExp;
+        readonly most: number;
+        readonly usual: readonly string[];
+      }
+    /** what is typed in one way and kept in another, which the pattern knows */
+    | {
+        readonly kind: 'list';
+        readonly pattern: RegExp;
+        readonly parse: (typed: string, unit: LengthUnit) => Result<string>;
+        readonly show: (kept: string, unit: LengthUnit) => string;
+        readonly usual?: string;
+      }
+  );
 
-export type Specs = Readonly<Record<string, Spec>>;
+/** Rows by the name of their field, in the order in which links are written. */
+export type Specs = FieldTable;
+export type Spec = Field;
+export type FieldTable = Readonly<Record<string, Field>>;
 
-type ValueOf<S extends Spec> = S extends { readonly kind: 'number' | 'length' }
+type Kept<F extends Field> = F extends { readonly kind: 'number' | 'length' }
   ? number
-  : S extends { readonly kind: 'maybe' | 'maybe-length' }
-    ? number | undefined
-    : S extends { readonly kind: 'one-of'; readonly of: readonly (infer T)[] }
+  : F extends { readonly kind: 'yes-no' }
+    ? boolean
+    : F extends { readonly kind: 'one-of'; readonly of: readonly (infer T)[] }
       ? T
-      : string;
+      : F extends { readonly kind: 'some-of'; readonly of: readonly (infer T)[] }
+        ? readonly T[]
+        : F extends { readonly kind: 'ids' }
+          ? readonly string[]
+          : string;
 
-export type PlanOf<S extends Specs> = { readonly [K in keyof S]: ValueOf<S[K]> };
-export type TextsOf<S extends Specs> = { readonly [K in keyof S]: string };
+/** The values of a table's fields; of what may be left empty, undefined. */
+export type PlanOf<S extends FieldTable> = {
+  readonly [K in keyof S]: S[K] extends { readonly optional: true } ? Kept<S[K]> | undefined : Kept<S[K]>;
+};
+/** What stands in the form: the text of each field; of those that are ticked, what is ticked. */
+export type TextsOf<S extends FieldTable> = {
+  readonly [K in keyof S]: S[K] extends { readonly kind: 'some-of' | 'ids' } ? Kept<S[K]> : string;
+};
 
-const unitIn = (fields: Readonly<Record<string, unknown>>): LengthUnit =>
-  fields['unit'] === 'cm' || fields['unit'] === 'in' ? fields['unit'] : 'mm';
+const unitIn = (values: Readonly<Record<string, unknown>>): LengthUnit =>
+  values['unit'] === 'cm' || values['unit'] === 'in' ? values['unit'] : 'mm';
+
+/** What stands there when nothing was said. */
+export const usualOf = <S extends FieldTable>(fields: S): PlanOf<S> =>
+  Object.fromEntries(Object.entries(fields).map(([name, { usual }]) => [name, usual])) as PlanOf<S>;
+
+/** The fields that a plan asks for; a slip in any other is out of sight. */
+export const askedOf = <S extends FieldTable>(plan: PlanOf<S>, fields: S): readonly (keyof S & string)[] =>
+  Object.keys(fields).filter((name) => isAsked(fields[name]!, plan));
+
+const mayBeEmpty = (field: Field): boolean => 'optional' in field && field.optional === true;
+
+/** Whether this plan asks for a field of its table. */
+export const isAsked = ({ asked }: Field, plan: object): boolean => asked === undefined || asked(plan as never);
 
 /** A plan as its reader would have typed it. */
-export function textsOf<S extends Specs>(plan: PlanOf<S>, specs: S): TextsOf<S> {
+export function textsOf<S extends FieldTable>(plan: PlanOf<S>, fields: S): TextsOf<S> {
   const unit = unitIn(plan);
-  const entries = Object.entries(specs).map(([field, spec]) => {
-    const value: unknown = plan[field];
-    if (value !== undefined && (spec.kind === 'length' || spec.kind === 'maybe-length'))
-      return [field, spec.show(value as number, unit)];
-    if (spec.kind === 'list') return [field, spec.show(value as string, unit)];
-    return [field, value === undefined ? '' : String(value)];
-  });
+  const entries = Object.entries(fields).map(([name, field]) => [name, textOf(field, plan[name], unit)]);
   return Object.fromEntries(entries) as TextsOf<S>;
 }
 
-/** The value of one text, or what is wrong with it. */
-export function read(field: string, spec: Spec, text: string): Result<unknown> {
-  const tidy = text.trim();
-  const { what } = spec;
-  if (spec.kind === 'one-of' || spec.kind === 'text' || spec.kind === 'list') {
-    const fits = spec.kind === 'one-of' ? spec.of.includes(tidy) : spec.pattern.test(tidy);
-    const message = spec.kind === 'one-of' ? `${what}: choose one from the list.` : `${what} cannot be read.`;
-    return fits ? ok(tidy) : fail([{ field, code: 'unknown-id', message }]);
+function textOf(field: Field, value: unknown, unit: LengthUnit): string | readonly string[] {
+  if (value === undefined) return '';
+  if (field.kind === 'length') return field.show(value as number, unit);
+  if (field.kind === 'list') return field.show(value as string, unit);
+  if (field.kind === 'yes-no') return value ? 'yes' : 'no';
+  return field.kind === 'some-of' || field.kind === 'ids' ? (value as readonly string[]) : String(value);
+}
+
+/** What is wrong with one value that is kept, or undefined. With a `catalogue`, records must be there too. */
+export function problemWith(name: string, field: Field, value: unknown, catalogue?: object): InputError | undefined {
+  if (value === undefined && mayBeEmpty(field)) return undefined;
+  const { record, what } = field;
+  if (record && catalogue) {
+    const known = [value].flat().every((id) => record.isOne(id as string, catalogue as never));
+    return known ? undefined : unknownId(name, record.called);
   }
-  if ((spec.kind === 'maybe' || spec.kind === 'maybe-length') && tidy === '') return ok(undefined);
-  const { low, high, unit } = spec;
-  const value = parseNumber(tidy);
-  const allowed = `from ${formatAmount(low, 6)} to ${formatAmount(high, 6)}${unit ? `\u00a0${unit}` : ''}`;
-  const problem = (code: InputError['code']) =>
-    fail([
-      {
-        field,
-        code,
-        message: `${what} must be a ${spec.whole ? 'whole ' : ''}number ${allowed}.`,
-        limits: { low, high, unit },
-      },
-    ]);
-  if (value === undefined || (spec.whole && !Number.isInteger(value)))
-    return problem(tidy === '' ? 'empty' : 'not-a-number');
-  return value < low ? problem('too-small') : value > high ? problem('too-large') : ok(value);
+  const unreadable = { field: name, code: 'unknown-id', message: `${what} cannot be read.` } as const;
+  switch (field.kind) {
+    case 'number':
+    case 'length': {
+      const found = withinLimits(name, value as number, field);
+      return found.ok ? undefined : found.errors[0];
+    }
+    case 'one-of':
+    case 'some-of': {
+      const fits = [value].flat().every((one) => field.of.includes(one as string));
+      return fits ? undefined : { ...unreadable, message: `${what}: choose one from the list.` };
+    }
+    case 'yes-no':
+      return typeof value === 'boolean' ? undefined : unreadable;
+    case 'ids':
+    case 'text':
+    case 'list':
+      return [value].flat().every((one) => field.pattern.test(one as string)) ? undefined : unreadable;
+  }
+}
+
+/** The value of one text, a length in mm without its unit; or what is wrong with it. */
+export function valueOf(name: string, field: Field, text: string): Result<unknown> {
+  const tidy = text.trim();
+  if (tidy === '' && mayBeEmpty(field)) return ok(undefined);
+  if (field.kind === 'number' || field.kind === 'length') {
+    const found = withinLimits(name, parseNumber(tidy), field);
+    return found.ok || tidy !== '' ? found : fail(found.errors.map((error) => ({ ...error, code: 'empty' })));
+  }
+  const value = field.kind !== 'yes-no' ? tidy : tidy === 'yes' ? true : tidy === 'no' ? false : tidy;
+  const problem = problemWith(name, field, value);
+  return problem ? fail([problem]) : ok(value);
 }
 
 /** The same for what the reader types, where lengths bear units and lists are laid out in rows. */
-function readTyped(field: string, spec: Spec, text: string, unit: LengthUnit): Result<unknown> {
-  if (spec.kind === 'maybe-length' && text.trim() === '') return ok(undefined);
-  if (spec.kind === 'length' || spec.kind === 'maybe-length') return spec.parse(text, unit, field);
-  return spec.kind === 'list' ? spec.parse(text, unit) : read(field, spec, text);
+function typedValueOf(
+  name: string,
+  field: Field,
+  typed: string | readonly string[],
+  unit: LengthUnit,
+): Result<unknown> {
+  if (typeof typed !== 'string') return ok(typed);
+  if (typed.trim() === '' && mayBeEmpty(field)) return ok(undefined);
+  if (field.kind === 'length') return field.parse(typed, unit, name);
+  return field.kind === 'list' ? field.parse(typed, unit) : valueOf(name, field, typed);
 }
 
 /**
- * The plan that these texts make. Only `asked` fields can be wrong: what another kind of job would ask
- * for is out of sight, so a slip there is passed over and `fallback` used.
+ * The plan that these texts make. Only fields that are asked for can be wrong: what another kind of job would ask
+ * for is out of sight, so a slip there is passed over and the value of `fallback` used. `asked` names others than
+ * those that the plan itself asks for.
  */
-export function readTexts<S extends Specs>(
+export function readTexts<S extends FieldTable>(
   texts: TextsOf<S>,
-  specs: S,
-  asked: readonly (keyof S)[],
+  fields: S,
+  asked: readonly (keyof S)[] | undefined,
   fallback: PlanOf<S>,
 ): { plan: PlanOf<S>; problems: readonly InputError[] } {
-  const problems: InputError[] = [];
-  const entries = Object.entries(specs).map(([field, spec]) => {
-    const found = readTyped(field, spec, texts[field] ?? '', unitIn(texts));
-    if (found.ok) return [field, found.value];
-    if (asked.includes(field)) problems.push(...found.errors);
-    return [field, fallback[field]];
+  const slips = new Map<string, readonly InputError[]>();
+  const entries = Object.entries(fields).map(([name, field]) => {
+    const found = typedValueOf(name, field, texts[name] ?? '', unitIn(texts));
+    if (found.ok) return [name, found.value];
+    slips.set(name, found.errors);
+    return [name, fallback[name]];
   });
-  return { plan: Object.fromEntries(entries) as PlanOf<S>, problems };
+  const plan = Object.fromEntries(entries) as PlanOf<S>;
+  const seen = asked ?? askedOf(plan, fields);
+  return { plan, problems: [...slips].flatMap(([name, errors]) => (seen.includes(name) ? errors : [])) };
 }

@@ -5,7 +5,7 @@ import type { PlanOf } from '../link/fields';
 
 const own = (id: MeasureId) => {
   const { key, what, low, high } = MEASURES[id];
-  return length('maybe-length', key, what, low, high);
+  return length({ optional: true }, key, what, low, high);
 };
 const oneOf = <const T extends readonly string[]>(key: string, of: T, what: string) =>
   ({ kind: 'one-of', key, of, what }) as const;
@@ -17,18 +17,18 @@ export type ProjectId = (typeof PROJECT_IDS)[number];
 export const makeSpecs = {
   project: oneOf('make', PROJECT_IDS, 'What you make'),
   unit: oneOf('in', ['mm', 'cm', 'in'], 'The unit'),
-  width: length('length', 'wide', 'The width', 20, 1000),
-  height: length('length', 'high', 'The height', 20, 1000),
+  width: length({}, 'wide', 'The width', 20, 1000),
+  height: length({}, 'high', 'The height', 20, 1000),
   thicknessFrom: oneOf('thick-by', ['measured', 'leaves'], 'How the thickness is known'),
-  thickness: length('length', 'thick', 'The thickness', 1, 200),
+  thickness: length({}, 'thick', 'The thickness', 1, 200),
   leaves: { kind: 'number', key: 'leaves', low: 1, high: 5000, unit: '', what: 'The number of leaves', whole: true },
   caliper: { kind: 'number', key: 'caliper', low: 10, high: 3000, unit: 'µm', what: 'The caliper of one leaf' },
-  board: length('length', 'board', 'The board’s thickness', 0.3, 10),
+  board: length({}, 'board', 'The board’s thickness', 0.3, 10),
   cover: oneOf('cover', ['full', 'quarter'], 'How it is covered'),
   stock: oneOf('with', ['cloth', 'paper'], 'What it is covered with'),
   back: oneOf('spine-lining', ['none', 'lining', 'hollow'], 'The back of the block'),
   panels: { kind: 'number', key: 'panels', low: 2, high: 60, unit: '', what: 'The number of panels', whole: true },
-  sheet: length('maybe-length', 'sheet', 'The longest strip', 30, 5000),
+  sheet: length({ optional: true }, 'sheet', 'The longest strip', 30, 5000),
   lined: oneOf('lined', ['yes', 'no'], 'The lining'),
   ties: oneOf('ties', ['0', '1', '3'], 'The ties'),
   ...{ square: own('square'), joint: own('joint'), spine: own('spine'), turnIn: own('turnIn') },

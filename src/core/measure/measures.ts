@@ -1,7 +1,8 @@
 /** From what was measured to a grammage and a caliper, or to what cannot be. */
 import { readDrops } from '../paper/drop-test';
 import { figure } from '../base/format';
-import { caliperProblem, PAPER_LIMITS, withinLimits } from '../paper/limits';
+import { withinLimits } from '../base/limits';
+import { caliperProblem, PAPER_LIMITS } from '../paper/limits';
 import type { MeasureField, MeasurePlan } from './plan';
 import { grammageFromBasisWeight, grammageFromThousand, grammageFromWeighing, type Weighing } from '../paper/paper';
 import type { InputError } from '../base/result';

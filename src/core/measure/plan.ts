@@ -5,7 +5,8 @@ import { GRAIN_TESTS } from '../paper/grain-tests';
 import { parseDrops, showDrops, DROPS_PATTERN } from '../paper/drop-test';
 import { BASIC_SHEETS, type Grade } from '../paper/paper';
 import { PAPER_NAME } from '../paper/own-paper';
-import { PAPER_LIMITS, type NumberLimits } from '../paper/limits';
+import type { NumberLimits } from '../base/limits';
+import { PAPER_LIMITS } from '../paper/limits';
 import type { PlanOf } from '../link/fields';
 
 export const GRADES = Object.keys(BASIC_SHEETS) as Grade[];

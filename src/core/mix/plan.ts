@@ -27,7 +27,7 @@ const percent = (key: string, what: string, low = 0.05, high = 60) =>
 export const MIX_SPECS = {
   kind: { kind: 'one-of', key: 'do', of: MIX_KINDS, what: 'What to do' },
   powder: { kind: 'one-of', key: 'powder', of: POWDERS, what: 'The powder' },
-  grade: { kind: 'maybe', key: 'grade', low: 15, high: 100000, unit: 'mPa·s', what: 'The grade' },
+  grade: { kind: 'number', optional: true, key: 'grade', low: 15, high: 100000, unit: 'mPa·s', what: 'The grade' },
   percent: percent('percent', 'The strength', 0.05, 40),
   basis: { kind: 'one-of', key: 'per', of: ['w/v', 'w/w'], what: 'How per cent is counted' },
   starch: { kind: 'one-of', key: 'starch', of: STARCHES, what: 'The starch' },

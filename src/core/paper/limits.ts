@@ -1,17 +1,8 @@
 /** What each number of a paper may be, in one place: forms, links, own papers and jobs all hold to these. */
-import { fail, ok, type ErrorCode, type InputError, type Result } from '../base/result';
+import type { NumberLimits } from '../base/limits';
+import type { InputError } from '../base/result';
 import { densityIsPossible, FIBRE_DENSITY, LEAST_DENSITY } from './paper';
 import { LONGEST_DROP_SECONDS } from './sorption';
-
-/** What a number may be, in the unit its field is labelled with, and what it is called as a sentence begins. */
-export interface NumberLimits {
-  readonly low: number;
-  readonly high: number;
-  readonly unit: string;
-  readonly what: string;
-  /** said after the limits when the number is above them */
-  readonly ifTooLarge?: string;
-}
 
 export const PAPER_LIMITS = {
   grammage: { low: 5, high: 600, unit: 'g/m²', what: 'The weight of the paper' },
@@ -25,23 +16,6 @@ export const PAPER_LIMITS = {
   },
   cobb: { low: 1, high: 400, unit: 'g/m²', what: 'The Cobb 60 figure' },
 } as const satisfies Record<string, NumberLimits>;
-
-/** The number itself when it is within its limits; else what is wrong with it, saying what is allowed. */
-export function withinLimits(field: string, value: number, limits: NumberLimits): Result<number> {
-  const { low, high, unit, what, ifTooLarge = '' } = limits;
-  const problem = (code: ErrorCode): Result<number> =>
-    fail([
-      {
-        field,
-        code,
-        message: `${what} must be a number from ${low} to ${high} ${unit}.${code === 'too-large' ? ifTooLarge : ''}`,
-        limits: { low, high, unit },
-      },
-    ]);
-  if (!Number.isFinite(value)) return problem('not-a-number');
-  if (value < low) return problem('too-small');
-  return value > high ? problem('too-large') : ok(value);
-}
 
 /** A caliper that makes the sheet denser than cellulose, or lighter than any felt, is a slip of unit or of a digit. */
 export function caliperProblem(grammage: number, caliper: number): InputError | undefined {

@@ -3,7 +3,8 @@
  * "chiyogami~92gsm~140um~25s~up~named Grey with cranes". Reading never throws.
  */
 import type { JobPaper } from './asked-paper';
-import { PAPER_LIMITS, withinLimits } from './limits';
+import { withinLimits } from '../base/limits';
+import { PAPER_LIMITS } from './limits';
 import { densityIsPossible } from './paper';
 import { lowerFirst } from '../base/format';
 import { PAPER_TEXT } from '../base/record-id';

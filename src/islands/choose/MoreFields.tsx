@@ -1,12 +1,13 @@
 /** The fields that only the chooser's own page has: more of the paper, the needs, the bench. */
 import { useStore } from '@nanostores/preact';
 import { NEED_WORDS } from '../../core/choose/tipping-words';
-import { NEEDS } from '../../core/choose/job';
+import { JOB_FIELDS, JOB_PAPER_FIELDS, NEEDS } from '../../core/choose/job';
 import { SIZINGS, SURFACES } from '../../core/paper/asked-paper';
 import type { Sizing, Surface } from '../../core/records/records';
 import { Choices } from '../parts/Choices';
-import { named, NumberField, SelectField } from '../parts/Field';
-import { useErrors, type FieldsProps } from './PaperFields';
+import { named } from '../parts/Field';
+import { PickOf, TextOf } from '../parts/PlanField';
+import type { FieldsProps } from './PaperFields';
 
 const SURFACE_WORDS: Record<Surface, string> = {
   smooth: 'Smooth',
@@ -21,88 +22,60 @@ const SIZING_WORDS: Record<Sizing, string> = {
   coated: 'Coated',
 };
 
+/** Of what is asked of the sheet, what stands here: all but its kind and its weight. */
+const FOLDED = (Object.keys(JOB_PAPER_FIELDS) as (keyof typeof JOB_PAPER_FIELDS)[]).filter(
+  (field) => field !== 'family' && field !== 'grammage',
+);
+
 /** What a test or a data sheet says of this sheet; empty fields are taken from its kind. */
-export function MoreAboutPaper({ store, prefix }: FieldsProps) {
-  const inputs = useStore(store.$inputs);
-  const error = useErrors(store);
-  const told = [inputs.caliper, inputs.dropSeconds, inputs.cobb, inputs.surface, inputs.sizing, inputs.coloursRun].some(
-    Boolean,
-  );
-  const family = store.catalogue.papers.get(inputs.family);
+export function MoreAboutPaper(props: FieldsProps) {
+  const { $texts, catalogue } = props.store;
+  const texts = useStore($texts);
+  const family = catalogue.papers.get(texts.family);
   return (
-    <details open={told}>
+    <details open={FOLDED.some((field) => texts[field] !== '')}>
       <summary>More about this paper, if you know it</summary>
       <div class="field-row">
-        <NumberField
-          id={`${prefix}dropSeconds`}
-          label="A drop sinks in after"
-          unit="s"
-          value={inputs.dropSeconds}
-          hint="Drop water on the back and time it until the shine goes."
-          error={error('dropSeconds')}
-          onText={(text) => store.set('dropSeconds', text)}
-        />
-        <NumberField
-          id={`${prefix}cobb`}
-          label="or Cobb 60"
-          unit="g/m²"
-          value={inputs.cobb}
-          hint="From a data sheet; it wins over the drop."
-          error={error('cobb')}
-          onText={(text) => store.set('cobb', text)}
-        />
+        <TextOf {...props} field="dropSeconds" hint="Drop water on the back and time it until the shine goes." />
+        <TextOf {...props} field="cobb" hint="From a data sheet; it wins over the drop." />
       </div>
-      <NumberField
-        id={`${prefix}caliper`}
-        label="Thickness"
-        unit="µm"
-        value={inputs.caliper}
-        hint="0.1 mm is 100 µm. Empty: from the family's density."
-        error={error('caliper')}
-        onText={(text) => store.set('caliper', text)}
-      />
-      <SelectField
-        id={`${prefix}surface`}
-        label="Its surface"
-        value={inputs.surface}
+      <TextOf {...props} field="caliper" hint="0.1 mm is 100 µm. Empty: from the family's density." />
+      <PickOf
+        {...props}
+        field="surface"
         options={[
           { value: '', text: `As its kind: ${family ? SURFACE_WORDS[family.surface].toLowerCase() : ''}` },
           ...SURFACES.map((value) => ({ value, text: SURFACE_WORDS[value] })),
         ]}
-        onPick={(value) => store.set('surface', value as '' | Surface)}
       />
-      <SelectField
-        id={`${prefix}sizing`}
-        label="Its sizing or coating"
-        value={inputs.sizing}
+      <PickOf
+        {...props}
+        field="sizing"
         options={[
           { value: '', text: `As its kind: ${family ? SIZING_WORDS[family.sizing].toLowerCase() : ''}` },
           ...SIZINGS.map((value) => ({ value, text: SIZING_WORDS[value] })),
         ]}
-        onPick={(value) => store.set('sizing', value as '' | Sizing)}
       />
-      <SelectField
-        id={`${prefix}coloursRun`}
-        label="Do its colours run when wet?"
-        value={inputs.coloursRun}
+      <PickOf
+        {...props}
+        field="coloursRun"
         options={[
           { value: '', text: `As its kind: ${family?.coloursRun ?? ''}` },
           { value: 'yes', text: 'Yes, they run' },
           { value: 'no', text: 'No, they are fast' },
         ]}
-        onPick={(value) => store.set('coloursRun', value as '' | 'yes' | 'no')}
       />
     </details>
   );
 }
 
 export function NeedFields({ store }: Pick<FieldsProps, 'store'>) {
-  const { needs } = useStore(store.$inputs);
+  const { needs } = useStore(store.$texts);
   return (
     <details open={needs.length > 0}>
       <summary>What the work must do{needs.length > 0 ? ` (${needs.length})` : ''}</summary>
       <Choices
-        legend="It needs to be"
+        legend={JOB_FIELDS.needs.label}
         name="needs"
         options={NEEDS.map((value) => ({ value, text: NEED_WORDS[value] }))}
         chosen={needs}
@@ -112,56 +85,33 @@ export function NeedFields({ store }: Pick<FieldsProps, 'store'>) {
   );
 }
 
-export function BenchFields({ store, prefix }: FieldsProps) {
-  const inputs = useStore(store.$inputs);
+export function BenchFields(props: FieldsProps) {
+  const { store } = props;
+  const { atHand } = useStore(store.$texts);
   const suggested = useStore(store.$suggestedSeconds);
-  const error = useErrors(store);
-  const text = (
-    field: 'widthMm' | 'heightMm' | 'placeSeconds' | 'celsius' | 'humidity',
-    label: string,
-    unit: string,
-    placeholder?: string,
-  ) => (
-    <NumberField
-      id={prefix + field}
-      label={label}
-      unit={unit}
-      value={inputs[field]}
-      placeholder={placeholder}
-      error={error(field)}
-      onText={(value) => store.set(field, value)}
-    />
-  );
   return (
     <>
       <details>
         <summary>The piece, the room and the tool</summary>
         <div class="field-row">
-          {text('widthMm', 'Width', 'mm')}
-          {text('heightMm', 'Height', 'mm')}
+          <TextOf {...props} field="widthMm" />
+          <TextOf {...props} field="heightMm" />
         </div>
-        {text('placeSeconds', 'Time you need to place it', 's', `${suggested}, from its size`)}
+        <TextOf {...props} field="placeSeconds" placeholder={`${suggested}, from its size`} />
         <div class="field-row">
-          {text('celsius', 'Room', '°C')}
-          {text('humidity', 'Humidity', '% RH')}
+          <TextOf {...props} field="celsius" />
+          <TextOf {...props} field="humidity" unit="% RH" />
         </div>
-        <SelectField
-          id={`${prefix}tool`}
-          label="Your tool"
-          value={inputs.tool}
-          options={named(store.catalogue.techniques)}
-          error={error('tool')}
-          onPick={(id) => store.set('tool', id)}
-        />
+        <PickOf {...props} field="tool" options={named(store.catalogue.techniques)} />
       </details>
-      <details open={inputs.atHand.length > 0}>
-        <summary>Only what is at hand{inputs.atHand.length > 0 ? ` (${inputs.atHand.length})` : ''}</summary>
+      <details open={atHand.length > 0}>
+        <summary>Only what is at hand{atHand.length > 0 ? ` (${atHand.length})` : ''}</summary>
         <Choices
-          legend="Adhesives you have"
+          legend={JOB_FIELDS.atHand.label}
           name="atHand"
           hint="Tick none to rank them all."
           options={named(store.catalogue.adhesives)}
-          chosen={inputs.atHand}
+          chosen={atHand}
           onToggle={(value) => store.toggle('atHand', value)}
         />
       </details>

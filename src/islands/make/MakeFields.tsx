@@ -3,12 +3,12 @@ import { useStore } from '@nanostores/preact';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { MakeField } from '../../core/make/fields';
 import { PROJECTS } from '../../core/make/plan';
-import { OneOfField, PickOf, TextOf, type Fields } from '../parts/PlanField';
+import { OneOfField, PickOf, TextOf, type FieldStore } from '../parts/PlanField';
 import { UnitField } from '../parts/UnitField';
 
 export interface MakeFieldsProps {
   /** any store whose fields hold a project */
-  readonly store: Fields<MakeField> & { readonly changeUnit: (unit: LengthUnit) => void };
+  readonly store: FieldStore<MakeField> & { readonly changeUnit: (unit: LengthUnit) => void };
   readonly prefix: string;
 }
 

@@ -24,8 +24,8 @@ export function StretchFields(props: MixFieldsProps) {
       />
       {aim === 'parts' ? (
         <div class="field-row">
-          <TextOf<MixField> {...props} field="baseParts" label="Parts of PVA" />
-          <TextOf<MixField> {...props} field="extenderParts" label="Parts added" />
+          <TextOf<MixField> {...props} field="baseParts" label="Parts of PVA" unit="" />
+          <TextOf<MixField> {...props} field="extenderParts" label="Parts added" unit="" />
         </div>
       ) : (
         <TextOf<MixField> {...props} field="solids" label="Solids of the mix" unit="% by mass" />

@@ -3,11 +3,11 @@ import { useStore } from '@nanostores/preact';
 import { readPaper } from '../../core/paper/own-paper';
 import type { Catalogue } from '../../core/records/records';
 import { named } from './Field';
-import { PickOf, type Fields } from './PlanField';
+import { PickOf, type FieldStore } from './PlanField';
 import { ownOption, useOwnPapers } from './use-own-papers';
 
 interface PickProps<F extends string> {
-  readonly store: Fields<F> & { readonly catalogue: Catalogue };
+  readonly store: FieldStore<F> & { readonly catalogue: Catalogue };
   readonly prefix: string;
   readonly field: F;
   readonly label: string;

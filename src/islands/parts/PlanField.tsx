@@ -1,47 +1,64 @@
-/** Fields of a calculator whose plan is said in a table: its text, its message and its setter, by name. */
+/** Fields of a calculator's table: label, unit, text, message and setter, by name. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import type { InputError } from '../../core/base/result';
+import type { Field } from '../../core/link/fields';
 import type { ReadableAtom } from '../../stores/shared/plan';
 import { NumberField, SelectField, type Option } from './Field';
 import { OneOf } from './OneOf';
 
-/** What these parts ask of a store; every plan store has it. */
-export interface Fields<F extends string> {
+/** What these parts ask of a store; every store with a table of fields has it. */
+export interface FieldStore<F extends string> {
+  readonly fields: Readonly<Record<F, Field>>;
   readonly $texts: ReadableAtom<Readonly<Record<F, string>>>;
   readonly $problems: ReadableAtom<readonly InputError[]>;
   readonly set: (field: F, text: string) => void;
 }
 
 interface Common<F extends string> {
-  readonly store: Fields<F>;
+  readonly store: FieldStore<F>;
   readonly prefix: string;
   readonly field: F;
-  readonly label: string;
+  /** where the form words it otherwise than the table */
+  readonly label?: string | undefined;
   readonly hint?: ComponentChildren;
 }
 
-function useBound<F extends string>({ store, prefix, field }: Pick<Common<F>, 'store' | 'prefix' | 'field'>) {
-  const texts = useStore(store.$texts);
+function useBound<F extends string>({ store, prefix, field, label, hint }: Common<F>) {
+  const texts: Readonly<Record<string, string>> = useStore(store.$texts);
   const problems = useStore(store.$problems);
+  const row = store.fields[field];
   const error = problems.find((problem) => problem.field === field)?.message;
-  return { id: prefix + field, value: texts[field], error, set: (text: string) => store.set(field, text) };
+  return {
+    id: prefix + field,
+    label: label ?? row.label ?? row.what,
+    // lengths are typed in the plan's unit
+    unit: row.kind === 'length' ? texts['unit'] : row.kind === 'number' ? row.unit : undefined,
+    hint,
+    error,
+    value: texts[field]!,
+    set: (text: string) => store.set(field, text),
+  };
 }
 
-export function TextOf<F extends string>(props: Common<F> & { readonly unit?: string; readonly placeholder?: string }) {
+export function TextOf<F extends string>({
+  placeholder,
+  unit: otherUnit,
+  ...props
+}: Common<F> & { readonly unit?: string | undefined; readonly placeholder?: string | undefined }) {
+  const { set, unit, ...bound } = useBound(props);
+  return <NumberField {...bound} unit={otherUnit ?? unit} placeholder={placeholder} onText={set} />;
+}
+
+export function PickOf<F extends string>({ options, ...props }: Common<F> & { readonly options: readonly Option[] }) {
   const { set, ...bound } = useBound(props);
-  const { label, hint, unit, placeholder } = props;
-  return <NumberField {...bound} label={label} hint={hint} unit={unit} placeholder={placeholder} onText={set} />;
+  return <SelectField {...bound} options={options} onPick={set} />;
 }
 
-export function PickOf<F extends string>(props: Common<F> & { readonly options: readonly Option[] }) {
-  const { set, ...bound } = useBound(props);
-  const { label, hint, options } = props;
-  return <SelectField {...bound} label={label} hint={hint} options={options} onPick={set} />;
-}
-
-export function OneOfField<F extends string>(props: Common<F> & { readonly options: readonly Option[] }) {
-  const { set, id, value } = useBound(props);
-  const { label, hint, options } = props;
+export function OneOfField<F extends string>({
+  options,
+  ...props
+}: Common<F> & { readonly options: readonly Option[] }) {
+  const { set, id, value, label, hint } = useBound(props);
   return <OneOf legend={label} name={id} hint={hint} options={options} chosen={value} onPick={set} />;
 }

@@ -2,12 +2,12 @@
 import { useStore } from '@nanostores/preact';
 import type { LengthUnit } from '../../core/base/length-text';
 import { SelectField } from './Field';
-import type { Fields } from './PlanField';
+import type { FieldStore } from './PlanField';
 
 const UNITS = ['mm', 'cm', 'in'].map((value) => ({ value, text: value }));
 
 interface Props {
-  readonly store: Fields<'unit'> & { readonly changeUnit: (unit: LengthUnit) => void };
+  readonly store: FieldStore<'unit'> & { readonly changeUnit: (unit: LengthUnit) => void };
   readonly prefix: string;
   readonly label?: string;
   readonly hint?: string;

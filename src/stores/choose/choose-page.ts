@@ -1,24 +1,16 @@
 /** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
 import { atom, computed } from 'nanostores';
-import { choose, type Choice } from '../../core/choose/choose';
+import { chooseInTurns, type Choice } from '../../core/choose/choose';
 import { encodeJob } from '../../core/choose/write-link';
 import { FLIP_FIELDS, searchFlip, type Flip } from '../../core/choose/tipping-points';
-import { DEFAULT_JOB, settleJob, type Job } from '../../core/choose/job';
+import { DEFAULT_JOB, JOB_PAPER_FIELDS, planOfJob, settleJob, type Job, type SettledJob } from '../../core/choose/job';
+import { atOnce } from '../../core/choose/ranking';
 import type { JobPaper } from '../../core/paper/asked-paper';
 import type { Catalogue } from '../../core/records/records';
 import { sameAnswer, seenIn, type Seen } from '../../core/choose/seen';
-import { decodeJob } from '../../core/choose/read-link';
+import { decodeJob, jobPartInLink } from '../../core/choose/read-link';
 import { weightMap } from '../../core/choose/weight-map';
-import { createChoose, inputsOf, type Answering } from './choose';
-
-/** How a link spells the fields that only the records can judge. */
-const LINK_NAMES: Readonly<Record<string, (job: Job) => string>> = {
-  family: (job) => `paper (${job.paper.family})`,
-  substrate: (job) => `on (${job.substrate})`,
-  tool: (job) => `tool (${job.tool})`,
-  atHand: () => 'have',
-  caliper: (job) => `thick (${job.paper.caliper})`,
-};
+import { createChoose, textsOfJob, type Answering } from './choose';
 
 /** Something that has a say besides the model: what it makes of the answer, and what it adds to the link. */
 export interface Adjust {
@@ -30,17 +22,17 @@ export type ChoosePageStore = ReturnType<typeof createChoosePage>;
 
 /** How answers are come by: at once, and in turns. */
 interface Answers {
-  readonly now: (job: Job) => readonly Choice[];
+  readonly now: (job: SettledJob) => readonly Choice[];
   readonly inTurns?: Answering<Choice>;
 }
 
 export function createChoosePage(
   catalogue: Catalogue,
   start: Job = DEFAULT_JOB,
-  answers: Answers = { now: (job) => choose(job, catalogue) },
+  answers: Answers = { now: (job) => atOnce(chooseInTurns(job, catalogue)) },
 ) {
   const chooser = createChoose<Choice>(catalogue, answers.now, start, answers.inTurns);
-  const { $inputs, $job, $choices: $modelChoices } = chooser;
+  const { $texts, $job, $choices: $modelChoices } = chooser;
   const $adjust = atom<Adjust | undefined>(undefined);
   const $choices = computed([$job, $modelChoices, $adjust], (job, choices, adjust) =>
     adjust ? adjust.choices(choices, job) : choices,
@@ -60,7 +52,7 @@ export function createChoosePage(
     seen && !sameAnswer(seen, seenIn(choices[0]!)) ? seen : undefined,
   );
   let loading = false;
-  $inputs.listen(() => {
+  $texts.listen(() => {
     // Once the job is the reader's own, what a link said no longer bears on it.
     if (!loading && ($link.get().seen || $link.get().dropped.length > 0)) $link.set({ dropped: [] });
   });
@@ -71,9 +63,9 @@ export function createChoosePage(
     const { job, dropped, seen } = decodeJob(text);
     const settled = settleJob(job, catalogue);
     loading = true;
-    $inputs.set(inputsOf(settled.job));
+    $texts.set(textsOfJob(settled.job));
     // What was not in the records is named as the link named it.
-    const unknown = settled.dropped.map((field) => LINK_NAMES[field]?.(job) ?? field);
+    const unknown = settled.dropped.map((field) => jobPartInLink(field, planOfJob(job)));
     $link.set({ dropped: [...dropped, ...unknown], ...(seen && { seen }) });
     loading = false;
   };
@@ -99,8 +91,8 @@ export function createChoosePage(
 
   /** Another paper altogether, with all that is known of it. */
   const takePaper = (paper: JobPaper): void => {
-    const { family, grammage, caliper, dropSeconds, cobb, surface, sizing, coloursRun } = inputsOf({ ...start, paper });
-    $inputs.set({ ...$inputs.get(), family, grammage, caliper, dropSeconds, cobb, surface, sizing, coloursRun });
+    const ofPaper = Object.entries(textsOfJob({ ...start, paper })).filter(([field]) => field in JOB_PAPER_FIELDS);
+    $texts.set({ ...$texts.get(), ...Object.fromEntries(ofPaper) });
   };
 
   return {

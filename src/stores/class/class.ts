@@ -28,7 +28,7 @@ export function createClass(
 ): ClassStore {
   const store = createPlan<typeof CLASS_SPECS, ClassAnswer>(
     {
-      specs: CLASS_SPECS,
+      fields: CLASS_SPECS,
       usual: DEFAULT_CLASS,
       asked: askedOfClass,
       answer: (plan) => classAnswer(plan, catalogue, slow),

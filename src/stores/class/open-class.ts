@@ -1,7 +1,7 @@
 /** The workshop sheet over this site's own records. */
 import { chooseInTurns } from '../../core/choose/choose';
 import { encodeJob } from '../../core/choose/write-link';
-import type { Job } from '../../core/choose/job';
+import { settleJob, type Job } from '../../core/choose/job';
 import { slowQuestions } from '../../core/class/answer';
 import { DEFAULT_CLASS } from '../../core/class/plan';
 import { catalogue } from '../../data/catalogue';
@@ -9,7 +9,7 @@ import { answersAhead } from '../shared/time-slice';
 import { madeAhead, nextTurn } from '../shared/precompute';
 import { createClass, rememberingParts, type ClassStore } from './class';
 
-const choices = answersAhead(encodeJob, (job: Job) => chooseInTurns(job, catalogue));
+const choices = answersAhead(encodeJob, (job: Job) => chooseInTurns(settleJob(job, catalogue).job, catalogue));
 const slow = rememberingParts(choices.now);
 const sheet = madeAhead(() => createClass(catalogue, DEFAULT_CLASS, slow));
 

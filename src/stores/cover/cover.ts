@@ -18,7 +18,7 @@ export function createCover(catalogue: Catalogue, flat?: FlatReckoner, start: Co
   let reckoner = flat;
   const store = createPlan<typeof COVER_SPECS, CoverAnswer>(
     {
-      specs: COVER_SPECS,
+      fields: COVER_SPECS,
       usual: DEFAULT_COVER,
       asked: askedOfCover,
       answer: (plan) => coverAnswer(plan, catalogue, reckoner),

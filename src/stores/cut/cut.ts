@@ -19,7 +19,7 @@ const listOf = (field: string): CutField | undefined =>
 
 export function createCut(start: CutPlan = DEFAULT_CUT): CutStore {
   const store = createPlan<typeof CUT_SPECS, CutAnswer>(
-    { specs: CUT_SPECS, usual: DEFAULT_CUT, asked: () => CUT_FIELDS, answer: cutAnswer },
+    { fields: CUT_SPECS, usual: DEFAULT_CUT, asked: () => CUT_FIELDS, answer: cutAnswer },
     start,
   );
   return {

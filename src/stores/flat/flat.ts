@@ -16,7 +16,7 @@ export type FlatStore = PlanStore<typeof FLAT_SPECS, FlatAnswer> & {
 
 export function createFlat(catalogue: Catalogue, start: FlatPlan = DEFAULT_FLAT): FlatStore {
   const store = createPlan<typeof FLAT_SPECS, FlatAnswer>(
-    { specs: FLAT_SPECS, usual: DEFAULT_FLAT, asked: askedOfFlat, answer: (plan) => flatAnswer(plan, catalogue) },
+    { fields: FLAT_SPECS, usual: DEFAULT_FLAT, asked: askedOfFlat, answer: (plan) => flatAnswer(plan, catalogue) },
     start,
   );
   return {

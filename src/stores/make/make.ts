@@ -21,7 +21,7 @@ export type MakeStore = PlanStore<typeof makeSpecs, MakeAnswer> & {
 
 export function createMake(start: MakePlan = DEFAULT_MAKE): MakeStore {
   const store = createPlan<typeof makeSpecs, MakeAnswer>(
-    { specs: makeSpecs, usual: DEFAULT_MAKE, asked: askedOfMake, answer: makeAnswer },
+    { fields: makeSpecs, usual: DEFAULT_MAKE, asked: askedOfMake, answer: makeAnswer },
     start,
   );
   return {

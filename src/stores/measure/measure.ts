@@ -8,7 +8,7 @@ export type MeasureStore = PlanStore<typeof MEASURE_SPECS, MeasureAnswer> & { re
 
 export const createMeasure = (catalogue: Catalogue): MeasureStore => ({
   ...createPlan<typeof MEASURE_SPECS, MeasureAnswer>({
-    specs: MEASURE_SPECS,
+    fields: MEASURE_SPECS,
     usual: DEFAULT_MEASURE,
     asked: askedOfMeasure,
     answer: (plan) => measureAnswer(plan, catalogue),

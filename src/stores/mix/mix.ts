@@ -14,7 +14,7 @@ export type MixStore = PlanStore<typeof MIX_SPECS, MixAnswer> & {
 export function createMix(catalogue: Catalogue, answer: MixAnswerer, start: MixPlan = DEFAULT_MIX): MixStore {
   let now = answer;
   const store = createPlan<typeof MIX_SPECS, MixAnswer>(
-    { specs: MIX_SPECS, usual: DEFAULT_MIX, asked: askedIn, answer: (plan) => now(plan, catalogue) },
+    { fields: MIX_SPECS, usual: DEFAULT_MIX, asked: askedIn, answer: (plan) => now(plan, catalogue) },
     start,
   );
   return {

@@ -4,10 +4,10 @@ import { readTexts, textsOf, type Specs } from '../../core/link/fields';
 import type { PlanStore } from './plan';
 
 /** In another unit lengths stand as a rule shows them, unless that is past what is allowed, and the plan follows what then stands there. */
-const asRuled = <S extends Specs>(specs: S): S =>
+const asRuled = <S extends Specs>(fields: S): S =>
   Object.fromEntries(
-    Object.entries(specs).map(([field, spec]) => {
-      if (spec.kind !== 'length' && spec.kind !== 'maybe-length') return [field, spec];
+    Object.entries(fields).map(([field, spec]) => {
+      if (spec.kind !== 'length') return [field, spec];
       const show = (kept: number, unit: LengthUnit): string => {
         const ruled = inUnit(kept, unit);
         return spec.parse(ruled, unit, field).ok ? ruled : spec.show(kept, unit);
@@ -17,13 +17,13 @@ const asRuled = <S extends Specs>(specs: S): S =>
   ) as unknown as S;
 
 /** Lengths that could be read are written anew in the unit, the others stay as typed. */
-export function changeUnit<S extends Specs, A>({ specs, $texts, $solved }: PlanStore<S, A>, unit: LengthUnit): void {
+export function changeUnit<S extends Specs, A>({ fields, $texts, $solved }: PlanStore<S, A>, unit: LengthUnit): void {
   const texts = $texts.get();
-  const fields = Object.keys(specs);
-  const { plan, problems } = readTexts(texts, specs, fields, $solved.get().plan);
-  const anew = textsOf({ ...plan, unit }, asRuled(specs));
+  const names = Object.keys(fields);
+  const { plan, problems } = readTexts(texts, fields, names, $solved.get().plan);
+  const anew = textsOf({ ...plan, unit }, asRuled(fields));
   // A list's problems are named by row: "piece-0-wide" for the field "pieces".
-  const stays = fields.filter((field) =>
+  const stays = names.filter((field) =>
     problems.some((one) => one.field === field || (field === 'pieces' && one.field.startsWith('piece-'))),
   );
   $texts.set({

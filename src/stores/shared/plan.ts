@@ -10,7 +10,7 @@ import { encodePlan } from '../../core/link/plan-link';
 import type { InputError, Result } from '../../core/base/result';
 
 interface Calculator<S extends Specs, A> {
-  readonly specs: S;
+  readonly fields: S;
   /** what stands there when nothing was said; must have an answer */
   readonly usual: PlanOf<S>;
   readonly asked: (plan: PlanOf<S>) => readonly (keyof S)[];
@@ -18,7 +18,7 @@ interface Calculator<S extends Specs, A> {
 }
 
 export function createPlan<S extends Specs, A>(
-  { specs, usual, asked, answer }: Calculator<S, A>,
+  { fields, usual, asked, answer }: Calculator<S, A>,
   start: PlanOf<S> = usual,
 ) {
   type Solved = { readonly plan: PlanOf<S>; readonly answer: A & { readonly figures: readonly number[] } };
@@ -29,15 +29,15 @@ export function createPlan<S extends Specs, A>(
   };
   const solveTexts = (texts: TextsOf<S>, last: PlanOf<S>): Solved | { readonly problems: readonly InputError[] } => {
     // Which fields are asked follows from the choices, which are never wrong by typing.
-    const choices = readTexts(texts, specs, [], last).plan;
-    const { plan, problems } = readTexts(texts, specs, asked(choices), last);
+    const choices = readTexts(texts, fields, [], last).plan;
+    const { plan, problems } = readTexts(texts, fields, asked(choices), last);
     return problems.length > 0 ? { problems } : solve(plan);
   };
 
   const first = solve(start);
   if ('problems' in first)
     throw new RangeError(`a calculator starts at a plan that can be answered: ${first.problems[0]?.message}`);
-  const $texts = atom<TextsOf<S>>(textsOf(start, specs));
+  const $texts = atom<TextsOf<S>>(textsOf(start, fields));
   /** the last plan that made sense: its answer stays, dimmed, while the texts do not */
   const $solved = atom<Solved>(first);
   const $problems = atom<readonly InputError[]>([]);
@@ -51,14 +51,14 @@ export function createPlan<S extends Specs, A>(
 
   const seenNow = ({ answer: { figures } }: Solved) => fingerprint(MODEL_VERSION, figures);
   return {
-    specs,
+    fields,
     $texts,
     $solved,
     $problems,
     $link,
     solve,
     usual,
-    $tail: computed($solved, (solved) => encodePlan(solved.plan, specs, asked(solved.plan), usual, seenNow(solved))),
+    $tail: computed($solved, (solved) => encodePlan(solved.plan, fields, asked(solved.plan), usual, seenNow(solved))),
     /** leading figures of the answer that a link's sender saw, when today's are others */
     $otherAnswer: computed([$link, $solved], ({ seen }, solved) =>
       seen !== undefined && figuresIn(seen) && !sameFigures(seen, seenNow(solved)) ? figuresIn(seen) : undefined,

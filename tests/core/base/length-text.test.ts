@@ -99,7 +99,7 @@ const TABLES: Readonly<Record<string, Specs>> = {
 const UNITS = Object.keys(MILLIMETRES) as LengthUnit[];
 const FIELDS = Object.entries(TABLES).flatMap(([table, specs]) =>
   Object.entries(specs).flatMap(([field, spec]) =>
-    spec.kind === 'length' || spec.kind === 'maybe-length' ? [{ name: `${table} ${field}`, spec }] : [],
+    spec.kind === 'length' ? [{ name: `${table} ${field}`, spec }] : [],
   ),
 );
 /** "from 3/16 to 118 1/8 in", as a message prints it. */
@@ -214,7 +214,7 @@ describe('lengths in words', () => {
     expect([asTyped(38.1, 'in'), asTyped(38, 'in')]).toEqual(['1 1/2', '1.49606']);
   });
   it('is a field of a plan that reads and shows itself', () => {
-    const spec = lengthSpec('length', 'w', 'The width', 25.4, 254);
+    const spec = lengthSpec({}, 'w', 'The width', 25.4, 254);
     expect(spec.parse('10', 'in', 'wide')).toEqual({ ok: true, value: 254 });
     const found = spec.parse('11', 'in', 'wide');
     expect(found.ok ? undefined : found.errors[0]).toMatchObject({ field: 'wide', limits: { low: 1, high: 10 } });

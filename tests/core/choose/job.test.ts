@@ -1,17 +1,26 @@
 /** What a person may ask, and what is said when they ask something else. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { DEFAULT_JOB, jobProblems, placingSeconds, settleJob, type Job } from '../../../src/core/choose/job';
-import { LIMITS, numberProblem, type NumberField } from '../../../src/core/choose/job-limits';
+import {
+  DEFAULT_JOB,
+  JOB_FIELDS,
+  jobProblems,
+  placingSeconds,
+  settleJob,
+  type Job,
+} from '../../../src/core/choose/job';
+import { problemWith } from '../../../src/core/link/fields';
+import { formatAmount } from '../../../src/core/base/format';
 import { caliperProblem } from '../../../src/core/paper/limits';
 import { catalogue } from '../../../src/data/catalogue';
-import { oddJob, soundJob } from '../support/jobs';
+import { NUMBER_FIELDS, oddJob, soundJob } from '../support/jobs';
 
-const FIELDS = Object.keys(LIMITS) as NumberField[];
+const numberProblem = (field: (typeof NUMBER_FIELDS)[number], value: number) =>
+  problemWith(field, JOB_FIELDS[field], value);
 
 describe('a number past its limits is met with what is allowed', () => {
-  test.for(FIELDS)('%s', (field) => {
-    const { low, high, unit } = LIMITS[field];
+  test.for(NUMBER_FIELDS)('%s', (field) => {
+    const { low, high, unit } = JOB_FIELDS[field];
     expect(numberProblem(field, low)).toBeUndefined();
     expect(numberProblem(field, high)).toBeUndefined();
     const cases = [
@@ -24,11 +33,11 @@ describe('a number past its limits is met with what is allowed', () => {
     for (const [value, code] of cases) {
       const problem = numberProblem(field, value);
       expect(problem).toMatchObject({ field, code, limits: { low, high, unit } });
-      expect(problem!.message).toContain(`from ${low} to ${high} ${unit}`);
+      expect(problem!.message).toContain(`from ${formatAmount(low, 6)} to ${formatAmount(high, 6)}\u00a0${unit}`);
     }
   });
   test('a drop slower than 120 s says what to do instead (ASTM D824, scope)', () => {
-    expect(numberProblem('dropSeconds', 300)!.message).toMatch(/120 s.*hard-sized/);
+    expect(numberProblem('dropSeconds', 300)!.message).toMatch(/120\u00a0s.*hard-sized/);
     expect(numberProblem('dropSeconds', 0)!.message).not.toMatch(/hard-sized/);
   });
 });

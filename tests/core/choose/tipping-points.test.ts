@@ -4,8 +4,7 @@ import { choose } from '../../../src/core/choose/choose';
 import { FLIP_FIELDS, nearestFlip, type Flip, type FlipField } from '../../../src/core/choose/tipping-points';
 import { figure } from '../../../src/core/base/format';
 import { flipSentence } from '../../../src/core/choose/tipping-words';
-import { jobProblems, type Job } from '../../../src/core/choose/job';
-import { LIMITS } from '../../../src/core/choose/job-limits';
+import { JOB_FIELDS, jobProblems, type Job } from '../../../src/core/choose/job';
 import { parseNumber } from '../../../src/core/base/number-text';
 import { SAMPLES } from '../../../src/core/choose/ranking';
 import { catalogue } from '../../../src/data/catalogue';
@@ -113,6 +112,6 @@ describe('what it says is true of the page as it is shown', () => {
   );
   test('what it names can be typed: a drop is timed to 120 s at most', () => {
     const job = { ...jobWith('chiyogami'), paper: { family: 'chiyogami', cobb: 12 } };
-    expect(nearestFlip('absorbency', job, catalogue)?.to ?? 0).toBeLessThanOrEqual(LIMITS.dropSeconds.high);
+    expect(nearestFlip('absorbency', job, catalogue)?.to ?? 0).toBeLessThanOrEqual(JOB_FIELDS.dropSeconds.high);
   });
 });

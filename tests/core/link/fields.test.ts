@@ -3,7 +3,7 @@ import { expect, test, describe, it } from 'vitest';
 import { encodeJob } from '../../../src/core/choose/write-link';
 import { DEFAULT_JOB, type Job } from '../../../src/core/choose/job';
 import { lengthSpec } from '../../../src/core/base/length-text';
-import { readTexts, textsOf, type PlanOf, type Spec, read } from '../../../src/core/link/fields';
+import { readTexts, textsOf, type PlanOf, type Spec, valueOf } from '../../../src/core/link/fields';
 import { decodeJob } from '../../../src/core/choose/read-link';
 import { ok } from '../../../src/core/base/result';
 
@@ -17,10 +17,10 @@ const ROWS: Extract<Spec, { readonly kind: 'list' }> = {
 };
 const SPECS = {
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  wide: lengthSpec('length', 'w', 'The width', 10, 1000),
-  joint: lengthSpec('maybe-length', 'j', 'The joint', 1, 50),
+  wide: lengthSpec({}, 'w', 'The width', 10, 1000),
+  joint: lengthSpec({ optional: true }, 'j', 'The joint', 1, 50),
   kits: { kind: 'number', key: 'k', low: 1, high: 9, unit: '', what: 'The kits' },
-  price: { kind: 'maybe', key: 'p', low: 0, high: 9, unit: '', what: 'The price' },
+  price: { kind: 'number', optional: true, key: 'p', low: 0, high: 9, unit: '', what: 'The price' },
   rows: ROWS,
 } as const;
 type Plan = PlanOf<typeof SPECS>;
@@ -90,7 +90,7 @@ test('every field of a job stands in its link and comes back', () => {
 describe('one field of a plan', () => {
   const measured = { key: 'k', low: 2, high: 5, unit: 'mm', what: 'The joint' } as const;
   const code = (spec: Spec, text: string) => {
-    const found = read('joint', spec, text);
+    const found = valueOf('joint', spec, text);
     return found.ok ? found.value : found.errors[0]!.code;
   };
   it('takes numbers from its low to its high', () => {
@@ -99,7 +99,7 @@ describe('one field of a plan', () => {
     expect(['1.99', '5.01', '', 'x'].map((text) => code(spec, text))).toEqual([
       ...['too-small', 'too-large', 'empty', 'not-a-number'],
     ]);
-    const found = read('joint', spec, '9');
+    const found = valueOf('joint', spec, '9');
     expect(found.ok ? [] : found.errors).toEqual([
       {
         ...{ field: 'joint', code: 'too-large', limits: { low: 2, high: 5, unit: 'mm' } },
@@ -111,12 +111,12 @@ describe('one field of a plan', () => {
     const spec: Spec = { ...measured, kind: 'number', unit: '', whole: true };
     expect(code(spec, '3')).toBe(3);
     expect(code(spec, '3.5')).toBe('not-a-number');
-    const found = read('joint', spec, '3.5');
+    const found = valueOf('joint', spec, '3.5');
     expect(found.ok ? '' : found.errors[0]!.message).toBe('The joint must be a whole number from 2 to 5.');
   });
   it('may be left empty only where it says so', () => {
-    expect(code({ ...measured, kind: 'maybe' }, ' ')).toBeUndefined();
-    expect(code({ ...measured, kind: 'maybe' }, '9')).toBe('too-large');
+    expect(code({ ...measured, kind: 'number', optional: true }, ' ')).toBeUndefined();
+    expect(code({ ...measured, kind: 'number', optional: true }, '9')).toBe('too-large');
   });
   it('is one of its list, or fits its pattern', () => {
     const one: Spec = { kind: 'one-of', key: 'k', of: ['a', 'b'], what: 'It' };
@@ -126,7 +126,7 @@ describe('one field of a plan', () => {
     expect(code(text, 'abba')).toBe('abba');
     expect(code(text, 'abc')).toBe('unknown-id');
     const said = (spec: Spec) => {
-      const found = read('f', spec, 'c');
+      const found = valueOf('f', spec, 'c');
       return found.ok ? '' : found.errors[0]!.message;
     };
     expect([said(one), said(text)]).toEqual(['It: choose one from the list.', 'It cannot be read.']);

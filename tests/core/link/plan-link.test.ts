@@ -5,7 +5,7 @@ import type { PlanOf } from '../../../src/core/link/fields';
 
 const specs = {
   sheets: { kind: 'number', key: 'n', low: 1, high: 99, unit: '', what: 'The sheets' },
-  bottle: { kind: 'maybe', key: 'ml', low: 1, high: 999, unit: 'ml', what: 'The bottle' },
+  bottle: { kind: 'number', optional: true, key: 'ml', low: 1, high: 999, unit: 'ml', what: 'The bottle' },
   paper: { kind: 'text', key: 'paper', pattern: /.*/, what: 'The paper' },
 } as const;
 type Plan = PlanOf<typeof specs>;

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coverAnswer } from '../../../src/core/cover/answer';
 import { flatFacts } from '../../../src/core/handover/cover-flat';
-import { askedOfCover, COVER_SPECS, DEFAULT_COVER, THINGS, type CoverPlan } from '../../../src/core/cover/plan';
+import { askedOfCover, COVER_SPECS, DEFAULT_COVER, THINGS } from '../../../src/core/cover/plan';
 import { mixPlanFor } from '../../../src/core/handover/cover-to-mix';
 import { mixAnswerer } from '../../../src/core/mix/any';
 import { askedIn, DEFAULT_MIX, MIX_KINDS, MIX_SPECS, type MixPlan } from '../../../src/core/mix/plan';
@@ -11,32 +11,18 @@ import { mixStretchedWithSlip } from '../../../src/core/handover/mix-stretch-sli
 import { fingerprint, sameFigures } from '../../../src/core/link/pairs';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
 import { decodePieces, piecesOf } from '../../../src/core/cover/pieces-text';
-import { readTexts, textsOf, type Specs } from '../../../src/core/link/fields';
+import { readTexts, textsOf } from '../../../src/core/link/fields';
 import { encodePlan } from '../../../src/core/link/plan-link';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { readCatalogue } from '../../tools/read-content';
+import { anyPlan } from '../support/any-plan';
 
 const catalogue = readCatalogue();
 const answer = mixAnswerer(mixStretchedWithSlip);
 const NONSENSE = /NaN|undefined|Infinity|not known(?!:)|\[object/;
 
-/** Any plan that these fields allow, numbers with a few decimals, as people type them. */
-function anyPlan(specs: Specs, usual: Record<string, unknown>): fc.Arbitrary<Record<string, unknown>> {
-  const fields = Object.entries(specs).map(([field, spec]) => {
-    if (spec.kind === 'one-of') return [field, fc.constantFrom(...spec.of)] as const;
-    if (spec.kind === 'text' || spec.kind === 'list') return [field, fc.constant(usual[field])] as const;
-    const number = fc
-      .double({ min: spec.low, max: Math.min(spec.high, spec.low + 5000), noNaN: true })
-      .map((value) =>
-        spec.whole ? Math.round(value) : Math.min(spec.high, Math.max(spec.low, Number(value.toFixed(2)))),
-      );
-    return [field, spec.kind === 'maybe' ? fc.option(number, { nil: undefined }) : number] as const;
-  });
-  return fc.record(Object.fromEntries(fields)) as fc.Arbitrary<Record<string, unknown>>;
-}
-
-const mixPlans = anyPlan(MIX_SPECS, DEFAULT_MIX) as fc.Arbitrary<MixPlan>;
-const coverPlans = anyPlan(COVER_SPECS, DEFAULT_COVER) as fc.Arbitrary<CoverPlan>;
+const mixPlans = anyPlan(MIX_SPECS, DEFAULT_MIX);
+const coverPlans = anyPlan(COVER_SPECS, DEFAULT_COVER);
 
 describe('a link is a promise', () => {
   test('decode gives back what was encoded, for any mix', () => {

@@ -1,4 +1,5 @@
 /** Projects: pieces that fit each other, whatever is made and however it is measured. */
+import { anyPlan } from '../support/any-plan';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { areaOf } from '../../../src/core/base/piece';
@@ -33,20 +34,7 @@ const errorOf = (given: Partial<MakePlan>) => {
 };
 
 /** Any plan that the fields allow. */
-export const plans = fc.record(
-  Object.fromEntries(
-    Object.entries(makeSpecs).map(([field, spec]) => {
-      if (spec.kind === 'one-of') return [field, fc.constantFrom(...spec.of)] as const;
-      const whole = 'whole' in spec;
-      const number = fc
-        .double({ min: spec.low, max: spec.high, noNaN: true })
-        .map((value) =>
-          whole ? Math.round(value) : Math.min(spec.high, Math.max(spec.low, Number(value.toFixed(2)))),
-        );
-      return [field, spec.kind === 'maybe-length' ? fc.option(number, { nil: undefined, freq: 2 }) : number] as const;
-    }),
-  ),
-) as unknown as fc.Arbitrary<MakePlan>;
+export const plans = anyPlan(makeSpecs, DEFAULT_MAKE);
 
 describe('worked by hand', () => {
   test('a case: Vaughn’s boards are as wide as the book and 1/4 in longer, as far apart as the book is thick and two joints', () => {

@@ -1,8 +1,7 @@
 /** Jobs to try things on: sound ones as a link would carry them, and ones full of nonsense. */
 import fc from 'fast-check';
-import { DEFAULT_JOB, jobProblems, NEEDS, type Job } from '../../../src/core/choose/job';
+import { DEFAULT_JOB, JOB_FIELDS, jobProblems, NEEDS, type Job } from '../../../src/core/choose/job';
 import { SIZINGS, SURFACES, type JobPaper } from '../../../src/core/paper/asked-paper';
-import { LIMITS, type NumberField } from '../../../src/core/choose/job-limits';
 import { catalogue } from '../../../src/data/catalogue';
 
 const ids = (kind: 'papers' | 'substrates' | 'techniques' | 'adhesives') => [...catalogue[kind].keys()];
@@ -12,7 +11,16 @@ function present<T extends object>(value: T): { [K in keyof T]: Exclude<T[K], un
   return Object.fromEntries(Object.entries(value).filter(([, inner]) => inner !== undefined)) as never;
 }
 
-const within = (field: NumberField) => fc.double({ min: LIMITS[field].low, max: LIMITS[field].high, noNaN: true });
+type NumberField = {
+  [K in keyof typeof JOB_FIELDS]: (typeof JOB_FIELDS)[K] extends { readonly kind: 'number' } ? K : never;
+}[keyof typeof JOB_FIELDS];
+/** Fields of a job that hold a number. */
+export const NUMBER_FIELDS = (Object.keys(JOB_FIELDS) as (keyof typeof JOB_FIELDS)[]).filter(
+  (field): field is NumberField => JOB_FIELDS[field].kind === 'number',
+);
+
+const within = (field: NumberField) =>
+  fc.double({ min: JOB_FIELDS[field].low, max: JOB_FIELDS[field].high, noNaN: true });
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined });
 
 /** A job that `jobProblems` has nothing to say about, in the order that a link carries it. */

@@ -129,7 +129,7 @@ describe('typing a weight', () => {
         .getAttribute('aria-describedby')!
         .split(' ')
         .map((id) => document.getElementById(id)!.textContent);
-      expect(said.join(' ')).toContain('The weight of the paper must be a number from 5 to 600 g/m².');
+      expect(said.join(' ')).toContain('The weight of the paper must be a number from 5 to 600\u00a0g/m².');
       expect(answer().className).toMatch(/\bstale\b/);
       expect(sentence()).toBe(before);
       expect(link().value).toBe(linkBefore);
@@ -154,7 +154,7 @@ describe('typing a weight', () => {
     await type(weight(), '80');
     const thickness = field(/^Thickness/);
     await type(thickness, '0,1');
-    expect(document.getElementById(`${thickness.id}-error`)!.textContent).toMatch(/from 10 to 3000 µm/);
+    expect(document.getElementById(`${thickness.id}-error`)!.textContent).toMatch(/from 10 to 3\u202f000\u00a0µm/);
     await type(thickness, '30');
     expect(document.getElementById(`${thickness.id}-error`)!.textContent).toMatch(/denser than cellulose/);
   });
@@ -309,7 +309,7 @@ describe('inside a lesson', () => {
     const before = sentence();
     await type(weight(), '1e9');
     expect(weight().getAttribute('aria-describedby')).toContain(`${weight().id}-error`);
-    expect(document.getElementById(`${weight().id}-error`)!.textContent).toMatch(/from 5 to 600 g\/m²/);
+    expect(document.getElementById(`${weight().id}-error`)!.textContent).toMatch(/from 5 to 600\u00a0g\/m²/);
     expect(answer().className).toMatch(/\bstale\b/);
     expect(sentence()).toBe(before);
   });

@@ -1,53 +1,54 @@
 /** Tails of links that no calculator ever gave: drawn at random, and made by hand from what has broken programs before. */
 import { seededUniform } from '../../../src/core/base/random';
-import { NUMBER_KEYS } from '../../../src/core/choose/write-link';
-import type { Spec, Specs } from '../../../src/core/link/fields';
+import type { Field, FieldTable } from '../../../src/core/link/fields';
 
 const PLANS = import.meta.glob<Record<string, unknown>>('../../../src/core/*/*.ts', { eager: true });
 
-const isSpecs = (value: unknown): value is Specs =>
+const isTable = (value: unknown): value is FieldTable =>
   typeof value === 'object' &&
   value !== null &&
   Object.keys(value).length > 3 &&
   Object.values(value).every((one) => typeof one === 'object' && one !== null && 'kind' in one && 'key' in one);
 
 /** What every calculator's link may hold, as its own code says. */
-const ALL_SPECS = Object.values(PLANS).flatMap((module) => Object.values(module).filter(isSpecs));
-
-/** The chooser's link is older than the common way to say what a link may hold. */
-const CHOOSER_WORDS: Readonly<Record<string, readonly string[]>> = {
-  paper: ['unryu', 'gampi', 'moon-paper', 'lokta-light'],
-  on: ['glass', 'mount-board', 'leather', 'nothing'],
-  tool: ['roller', 'card', 'hammer'],
-  need: ['flat', 'undo.flat', 'undo.undo.x', '.'],
-  have: ['pva', 'pva.eva.no-such', '....'],
-  face: ['coated', 'x'],
-  size: ['unsized', 'x'],
-  runs: ['yes', 'maybe'],
-  seen: ['1.pva.sound.10.20', '9.x.y.z', '0.glue-stick.likely.20.45.6'],
-  ev: ['pva_3_4', 'x', '~~~'],
-  ...Object.fromEntries(Object.keys(NUMBER_KEYS).map((key) => [key, ['12', '60.5', '1e3']])),
-};
+const TABLES = Object.values(PLANS).flatMap((module) => Object.values(module).filter(isTable));
 
 /** What stands for one of the page's own fields: sound values and some at and past the edge. */
-function valuesOf(spec: Spec): readonly string[] {
-  if ('of' in spec) return [...(spec.of as readonly string[]), 'no-such'];
-  if ('low' in spec) {
-    const { low, high } = spec as { low: number; high: number };
-    return [low, high, (low + high) / 2, low - 1, high + 1, -high, 0, 1e308].map(String);
+function valuesOf(field: Field): readonly string[] {
+  switch (field.kind) {
+    case 'one-of':
+      return [...field.of, 'no-such'];
+    case 'yes-no':
+      return ['yes', 'no', 'perhaps'];
+    case 'some-of':
+      return [...field.of, field.of.join('.'), `${field.of[0]}.${field.of[0]}.no-such`, '.'];
+    case 'ids':
+      return ['pva', 'pva.eva.no-such', 'pva.UP', '....'];
+    case 'number':
+    case 'length': {
+      const { low, high } = field;
+      return [low, high, (low + high) / 2, low - 1, high + 1, -high, 0, 1e308].map(String);
+    }
+    default:
+      return ['unryu', 'gampi', 'glass', 'roller', 'no-such', ''];
   }
-  return ['unryu', 'gampi', 'no-such', ''];
 }
+
+/** What else a link may carry: its version, the answer that its sender saw, what swatches showed. */
+const BESIDES = {
+  v: ['1', '2', ''],
+  seen: ['1_2_3', '9_9', 'x', '1.pva.sound.10.20', '9.x.y.z', '0.glue-stick.likely.20.45.6'],
+  ev: ['pva_3_4', 'x', '~~~'],
+} as const;
 
 /** The keys of a page's link, found by the sound link that the page gives. */
 export function wordsOf(soundTail: string): Readonly<Record<string, readonly string[]>> {
   const keys = new Set(new URLSearchParams(soundTail).keys());
-  if (keys.has('on') && keys.has('wide')) return CHOOSER_WORDS;
-  const shared = (specs: Specs) => Object.values(specs).filter(({ key }) => keys.has(key)).length;
-  const [own] = [...ALL_SPECS].sort((a, b) => shared(b) - shared(a));
+  const shared = (table: FieldTable) => Object.values(table).filter(({ key }) => keys.has(key)).length;
+  const [own] = [...TABLES].sort((a, b) => shared(b) - shared(a));
   if (!own || shared(own) < 2) throw new Error(`no calculator's fields fit the link ${soundTail}`);
-  const words = Object.values(own).map((spec) => [spec.key, valuesOf(spec)] as const);
-  return { ...Object.fromEntries(words), v: ['1', '2', ''], seen: ['1_2_3', '9_9', 'x'] };
+  const words = Object.values(own).map((field) => [field.key, valuesOf(field)] as const);
+  return { ...Object.fromEntries(words), ...BESIDES };
 }
 
 const MARKUP = [

@@ -3,26 +3,25 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import fc from 'fast-check';
 import { choose } from '../../../src/core/choose/choose';
 import { encodeJob } from '../../../src/core/choose/write-link';
-import { DEFAULT_JOB } from '../../../src/core/choose/job';
-import { LIMITS, type NumberField } from '../../../src/core/choose/job-limits';
+import { formatAmount } from '../../../src/core/base/format';
+import { DEFAULT_JOB, JOB_FIELDS } from '../../../src/core/choose/job';
 import { rank } from '../../../src/core/choose/ranking';
 import { seenIn } from '../../../src/core/choose/seen';
 import { decodeJob } from '../../../src/core/choose/read-link';
 import { catalogue } from '../../../src/data/catalogue';
-import { createChoose, inputsOf, jobOf } from '../../../src/stores/choose/choose';
+import { createChoose, jobOfTexts, textsOfJob } from '../../../src/stores/choose/choose';
 import { createChoosePage } from '../../../src/stores/choose/choose-page';
 import { openChoose } from '../../../src/stores/choose/open-choose';
 import { openChoosePage } from '../../../src/stores/choose/open-choose-page';
-import { jobWith, soundJob } from '../../core/support/jobs';
+import { jobWith, NUMBER_FIELDS, soundJob } from '../../core/support/jobs';
 
 const open = () => createChoose(catalogue, (job) => rank(job, catalogue, 8));
-const FIELDS = Object.keys(LIMITS) as NumberField[];
 
 describe('typing', () => {
   test('a job to inputs and back is the same job', () => {
     fc.assert(
       fc.property(soundJob, (job) => {
-        expect(jobOf(inputsOf(job), catalogue)).toEqual({ job, problems: [] });
+        expect(jobOfTexts(textsOfJob(job), catalogue)).toEqual({ job, problems: [] });
       }),
     );
   });
@@ -32,25 +31,26 @@ describe('typing', () => {
     expect(store.$job.get().paper.grammage).toBe(80.5);
     store.set('widthMm', '1\u202f200');
     expect(store.$job.get().widthMm).toBe(1200);
-    expect(store.$inputs.get()).toMatchObject({ grammage: ' 80,5 ', widthMm: '1\u202f200' });
+    expect(store.$texts.get()).toMatchObject({ grammage: ' 80,5 ', widthMm: '1\u202f200' });
   });
-  test.for(FIELDS)('%s: bad text is kept, said to be bad, and the last good answer stays', (field) => {
+  test.for(NUMBER_FIELDS)('%s: bad text is kept, said to be bad, and the last good answer stays', (field) => {
     const store = open();
     store.set('grammage', '62');
     const [job, choices, tail] = [store.$job.get(), store.$choices.get(), store.$tail.get()];
     for (const text of ['abc', '-1', '1e9', '99999', '1,2,3', 'NaN', '80 g']) {
       store.set(field, text);
-      expect(store.$inputs.get()[field]).toBe(text);
-      const { low, high, unit } = LIMITS[field];
+      expect(store.$texts.get()[field]).toBe(text);
+      const { low, high, unit } = JOB_FIELDS[field];
+      const allowed = `from ${formatAmount(low, 6)} to ${formatAmount(high, 6)}\u00a0${unit}`;
       expect(store.$problems.get()).toEqual([
-        expect.objectContaining({ field, message: expect.stringContaining(`from ${low} to ${high} ${unit}`) }),
+        expect.objectContaining({ field, message: expect.stringContaining(allowed) }),
       ]);
       expect(store.$job.get()).toBe(job);
       expect(store.$choices.get()).toBe(choices);
       expect(store.$tail.get()).toBe(tail);
     }
-    store.set(field, String(LIMITS[field].low));
-    expect(store.$inputs.get().grammage).toBe(field === 'grammage' ? '5' : '62');
+    store.set(field, String(JOB_FIELDS[field].low));
+    expect(store.$texts.get().grammage).toBe(field === 'grammage' ? '5' : '62');
   });
   test('a field that must be filled says so when it is emptied; one that may be empty does not', () => {
     const store = open();
@@ -68,7 +68,7 @@ describe('typing', () => {
     expect(store.$problems.get().map(({ field }) => field)).toEqual(['grammage', 'humidity']);
     store.set('grammage', '80');
     expect(store.$problems.get().map(({ field }) => field)).toEqual(['humidity']);
-    expect(store.$inputs.get().humidity).toBe('101');
+    expect(store.$texts.get().humidity).toBe('101');
   });
   test('a thickness that the weight forbids is said beside the thickness', () => {
     const store = open();
@@ -80,10 +80,10 @@ describe('typing', () => {
   });
   test('any text in any field: nothing typed is lost, and there is always an answer', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...FIELDS), fc.string(), (field, text) => {
+      fc.property(fc.constantFrom(...NUMBER_FIELDS), fc.string(), (field, text) => {
         const store = open();
         store.set(field, text);
-        expect(store.$inputs.get()[field]).toBe(text);
+        expect(store.$texts.get()[field]).toBe(text);
         expect(store.$choices.get()).toHaveLength(catalogue.adhesives.size);
         expect(store.$tail.get()).not.toMatch(/NaN|undefined/);
       }),
@@ -134,7 +134,7 @@ describe('a link that is opened', () => {
     const seen = seenIn(choose(sent, catalogue)[0]!);
     page.load(`?${encodeJob(sent, seen)}`);
     expect(page.$job.get()).toEqual(sent);
-    expect(page.$inputs.get()).toEqual(inputsOf(sent));
+    expect(page.$texts.get()).toEqual(textsOfJob(sent));
     expect(page.$link.get()).toEqual({ dropped: [], seen });
     expect(page.$otherAnswer.get()).toBeUndefined();
     expect(page.$choices.get()[0]!.adhesiveId).toBe(seen.adhesiveId);
@@ -143,7 +143,7 @@ describe('a link that is opened', () => {
     const page = createChoosePage(catalogue);
     page.set('grammage', 'abc');
     for (const nothing of ['', '?', '#']) page.load(nothing);
-    expect(page.$inputs.get().grammage).toBe('abc');
+    expect(page.$texts.get().grammage).toBe('abc');
     expect(page.$link.get()).toEqual({ dropped: [] });
   });
   test('broken in part names each part, by the name it has in the link, and keeps the rest', () => {
