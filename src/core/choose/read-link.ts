@@ -18,6 +18,11 @@ export interface DecodedJob {
   readonly seen?: Seen;
 }
 
+/** In a link of the chooser a number left empty has always been passed over without a word. */
+const PASSED_OVER = Object.values(JOB_FIELDS).flatMap(({ kind, key }) =>
+  kind === 'number' ? [partName(key, '')] : [],
+);
+
 /** Any text to a job: what cannot be read is left at its default and named in `dropped`. Never throws. */
 export function decodeJob(text: unknown): DecodedJob {
   const { plan, dropped: unread, seen: seenText } = decodePlan(text, JOB_FIELDS);
@@ -26,7 +31,7 @@ export function decodeJob(text: unknown): DecodedJob {
     grammage !== undefined && caliper !== undefined && caliperProblem(grammage, caliper) !== undefined;
   const seen = decodeSeen(seenText);
   const dropped = [
-    ...unread,
+    ...unread.filter((part) => !PASSED_OVER.includes(part)),
     ...(contradicts ? [fieldInLink(JOB_FIELDS.caliper, caliper)] : []),
     ...(seenText !== undefined && !seen ? [partName('seen', seenText)] : []),
   ];

@@ -66,6 +66,9 @@ describe('what a person may do to a link', () => {
     const read = decodeJob('gsm=80&utm_source=letter&x=1');
     expect(read).toEqual({ job: { ...DEFAULT_JOB, paper: { family: 'chiyogami', grammage: 80 } }, dropped: [] });
   });
+  test('a number left empty is passed over, without a word', () => {
+    expect(decodeJob('gsm=&wide=&rh=&place=')).toEqual({ job: DEFAULT_JOB, dropped: [] });
+  });
   test('nothing at all is the usual job', () => {
     for (const nothing of ['', '?', '#', '&&&', '=', undefined, null, 42, {}, []])
       expect(decodeJob(nothing)).toEqual({ job: DEFAULT_JOB, dropped: [] });
