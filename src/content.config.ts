@@ -1,20 +1,7 @@
-/** Joins the shapes in src/schemas to the files in content/. A record that does not fit fails the build. */
+/** Hands the records in content/ to pages, parsed by the same shapes as for the calculators (see src/schemas/door.ts). */
 import { defineCollection } from 'astro:content';
 import { glob, type Loader } from 'astro/loaders';
-import { z } from 'astro/zod';
-import { checkSchema } from './schemas/checks';
-import { glossarySchema } from './schemas/glossary';
-import { id } from './schemas/number';
-import {
-  adhesiveSchema,
-  cautionSchema,
-  ingredientSchema,
-  paperSchema,
-  sourceSchema,
-  substrateSchema,
-  techniqueSchema,
-} from './schemas/records';
-import { strictObject } from './schemas/strict';
+import { SHAPES } from './schemas/kinds';
 
 const records = (folder: string) => inOrder(glob({ pattern: '*.yaml', base: `./content/${folder}` }));
 
@@ -31,28 +18,15 @@ function inOrder(loader: Loader): Loader {
   };
 }
 
-const lessonSchema = strictObject({
-  title: z.string().min(3),
-  /** place in the course; also decides previous and next */
-  order: z.number().int().positive(),
-  /** one or two sentences for the list of lessons */
-  summary: z.string().min(20),
-  /** each completes "You will be able to …" */
-  youWillBeAbleTo: z.array(z.string()).min(1),
-  needs: z.array(id).default([]),
-  sources: z.array(id).default([]),
-  cautions: z.array(id).default([]),
-});
-
 export const collections = {
-  lessons: defineCollection({ loader: glob({ pattern: '*.mdx', base: './content/lessons' }), schema: lessonSchema }),
-  papers: defineCollection({ loader: records('papers'), schema: paperSchema }),
-  substrates: defineCollection({ loader: records('substrates'), schema: substrateSchema }),
-  ingredients: defineCollection({ loader: records('ingredients'), schema: ingredientSchema }),
-  adhesives: defineCollection({ loader: records('adhesives'), schema: adhesiveSchema }),
-  techniques: defineCollection({ loader: records('techniques'), schema: techniqueSchema }),
-  cautions: defineCollection({ loader: records('cautions'), schema: cautionSchema }),
-  checks: defineCollection({ loader: records('checks'), schema: checkSchema }),
-  glossary: defineCollection({ loader: records('glossary'), schema: glossarySchema }),
-  sources: defineCollection({ loader: records('sources'), schema: sourceSchema }),
+  lessons: defineCollection({ loader: glob({ pattern: '*.mdx', base: './content/lessons' }), schema: SHAPES.lessons }),
+  papers: defineCollection({ loader: records('papers'), schema: SHAPES.papers }),
+  substrates: defineCollection({ loader: records('substrates'), schema: SHAPES.substrates }),
+  ingredients: defineCollection({ loader: records('ingredients'), schema: SHAPES.ingredients }),
+  adhesives: defineCollection({ loader: records('adhesives'), schema: SHAPES.adhesives }),
+  techniques: defineCollection({ loader: records('techniques'), schema: SHAPES.techniques }),
+  cautions: defineCollection({ loader: records('cautions'), schema: SHAPES.cautions }),
+  checks: defineCollection({ loader: records('checks'), schema: SHAPES.checks }),
+  glossary: defineCollection({ loader: records('glossary'), schema: SHAPES.glossary }),
+  sources: defineCollection({ loader: records('sources'), schema: SHAPES.sources }),
 };

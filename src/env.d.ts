@@ -1,6 +1,6 @@
 /// <reference path="../.astro/types.d.ts" />
 
 declare module 'virtual:records' {
-  const records: import('./data/expand').Tables;
+  const records: import('./data/tables').Tables;
   export default records;
 }

@@ -1,7 +1,7 @@
 /** Turns records into the rows of the shelf: which number stands in which column, and the facts said in words. */
 import type { CollectionEntry } from 'astro:content';
 import type { BASIS_WORDS } from './format';
-import { middleOf } from '../build/compact-records.mjs';
+import { middleOf } from '../core/base/quantity';
 import { asWritten } from './format';
 import { href } from './href';
 

@@ -1,5 +1,5 @@
-/** The records of content/, read once into maps. They have passed the schemas in the build. */
+/** The records of content/, read once into maps. The build has parsed them by their schemas. */
 import records from 'virtual:records';
-import { catalogueFrom } from './expand';
+import { catalogueFrom } from './tables';
 
 export const catalogue = catalogueFrom(records);

@@ -3,7 +3,7 @@
  * A `formula` check calls one function of core with the arguments of each row.
  */
 import { z } from 'astro/zod';
-import { id } from './number';
+import { id, idOf } from './ids';
 import { strictObject } from './strict';
 
 const basis = z.enum(['published', 'common-practice', 'from-memory', 'exact']);
@@ -24,9 +24,9 @@ const formulaRow = strictObject({
   /** why it may be more than that: what the source says of its own trust, or what the model knows of its own */
   toleranceFrom: z.string().min(20).optional(),
   /** the source that says so, where it is another than `source` */
-  toleranceSource: id.optional(),
+  toleranceSource: idOf('sources').optional(),
   basis,
-  source: id.optional(),
+  source: idOf('sources').optional(),
   /** what the row says, for a reader: "20 lb bond in g/m²" */
   says: z.string().min(5),
   note: z.string().optional(),
@@ -57,9 +57,9 @@ function numbersIn(value: unknown): number[] {
 
 const outcomeRow = strictObject({
   id,
-  paper: id,
+  paper: idOf('papers'),
   grammage: z.number().positive(),
-  adhesive: id,
+  adhesive: idOf('adhesives'),
   spreads: z.boolean(),
   lifts: z.boolean(),
   gives: z.enum(['paper', 'substrate']).optional(),
@@ -74,18 +74,22 @@ export const checkSchema = z.discriminatedUnion('kind', [
     kind: z.literal('outcomes'),
     basis,
     note: z.string(),
-    setting: strictObject({ substrate: id, technique: id, seconds: z.number().positive() }),
+    setting: strictObject({
+      substrate: idOf('substrates'),
+      technique: idOf('techniques'),
+      seconds: z.number().positive(),
+    }),
     rows: z.array(outcomeRow).min(1),
   }),
   strictObject({
     ...head,
     kind: z.literal('leave-one-out'),
-    of: id,
+    of: idOf('checks'),
     right: z.number().int(),
     asked: z.number().int(),
     folds: z.array(
       strictObject({
-        paper: id,
+        paper: idOf('papers'),
         constants: z.record(z.number()),
         rows: z.array(strictObject({ id, spread: z.boolean(), lift: z.boolean() })),
       }),

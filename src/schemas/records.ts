@@ -1,6 +1,7 @@
 /** The shape of every record in content/. Strict: a field that is not named here fails the build. */
 import { z } from 'astro/zod';
-import { id, quantity } from './number';
+import { idOf } from './ids';
+import { quantity } from './number';
 import { strictObject } from './strict';
 
 /** One or two plain sentences for a reader who has never met the thing. */
@@ -24,7 +25,7 @@ export const paperSchema = strictObject({
   coloursRun: z.enum(['unlikely', 'possible', 'likely']),
   harmedByWater: z.boolean().default(false),
   closed: z.boolean().default(false),
-  lookAlikes: z.array(id).default([]),
+  lookAlikes: z.array(idOf('papers')).default([]),
 });
 
 export const substrateSchema = strictObject({
@@ -77,7 +78,11 @@ const traits = {
   bearsDamp: yesNo,
   childSafe: yesNo,
   needsHeat: z.boolean().default(false),
-  cautions: z.array(id).default([]),
+  /** asked for even where it is empty, so that nobody forgets to think of it */
+  cautions: z.array(idOf('cautions'), {
+    required_error:
+      'is missing; name the cautions that a reader should see, as in [knife, hot-liquid], or write [] if there are none',
+  }),
   hold: strictObject({
     porous: z.number().min(0).max(2),
     leather: z.number().min(0).max(2),
@@ -85,7 +90,7 @@ const traits = {
   }),
   /** basis of the yes/partly/no answers and of `hold` */
   traitsBasis: z.enum(['published', 'common-practice', 'from-memory', 'estimate']),
-  traitsSource: id.optional(),
+  traitsSource: idOf('sources').optional(),
   traitsNote: z.string().optional(),
 };
 
@@ -94,7 +99,7 @@ export const adhesiveSchema = z.discriminatedUnion('form', [
     ...traits,
     form: z.literal('wet'),
     by: z.enum(['mass', 'volume']),
-    parts: z.array(strictObject({ of: id, parts: z.number().positive() })).min(1),
+    parts: z.array(strictObject({ of: idOf('ingredients', 'adhesives'), parts: z.number().positive() })).min(1),
     usedAt: z.number().min(30).max(90).optional(),
   }),
   strictObject({
@@ -122,7 +127,7 @@ export const techniqueSchema = strictObject({
 export const cautionSchema = strictObject({
   title: z.string().min(3),
   text: z.string().min(20),
-  source: id.optional(),
+  source: idOf('sources').optional(),
 });
 
 /**
@@ -157,3 +162,16 @@ export const sourceSchema = strictObject({
   if (source.seen === 'not-read' && !source.note)
     say('note', 'say why a text that was not read is named here all the same');
 });
+
+/** Fields that only pages show: they are not handed to the calculators in the browser. */
+export const ON_PAGES_ONLY = [
+  'about',
+  'alsoCalled',
+  'note',
+  'grainNote',
+  'thickestNote',
+  'traitsNote',
+  'traitsBasis',
+  'traitsSource',
+  'lookAlikes',
+] as const;

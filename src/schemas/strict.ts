@@ -1,13 +1,18 @@
 /** Objects that know all their fields: a field with another name fails the build, and the message says which are allowed. */
 import { z } from 'astro/zod';
+import { didYouMean } from './ids';
 
-export function strictObject<Shape extends z.ZodRawShape>(shape: Shape) {
-  const fields = Object.keys(shape).join(', ');
+/** `example`: how the whole is written, said where it is missing. */
+export function strictObject<Shape extends z.ZodRawShape>(shape: Shape, example?: string) {
+  const fields = Object.keys(shape);
   const errorMap: z.ZodErrorMap = (issue, { defaultError }) => ({
     message:
       issue.code === 'unrecognized_keys'
-        ? `no field is called ${issue.keys.map((key) => `"${key}"`).join(' or ')}; the fields are ${fields}`
-        : defaultError,
+        ? issue.keys.map((key) => `no field is called "${key}"${didYouMean(key, fields)}`).join('; ') +
+          `; the fields are ${fields.join(', ')}`
+        : issue.code === 'invalid_type' && example
+          ? `${issue.received === 'undefined' ? 'is missing; write it' : 'is written'} as ${example}`
+          : defaultError,
   });
   return z.object(shape, { errorMap }).strict();
 }

@@ -8,7 +8,7 @@ import { importsOf, layerOf, syntaxOf } from './support/imports';
 /** What each layer may import: layers of src, the records of content, and packages. */
 const MAY: Readonly<Record<string, readonly string[]>> = {
   core: ['core'],
-  schemas: ['schemas', 'core', 'astro'],
+  schemas: ['schemas', 'core', 'astro', 'yaml'],
   // of schemas only types: zod stays out of the browser (the test of the built scripts' size would show it)
   data: ['data', 'core', 'schemas', 'virtual:records'],
   stores: ['stores', 'data', 'core', 'nanostores', 'papaparse', 'idb'],
@@ -39,6 +39,10 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   // run by the build: on the records, on the text of lessons, on the pages when they are made
   build: [
     'build',
+    // the door of the records, and the names of presets
+    'schemas',
+    'data',
+    'astro',
     'node:child_process',
     // names what is kept from build to build
     'node:crypto',
@@ -50,7 +54,6 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'pagefind',
     'preact',
     'workbox-build',
-    'yaml',
   ],
   'site.ts': [],
   'content.config.ts': ['schemas', 'astro', 'astro:content'],

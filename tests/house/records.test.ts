@@ -1,24 +1,12 @@
-/** Every record fits its shape, and every name in it leads to a record that exists. */
+/** Every record and lesson comes in by the door without a fault, and every name in it leads to a record that exists. */
 import { parse } from 'yaml';
-import type { z } from 'astro/zod';
 import { describe, expect, test } from 'vitest';
+import { contentFiles, lessonParts } from '../../src/build/read-content';
 import { catalogue } from '../../src/data/catalogue';
-import { checkSchema } from '../../src/schemas/checks';
-import { glossarySchema } from '../../src/schemas/glossary';
-import * as schemas from '../../src/schemas/records';
+import { admit, faultText } from '../../src/schemas/door';
 import { filesIn, textOf } from './support/files';
 
-const SHAPES: Readonly<Record<string, z.ZodTypeAny>> = {
-  papers: schemas.paperSchema,
-  substrates: schemas.substrateSchema,
-  ingredients: schemas.ingredientSchema,
-  adhesives: schemas.adhesiveSchema,
-  techniques: schemas.techniqueSchema,
-  cautions: schemas.cautionSchema,
-  sources: schemas.sourceSchema,
-  checks: checkSchema,
-  glossary: glossarySchema,
-};
+const READ = admit(contentFiles(), lessonParts());
 
 interface Found {
   readonly file: string;
@@ -55,13 +43,10 @@ function under(keys: readonly string[], value: unknown): string[] {
   });
 }
 
-describe('fits its shape', () => {
-  test.for(RECORDS.map((record) => [record.file, record] as const))('%s', ([, { kind, data }]) => {
-    const shape = SHAPES[kind];
-    if (!shape) throw new Error(`no shape is known for the records in content/${kind}`);
-    const read = shape.safeParse(data);
-    expect(read.error?.issues.map(({ path, message }) => `${path.join('.')}: ${message}`) ?? []).toEqual([]);
-  });
+test('every file comes in by the door', () => {
+  expect(READ.faults.map(faultText).join('\n')).toBe('');
+  const files = filesIn('content');
+  expect(Object.values(READ.content).reduce((sum, records) => sum + records.size, 0)).toBe(files.length);
 });
 
 describe('names only what exists', () => {
@@ -84,20 +69,6 @@ describe('names only what exists', () => {
     );
     expect(dangling).toEqual([]);
   });
-});
-
-test('a recipe is made of ingredients, or of adhesives that are made of them', () => {
-  const faults: string[] = [];
-  const follow = (id: string, trail: readonly string[]): void => {
-    const adhesive = catalogue.adhesives.get(id);
-    if (catalogue.ingredients.has(id)) return;
-    if (trail.includes(id)) faults.push(`goes round in a ring: ${[...trail, id].join(' → ')}`);
-    else if (adhesive?.form !== 'wet')
-      faults.push(`not an ingredient or a wet adhesive: ${[...trail, id].join(' → ')}`);
-    else for (const part of adhesive.parts) follow(part.of, [...trail, id]);
-  };
-  for (const { id, form } of catalogue.adhesives.values()) if (form === 'wet') follow(id, []);
-  expect(faults).toEqual([]);
 });
 
 // Sources may wait for their lesson: the page of sources says of each what leans on it.
@@ -127,7 +98,7 @@ test('whatever says it is published names its source', () => {
 });
 
 test('the shelf is wide enough: 30 papers or more, from tissue to card', () => {
-  const papers = RECORDS.filter(({ kind }) => kind === 'papers').map(({ data }) => schemas.paperSchema.parse(data));
+  const papers = [...READ.content.papers.values()];
   expect(papers.length).toBeGreaterThanOrEqual(30);
   expect(Math.min(...papers.map(({ grammage }) => grammage.low))).toBeLessThanOrEqual(9);
   expect(Math.max(...papers.map(({ grammage }) => grammage.high))).toBeGreaterThanOrEqual(400);

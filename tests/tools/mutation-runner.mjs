@@ -20,7 +20,10 @@ import {
 import { collectTests, getFn } from '@vitest/runner';
 import fc from 'fast-check';
 import { build } from 'esbuild';
-import { readCompact } from '../../src/build/compact-records.mjs';
+import { tsImport } from 'tsx/esm/api';
+
+/** @type {typeof import('../../src/build/records')} */
+const { readTables } = await tsImport('../../src/build/records.ts', import.meta.url);
 
 /** How each module that remembers something forgets it. @type {Readonly<Record<string, string>>} */
 const CACHES = {
@@ -53,7 +56,7 @@ const asTheBuild = {
   name: 'as-the-build',
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /^virtual:records$/ }, ({ path }) => ({ path, namespace: 'records' }));
-    onLoad({ filter: /./, namespace: 'records' }, () => ({ contents: JSON.stringify(readCompact()), loader: 'json' }));
+    onLoad({ filter: /./, namespace: 'records' }, () => ({ contents: JSON.stringify(readTables()), loader: 'json' }));
     onLoad({ filter: /\/src\/core\/.+\.ts$/ }, ({ path }) => {
       const words = CACHES[relative('src/core', path)];
       if (words === undefined) return null;

@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
-import { readCompact } from '../../src/build/compact-records.mjs';
-import { catalogueFrom, type Tables } from '../../src/data/expand';
+import { readTables } from '../../src/build/records';
+import { catalogueFrom } from '../../src/data/tables';
 import type { Catalogue } from '../../src/core/records/records';
 
 const CONTENT = new URL('../../content/', import.meta.url).pathname;
@@ -16,5 +16,5 @@ export function readRecords(kind: string): Record<string, any> {
 }
 
 export function readCatalogue(): Catalogue {
-  return catalogueFrom(readCompact() as unknown as Tables);
+  return catalogueFrom(readTables());
 }

@@ -19,6 +19,13 @@ export function around(value: number, share: number, basis: Basis): Range {
   return { low: value * (1 - share), middle: value, high: value * (1 + share), basis };
 }
 
+/** A range without a stated middle takes the geometric mean, four figures of it; one that touches zero, the arithmetic. */
+export function middleOf({ low, high, middle }: Pick<Range, 'low' | 'high'> & { middle?: number | undefined }): number {
+  if (middle !== undefined) return middle;
+  const mean = low > 0 ? Math.sqrt(low * high) : (low + high) / 2;
+  return Number(mean.toPrecision(4));
+}
+
 /**
  * The value at `u` of the way through a range, 0 ≤ u ≤ 1. Values near the middle are the likelier: the
  * ends are the extremes met in practice, so each side is a triangle that is fullest at the middle, with

@@ -1,11 +1,10 @@
-// @ts-check
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'astro/config';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { baseLinks } from './src/build/base-links.mjs';
 import { clientUse } from './src/build/client-use.mjs';
-import { compactRecords } from './src/build/compact-records.mjs';
+import { records } from './src/build/records';
 import { headers } from './src/build/headers.mjs';
 import { keepUnits } from './src/build/keep-units.mjs';
 import { offline } from './src/build/offline.mjs';
@@ -23,16 +22,15 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
 /**
  * Which modules travel in one file, by room: a file of its own for each small module costs more than it saves, as
  * each is squeezed by itself. What is named in none goes with the first group that imports it. First match wins.
- * @type {readonly (readonly [chunk: string, modules: RegExp])[]}
  */
-const CHUNKS = [
+const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // what every calculator needs
   ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs|preload-helper/],
   ['base', /\/core\/base\/(?:format|number-text|scale|random|record-id|result)\.ts|\/core\/link\/model-version\.ts/],
   ['base', /\/stores\/shared\/(?:device-storage|precompute)\.ts/],
   ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
-  ['records', /virtual:records|\/data\/(?:catalogue|expand)\.ts/],
+  ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
   [
     'records',
     /\/core\/(?:base\/quantity|adhesive\/(?:viscosity|mixture|liquid)|paper\/(?:paper|limits|sorption|asked-paper))\.ts/,
@@ -73,7 +71,7 @@ const CHUNKS = [
     /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields)|parts\/ChanceRule)\.tsx/,
   ],
 ];
-const chunkOf = (/** @type {string} */ id) => CHUNKS.find(([, modules]) => modules.test(id))?.[0];
+const chunkOf = (id: string) => CHUNKS.find(([, modules]) => modules.test(id))?.[0];
 
 export default defineConfig({
   site,
@@ -85,6 +83,7 @@ export default defineConfig({
     mdx(),
     // esbuild writes JSX as tsconfig.json says, as Babel would, in a small part of the time
     preact({ exclude: ['**/*'] }),
+    records(),
     quick(),
     clientUse(base),
     stylesApart(base),
@@ -96,7 +95,7 @@ export default defineConfig({
   ],
   markdown: { remarkPlugins: [keepUnits, [baseLinks, { base }]] },
   vite: {
-    plugins: [compactRecords(), plainImports()],
+    plugins: [plainImports()],
     resolve: {
       alias: { '@astrojs/preact/client.js': fileURLToPath(new URL('./src/build/wake-preact.mjs', import.meta.url)) },
     },
