@@ -2,6 +2,8 @@
 import type { CollectionEntry } from 'astro:content';
 import type { BASIS_WORDS } from './format';
 import { middleOf } from '../core/base/quantity';
+import { adhesiveCautions } from '../core/adhesive/hazards';
+import { catalogue } from '../data/catalogue';
 import { asWritten } from './format';
 import { href } from './href';
 
@@ -151,7 +153,10 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf
     name: data.name,
     page: href(`/shelf/adhesives/${id}/`),
     about: data.about,
-    cautions: data.cautions.map((caution) => ({ id: caution, title: titleOf(caution) })),
+    cautions: adhesiveCautions(catalogue.adhesives.get(id)!, catalogue).map((caution) => ({
+      id: caution,
+      title: titleOf(caution),
+    })),
     facts: [sentence([made, data.needsHeat && 'needs heat']), data.traitsNote?.trim()].filter(Boolean).join(' '),
     known: { basis: data.traitsBasis, source: data.traitsSource },
     cells: [

@@ -2,6 +2,7 @@
 import { z } from 'astro/zod';
 import { idOf } from './ids';
 import { quantity } from './number';
+import { DEEDS, NATURES } from '../core/safety/hazards';
 import { strictObject } from './strict';
 
 /** One or two plain sentences for a reader who has never met the thing. */
@@ -38,6 +39,12 @@ export const substrateSchema = strictObject({
   face: z.enum(['porous', 'leather', 'non-porous']),
   takesGlue: z.boolean(),
   limp: z.boolean(),
+  hazards: z.array(z.enum(NATURES)).default([]),
+});
+
+/** Asked for even where it is empty, so that nobody forgets to think of it; the cautions follow from it (src/core/safety). */
+const hazards = z.array(z.enum(NATURES), {
+  required_error: 'is missing; say what it is, as far as it can hurt, as in [powder, wheat], or write [] if it cannot',
 });
 
 const thickening = z.discriminatedUnion('law', [
@@ -63,6 +70,9 @@ export const ingredientSchema = strictObject({
   filmFormsAbove: quantity('°C', { min: -10, max: 60 }).optional(),
   gelsAt: quantity('°C', { min: 0, max: 80 }).optional(),
   liquid: z.enum(['water', 'alcohol']).default('water'),
+  hazards,
+  /** °C that some of the liquid reaches when it is made up: the water that wets a powder, the pan */
+  madeAt: z.number().min(20).max(100).optional(),
 });
 
 const yesNo = z.enum(['yes', 'partly', 'no']);
@@ -78,11 +88,6 @@ const traits = {
   bearsDamp: yesNo,
   childSafe: yesNo,
   needsHeat: z.boolean().default(false),
-  /** asked for even where it is empty, so that nobody forgets to think of it */
-  cautions: z.array(idOf('cautions'), {
-    required_error:
-      'is missing; name the cautions that a reader should see, as in [knife, hot-liquid], or write [] if there are none',
-  }),
   hold: strictObject({
     porous: z.number().min(0).max(2),
     leather: z.number().min(0).max(2),
@@ -111,6 +116,8 @@ export const adhesiveSchema = z.discriminatedUnion('form', [
     drag: quantity('×', { min: 0, max: 5 }),
     strength: quantity('×', { min: 0.1, max: 10 }),
     appliedWith: z.string().min(3),
+    hazards,
+    does: z.array(z.enum(DEEDS)).default([]),
     bothFaces: z.boolean().default(false),
   }),
 ]);

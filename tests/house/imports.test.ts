@@ -102,6 +102,7 @@ test('the address readers used above know an arrow that runs the wrong way when 
 const ROOMS: readonly (readonly string[])[] = [
   ['base'],
   ['link'],
+  ['safety'],
   ['records'],
   ['stats'],
   ['paper'],

@@ -32,11 +32,11 @@ test('a record comes in with its defaults, and one that has a fault does not com
 /** file, what is written there, what somebody writes instead, what has to be said of it */
 const SLIPS: readonly (readonly [what: string, string, string | RegExp, string, readonly string[]])[] = [
   [
-    'cautions left out',
-    'adhesives/pva.yaml',
-    /^cautions:.*\n/m,
+    'hazards left out',
+    'ingredients/pva.yaml',
+    /^hazards:.*\n/m,
     '',
-    ['content/adhesives/pva.yaml, line 1\n', 'cautions: is missing', '[knife, hot-liquid]', '[] if there are none'],
+    ['content/ingredients/pva.yaml, line 1\n', 'hazards: is missing', '[powder, wheat]', '[] if it cannot'],
   ],
   [
     'a unit misspelt',
@@ -77,11 +77,11 @@ const SLIPS: readonly (readonly [what: string, string, string | RegExp, string, 
     ['content/sources', 'did you mean "roberts-etherington-1982"?'],
   ],
   [
-    'a caution that is not there',
-    'adhesives/pva-paste.yaml',
-    /^cautions: \[[\w-]+/m,
-    'cautions: [knive',
-    ['cautions › no. 1', 'content/cautions', 'did you mean "knife"?'],
+    'a hazard that is not there',
+    'ingredients/wheat-starch.yaml',
+    /^hazards: \[[\w-]+/m,
+    'hazards: [wheet',
+    ['hazards › no. 1', 'did you mean "wheat"?'],
   ],
   [
     'a part that is not there',

@@ -25,7 +25,7 @@ const PERFECT: DryAdhesive = {
   bearsDamp: 'yes',
   childSafe: 'yes',
   needsHeat: false,
-  cautions: [],
+  hazards: [],
   slip: at(60),
   pull: at(1),
   waterLoad: at(0),
@@ -33,7 +33,7 @@ const PERFECT: DryAdhesive = {
   strength: at(1),
   appliedWith: 'hand',
 };
-const { slip: _s, pull: _p, waterLoad: _w, drag: _d, strength: _t, appliedWith: _a, form: _f, ...TRAITS } = PERFECT;
+const { slip: _s, pull: _p, waterLoad: _w, drag: _d, strength: _t, appliedWith: _a, hazards: _h, form: _f, ...TRAITS } = PERFECT;
 const wet = (of: string): WetAdhesive => ({ ...TRAITS, form: 'wet', by: 'mass', parts: [{ of, parts: 1 }] });
 
 const PLAIN: Sheet = {
@@ -52,6 +52,14 @@ function taken(adhesive: Adhesive, needs: readonly Need[] = [], sheet: Sheet = P
   if (verdict === 'ruled-out') return 'ruled out';
   if (verdict === 'refused') return 'refused';
   return share === 1 ? 'nothing' : `× ${figure(share)}`;
+}
+
+/** What the paper and the needs take from a wet glue, beyond what the glue itself has against it. */
+function takenBy(adhesive: Adhesive, needs: readonly Need[], sheet: Sheet): string {
+  const share = (asked: readonly Need[], on: Sheet) =>
+    suitability(adhesive, { ...DEFAULT_JOB, needs: asked }, on, catalogue).share;
+  const left = share(needs, sheet) / share([], PLAIN);
+  return left === 1 ? 'nothing' : `× ${figure(left)}`;
 }
 
 const TRAIT_NEEDS = [
@@ -81,12 +89,12 @@ export function judgements(): readonly Judgement[] {
   const colours = carriers.flatMap(([words, adhesive]) => [
     {
       when: `Colours may run, under ${words}, and it matters`,
-      takes: taken(adhesive, ['colours'], running('possible')),
+      takes: takenBy(adhesive, ['colours'], running('possible')),
     },
-    { when: `Colours are likely to run, under ${words}`, takes: taken(adhesive, [], running('likely')) },
+    { when: `Colours are likely to run, under ${words}`, takes: takenBy(adhesive, [], running('likely')) },
     {
       when: `Colours are likely to run, under ${words}, and it matters`,
-      takes: taken(adhesive, ['colours'], running('likely')),
+      takes: takenBy(adhesive, ['colours'], running('likely')),
     },
   ]);
   const harmed: Sheet = { ...PLAIN, harmedByWater: true };
@@ -105,10 +113,22 @@ export function judgements(): readonly Judgement[] {
       when: '“No heat” is asked, and it is cooked first but used cold',
       takes: taken({ ...wet('pva'), needsHeat: true }, ['no-heat']),
     },
-    { when: 'It gives off fumes', takes: taken({ ...PERFECT, cautions: ['spray-fumes'] }) },
+    {
+      when: '“No heat” is asked, and its powder is wetted with hot water',
+      takes: taken(wet('methylcellulose'), ['no-heat']),
+    },
+    {
+      when: '“Children in the room” is asked, and its powder is wetted with hot water',
+      takes: taken(wet('methylcellulose'), ['children']),
+    },
+    {
+      when: '“Children in the room” is asked, and it is cooked first but used cold',
+      takes: taken({ ...wet('wheat-starch'), needsHeat: true }, ['children']),
+    },
+    { when: 'It gives off fumes', takes: taken({ ...PERFECT, hazards: ['mist'] }) },
     ...colours,
-    { when: 'Water marks the paper, and the glue is water-borne', takes: taken(wet('pva'), [], harmed) },
-    { when: 'Water marks the paper, and the glue is in alcohol', takes: taken(wet('alcohol'), [], harmed) },
+    { when: 'Water marks the paper, and the glue is water-borne', takes: takenBy(wet('pva'), [], harmed) },
+    { when: 'Water marks the paper, and the glue is in alcohol', takes: takenBy(wet('alcohol'), [], harmed) },
     { when: 'Food will touch it, whatever the glue', takes: taken(PERFECT, ['food']) },
   ];
 }

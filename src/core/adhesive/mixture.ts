@@ -52,3 +52,10 @@ export function mix(parts: readonly Part[]): Mix {
   mustBePositive('the whole mix', mass);
   return { mass, volume, solids, solidsFraction: solids / mass, water: mass - solids, density: mass / volume };
 }
+
+/** °C of watery parts stirred together, by Black's rule of mixtures: all taken to hold heat as water does, and none lost to jar or air. */
+export function mixedCelsius(parts: readonly { readonly grams: number; readonly celsius: number }[]): number {
+  const grams = parts.reduce((sum, part) => sum + part.grams, 0);
+  mustBePositive('grams', grams);
+  return parts.reduce((sum, part) => sum + part.grams * part.celsius, 0) / grams;
+}

@@ -4,6 +4,8 @@ import { settleJob, type Job, type SettledJob } from './job';
 import { atOnce, rankInTurns, SAMPLES, type InTurns } from './ranking';
 import { reasonsFor } from './reasons';
 import type { Catalogue } from '../records/records';
+import { layingCautions } from '../adhesive/hazards';
+import { inOrder, type Caution } from '../safety/hazards';
 import { stepsFor } from './technique';
 
 export interface Technique extends Placement {
@@ -15,8 +17,8 @@ export interface Choice extends Ranked {
   /** the weightiest first */
   readonly reasons: readonly Reason[];
   readonly technique: Technique;
-  /** caution ids */
-  readonly cautions: readonly string[];
+  /** the gravest first */
+  readonly cautions: readonly Caution[];
 }
 
 /** Every adhesive of the catalogue for a job that is settled, best first, stopping now and then. `samples` 1–1000. */
@@ -32,10 +34,16 @@ export function* chooseInTurns(
       ...ranked,
       reasons: reasonsFor(ranked.facts),
       technique: { ...ranked.placement, steps: stepsFor(ranked.facts, ranked.placement, catalogue) },
-      cautions: [...new Set([...ranked.facts.fit.cautions, ...ranked.facts.adhesive.cautions])],
+      cautions: cautionsOf(ranked, catalogue),
     });
   }
   return choices;
+}
+
+/** Nothing is glued where the answer is refused: then only the reason for that stands. */
+function cautionsOf({ verdict, facts: { fit, adhesive, job } }: Ranked, catalogue: Catalogue): readonly Caution[] {
+  const ground = catalogue.substrates.get(job.substrate)!;
+  return inOrder([...fit.cautions, ...(verdict === 'refused' ? [] : layingCautions(adhesive, ground, catalogue))]);
 }
 
 /**

@@ -9,7 +9,13 @@ export interface Verdicts {
   readonly pro: (code: string, text: string) => void;
 }
 
-export function askedFor(adhesive: Adhesive, needs: ReadonlySet<Need>, { off, out, pro }: Verdicts): void {
+/** `scalds`: somebody has to handle a hot liquid, even if only to make it up. */
+export function askedFor(
+  adhesive: Adhesive,
+  needs: ReadonlySet<Need>,
+  { off, out, pro }: Verdicts,
+  scalds: boolean,
+): void {
   if (needs.has('undo')) {
     if (adhesive.undoneWithWater === 'no') out('undo', 'It cannot be undone with water, and you need that.');
     else if (adhesive.undoneWithWater === 'partly') off(0.5, 'undo', 'It comes undone with water only in part.');
@@ -40,10 +46,19 @@ export function askedFor(adhesive: Adhesive, needs: ReadonlySet<Need>, { off, ou
   if (needs.has('children')) {
     if (adhesive.childSafe === 'no') out('children', 'Not with children in the room: heat, fumes or solvent.');
     else if (adhesive.childSafe === 'partly') off(0.8, 'children', 'An adult prepares it; children can use it.');
+    else if (adhesive.needsHeat) off(0.9, 'children', 'An adult cooks it, away from the children; they use it cold.');
+    else if (scalds)
+      off(0.95, 'children', 'An adult makes the jelly with hot water, away from the children; they use it cold.');
   }
-  if (needs.has('no-heat') && adhesive.needsHeat) {
+  if (needs.has('no-heat')) {
     if (heatAtBench(adhesive)) out('no-heat', 'It needs heat at the bench.');
-    else off(0.6, 'no-heat', 'It has to be cooked first, though it is used cold.');
+    else if (adhesive.needsHeat) off(0.6, 'no-heat', 'It has to be cooked first, though it is used cold.');
+    else if (scalds)
+      off(
+        0.9,
+        'no-heat',
+        'Its powder is wetted with hot water. Without any, sift it on cold water, leave it for two days and sieve it.',
+      );
   }
 }
 

@@ -10,9 +10,14 @@ import type { Adhesive, Catalogue } from '../records/records';
 import { askedFor, heatAtBench } from './needs';
 import { middleLiquid } from './sampling';
 import type { Sheet } from '../paper/sheet';
+import { hasFumes, scalds } from '../adhesive/hazards';
+import { cautionsFor } from '../safety/hazards';
 
 /** Below this sorptivity, g/m² per √s, a paper face counts as closed. From memory: foils and plastic coatings. */
 export const CLOSED_FACE = 0.6;
+
+/** A valued original is most often an old one. */
+const VALUED = ['valued-original', ...cautionsFor({ steps: [{ does: ['handle-old'] }] })];
 
 type Carrier = 'water' | 'alcohol' | 'a little water' | 'none';
 
@@ -40,7 +45,7 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
   };
   const pro = (code: string, text: string) => notes.push({ code, weight: 1.5, against: false, text });
 
-  askedFor(adhesive, needs, { off, out, pro });
+  askedFor(adhesive, needs, { off, out, pro }, scalds(adhesive, catalogue));
   // Nobody has to say that a joint should last and bend a little.
   if (!needs.has('long-lived') && adhesive.longLived !== 'yes') {
     off(
@@ -75,7 +80,7 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
     if (cools < Infinity) pro('cools', `It grabs as it cools: in about ${withUnit(cools, 's')} in this room.`);
   }
   if (heatAtBench(adhesive)) off(0.75, 'heat', 'It needs heat at the bench, and a hand used to it.');
-  if (adhesive.cautions.some((caution) => caution.endsWith('-fumes')))
+  if (hasFumes(adhesive, catalogue))
     off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
 
   const carrier = carrierOf(adhesive, catalogue);
@@ -108,7 +113,7 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
     out('closed', 'Neither side lets it dry: the water has nowhere to go.');
   }
 
-  const base = { notes, cautions: needs.has('valued') ? ['valued-original'] : [] };
+  const base = { notes, cautions: needs.has('valued') ? VALUED : [] };
   if (needs.has('food')) {
     const text =
       'None of these is known to be safe where food touches it, and this page cannot tell. Use ware and adhesives sold and tested for food contact.';

@@ -11,6 +11,8 @@ import { makeAnswer, type MakeAnswer } from '../make/answer';
 import { PROJECTS } from '../make/plan';
 import type { Catalogue } from '../records/records';
 import { fail, ok, type InputError, type Result } from '../base/result';
+import { adhesiveCautions } from '../adhesive/hazards';
+import { cautionsFor, inOrder, type Caution } from '../safety/hazards';
 import { seenIn } from '../choose/seen';
 import { lowerFirst, formatAmount } from '../base/format';
 import { momentText, startOf, type Start } from './clock';
@@ -34,8 +36,8 @@ export interface ClassAnswer {
   readonly batches: readonly Batch[];
   readonly schedule: readonly { readonly when: string; readonly what: string }[];
   readonly warnings: readonly string[];
-  /** ids of caution texts */
-  readonly cautions: readonly string[];
+  /** of all that is cut, mixed, laid and pressed, the gravest first */
+  readonly cautions: readonly Caution[];
   readonly handout: Handout;
   /** tails of links to the other calculators */
   readonly tails: { readonly choose: string; readonly cut: string };
@@ -105,7 +107,15 @@ export function classAnswer(
       ...cut.value.warnings,
       ...coverage.value.warnings,
     ],
-    cautions: [...new Set(['knife', ...choice.cautions, ...batches.flatMap(({ mix }) => mix.cautions)])],
+    cautions: inOrder([
+      ...project.value.cautions,
+      ...choice.cautions,
+      ...batches.flatMap(({ mix }) => mix.cautions),
+      // the glue of a class is kept from one meeting to the next, and boards are cut from whatever they are
+      ...adhesiveCautions(adhesive, catalogue),
+      ...cut.value.cautions,
+      ...cautionsFor({ steps: [{ does: ['cut', 'shear'] }], natures: catalogue.substrates.get(plan.on)!.hazards ?? [] }),
+    ]),
     handout: handoutOf(plan, choice, project.value, catalogue),
     tails: {
       choose: encodeJob(job, seenIn(choice)),

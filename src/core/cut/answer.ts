@@ -12,6 +12,7 @@ import { cutOrder } from './layout-order';
 import { drawSheet } from './drawing';
 import type { SheetPlan } from './layout-types';
 import { formatAmount } from '../base/format';
+import { cautionsFor, type Caution } from '../safety/hazards';
 import { offcutWords, pieceName, placeRows, sheetLabel, type Own } from './table';
 import { inUnit, type LengthUnit } from '../base/length-text';
 
@@ -21,6 +22,8 @@ export interface CutAnswer {
   readonly stocks: readonly StockAnswer[];
   readonly facts: readonly Fact[];
   readonly warnings: readonly string[];
+  /** of knife and shear, and of the saw where a cut eats some of the sheet */
+  readonly cautions: readonly Caution[];
   readonly figures: readonly number[];
 }
 
@@ -58,6 +61,7 @@ export function cutAnswer(plan: CutPlan): Result<CutAnswer> {
     ],
     stocks: answers,
     facts: cutFacts(answers, costOf(answers), plan.unit),
+    cautions: cautionsFor({ steps: [{ does: plan.kerf > 0 ? ['cut', 'shear', 'saw'] : ['cut', 'shear'] }] }),
     warnings: cutWarnings(stocks, numbered, plan.kerf > 0 ? `${inUnit(plan.kerf, plan.unit)} ${plan.unit}` : ''),
     figures: [total, ...answers.slice(0, 5).map(({ layout }) => layout.sheets)],
   });

@@ -7,6 +7,8 @@ import { makingOf, flatProblems } from './making';
 import type { FlatPlan } from './plan';
 import { flatAnswerFacts } from './facts';
 import { isPaperBoard } from './plies';
+import { layingCautions } from '../adhesive/hazards';
+import { inOrder, type Caution } from '../safety/hazards';
 import { remediesFor, type Remedy } from './remedies';
 import { bowsOf, rollsUp, worseOf, type Bow, type Bows, type Making } from './stages';
 import { ACROSS, bowBrief, bowWords, liesHow, LIES_WORDS, type Lies } from './words';
@@ -27,8 +29,8 @@ export interface FlatAnswer {
   readonly lined: boolean;
   readonly facts: readonly Fact[];
   readonly warnings: readonly string[];
-  /** ids of caution texts */
-  readonly cautions: readonly string[];
+  /** the gravest first */
+  readonly cautions: readonly Caution[];
   readonly remedies: readonly Remedy[];
   readonly figures: readonly number[];
 }
@@ -55,7 +57,10 @@ export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAns
     lined: making.work.lining !== undefined,
     facts: flatAnswerFacts(plan, making),
     warnings: warningsFor(plan, making, bows),
-    cautions: [...new Set([...catalogue.adhesives.get(plan.adhesive)!.cautions, 'valued-original'])],
+    cautions: inOrder([
+      'valued-original',
+      ...layingCautions(catalogue.adhesives.get(plan.adhesive)!, catalogue.substrates.get(plan.board)!, catalogue),
+    ]),
     remedies: remediesFor(plan, catalogue),
     figures: [...signed(dry), ...signed(later)],
   });

@@ -11,6 +11,7 @@ import { makeSteps } from './steps';
 import { makeWarnings } from './warnings';
 import { SKETCHES } from './sketches';
 import { ok, type Result } from '../base/result';
+import { carefully, type Caution } from '../safety/hazards';
 
 interface PieceRow {
   readonly name: string;
@@ -31,6 +32,8 @@ export interface MakeAnswer {
   readonly pictures: readonly Picture[];
   readonly steps: readonly string[];
   readonly warnings: readonly string[];
+  /** what its steps call for, the gravest first */
+  readonly cautions: readonly Caution[];
   /** the measures that bear on this plan, each with what is usual in the reader's unit */
   readonly measures: readonly { readonly id: MeasureId; readonly usual: string }[];
   readonly figures: readonly number[];
@@ -81,7 +84,7 @@ export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
     })),
     unitWord: UNIT_WORDS[unit],
     pictures: SKETCHES[plan.project](plan, m).map((sketch) => layOut(sketch, unit)),
-    steps: makeSteps(plan, m),
+    ...carefully(makeSteps(plan, m)),
     warnings: makeWarnings(plan, m),
     measures: askedOfMake(plan)
       .filter((field): field is MeasureId => field in MEASURES)

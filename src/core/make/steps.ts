@@ -3,13 +3,26 @@ import { withMark } from './cut';
 import type { MakePlan } from './fields';
 import type { Measured } from './measures';
 import { thicknessOf } from './plan';
+import type { Deed, Step } from '../safety/hazards';
 
-export function makeSteps(plan: MakePlan, m: Measured): readonly string[] {
+const doing = (does: readonly Deed[], text: string): Step => ({ text, does });
+
+/** The steps, each with what it does that can hurt. Boards are cut with a knife, or on a board shear where there is one. */
+export const makeSteps = (plan: MakePlan, m: Measured): readonly Step[] =>
+  orderOf(plan, m).map((step) => (typeof step === 'string' ? { text: step } : step));
+
+function orderOf(plan: MakePlan, m: Measured): readonly (string | Step)[] {
   const say = (mm: number) => withMark(mm, plan.unit);
-  const first = 'Find and mark the grain of board, covering and paper, then cut the boards square, one from the other.';
-  const corners = `Mitre the corners, leaving ${say(m.corner)} beyond the point of the board.`;
+  const first = doing(
+    ['cut', 'shear'],
+    'Find and mark the grain of board, covering and paper, then cut the boards square, one from the other.',
+  );
+  const corners = doing(['cut'], `Mitre the corners, leaving ${say(m.corner)} beyond the point of the board.`);
   const turn = 'Turn in head and tail, tuck the corners with a folder, then turn in the other two sides.';
-  const last = 'Press under weight between clean waste sheets, changed once, until it is dry: a night at least.';
+  const last = doing(
+    ['press'],
+    'Press under weight between clean waste sheets, changed once, until it is dry: a night at least.',
+  );
   const layCase =
     plan.cover === 'full'
       ? [
@@ -34,13 +47,17 @@ export function makeSteps(plan: MakePlan, m: Measured): readonly string[] {
           : [`Glue the ${plan.back === 'hollow' ? 'hollow' : 'lining'} on the back of the block.`]),
         ...layCase,
         'Tip or sew on the endpapers, folded; set the block in the dry case with even squares.',
-        'Spread the outer leaf of one endpaper, a waste sheet under it; close the board on it. Then the other.',
+        'Spread the outer leaf of one endpaper, a waste sheet under it; take that away and close the board on the leaf. Then the other.',
+        'Open each board a little and lay polyester film or waxed paper between the pasted leaf and the block, with a blotter, so that the damp stays out of the leaves.',
         last,
       ];
     case 'accordion':
       return [
         first,
-        'Cut the strips with the grain along the folds. Fold each in half, each half in half, then every other fold back.',
+        doing(
+          ['cut'],
+          'Cut the strips with the grain along the folds. Fold each in half, each half in half, then every other fold back.',
+        ),
         ...(plan.sheet === undefined
           ? []
           : [`Glue strip to strip on the tabs of ${say(m.tab)}, folds square to each other.`]),
@@ -53,14 +70,23 @@ export function makeSteps(plan: MakePlan, m: Measured): readonly string[] {
     case 'slip-case':
       return [
         first,
-        'Cut back, top and bottom to one width, in one setting: they keep the two sides apart.',
+        doing(
+          ['cut', 'shear'],
+          'Cut back, top and bottom to one width, in one setting: they keep the two sides apart.',
+        ),
         ...(plan.lined === 'yes'
-          ? ['Line each board before it is put together; trim the linings to their edges.']
+          ? [doing(['cut'], 'Line each board before it is put together; trim the linings to their edges.')]
           : []),
         'Glue back, top and bottom on one side, then the other side on them. Try the book before the glue sets.',
-        `Lay the cover round sides and back; mitre it at the mouth, leaving ${say(m.corner)} beyond the corners.`,
-        'Turn in head and tail, then the mouth. Lay on the covers of top and bottom last, trimmed a hair short.',
-        'Let it dry with a wrapped block of the book’s size inside.',
+        doing(
+          ['cut'],
+          `Lay the cover round sides and back; mitre it at the mouth, leaving ${say(m.corner)} beyond the corners.`,
+        ),
+        doing(
+          ['cut'],
+          'Turn in head and tail, then the mouth. Lay on the covers of top and bottom last, trimmed a hair short.',
+        ),
+        doing(['press'], 'Let it dry with a wrapped block of the book’s size inside, and a weight on it.'),
       ];
     case 'lidded-box':
       return [
@@ -69,8 +95,10 @@ export function makeSteps(plan: MakePlan, m: Measured): readonly string[] {
         'Cover the walls with the strip, its ends lapped at a corner; turn it over the rim and under the base. Cover the base.',
         `Measure the covered tray. The lid is reckoned with ${say(m.lidRoom)} of air: correct it now if your covering is thicker.`,
         'Build and cover the lid in the same way.',
-        ...(plan.lined === 'yes' ? ['Line the walls, then base and top, each cut to fit what you have built.'] : []),
-        'Let both dry open, apart, with weights in them; a lid put on damp will stick and warp.',
+        ...(plan.lined === 'yes'
+          ? [doing(['cut'], 'Line the walls, then base and top, each cut to fit what you have built.')]
+          : []),
+        doing(['press'], 'Let both dry open, apart, with weights in them; a lid put on damp will stick and warp.'),
       ];
     case 'portfolio':
       return [
@@ -79,7 +107,7 @@ export function makeSteps(plan: MakePlan, m: Measured): readonly string[] {
         'Paste the inner joint over spine and joints, worked into both with a folder.',
         ...(plan.ties === '0'
           ? []
-          : ['Draw the ties through slits in the boards and glue their ends down flat inside.']),
+          : [doing(['cut'], 'Draw the ties through slits in the boards and glue their ends down flat inside.')]),
         `Score the flaps for a wall of ${say(thicknessOf(plan) + m.slackThickness)}, fold them, and glue them on the back board.`,
         'Line both boards, over the ends of ties and flaps.',
         last,

@@ -1,6 +1,7 @@
 /** The shape of a mixing answer: what to weigh and measure, in what order, and what the mix will be like. */
 
 import type { Fact } from '../base/fact';
+import type { Caution } from '../safety/hazards';
 
 /** One thing to put in, as the bench can measure it. */
 export interface Portion {
@@ -29,8 +30,8 @@ export interface MixAnswer {
   readonly steps: readonly string[];
   readonly facts: readonly Fact[];
   readonly warnings: readonly string[];
-  /** ids of caution texts */
-  readonly cautions: readonly string[];
+  /** what its steps and its ingredients call for, the gravest first */
+  readonly cautions: readonly Caution[];
   /** where this mix stands on its grade's curve */
   readonly curve?: { readonly grade: number; readonly percent: number };
   /** time the sheet can be moved, s, with what was stretched and with the mix */

@@ -4,15 +4,31 @@ import type { MixAnswer } from './answer';
 import type { Fact } from '../base/fact';
 import { likeness } from './words';
 import type { Ingredient } from '../records/records';
+import type { Step } from '../safety/hazards';
 import { celluloseEtherViscosity } from '../adhesive/viscosity';
 
 /** What a jar of this is called: the liquid, not the powder it was made from. */
 export const jarName = ({ name }: Ingredient): string => lowerFirst(name.replace(/ (powder|granules)/, ''));
 
-export const dilutingSteps = (stock: string, water: string): string[] => [
-  `Put ${stock} in a jar with room to stir. Add the ${water} of cold water in three goes, and stir each one in.`,
-  'A jelly takes up water slowly: let it stand for an hour, stir again, and write the new strength and the date on the jar.',
-];
+/** How water goes into what is in a jar: cold into all but a protein's jelly, which has to be melted for it. */
+export const dilutingSteps = ({ gelsAt, madeAt }: Ingredient, stock: string, water: string): Step[] =>
+  gelsAt && madeAt !== undefined
+    ? [
+        {
+          text: `Melt ${stock} in a bath of hot water, at about ${madeAt} °C, and stir in the ${water} of water, warmed with it. Do not boil it.`,
+          celsius: madeAt,
+        },
+        { text: 'Write the new strength and the date on the jar, and keep it covered and cold.', does: ['keep'] },
+      ]
+    : [
+        {
+          text: `Put ${stock} in a jar with room to stir. Add the ${water} of cold water in three goes, and stir each one in.`,
+        },
+        {
+          text: 'A jelly takes up water slowly: let it stand for an hour, stir again, and write the new strength and the date on the jar.',
+          does: ['keep'],
+        },
+      ];
 
 /** Viscosity before and after, where the grade's law gives it. */
 export function thickness({ thickening }: Ingredient, from: number, to: number): Fact[] {

@@ -10,6 +10,7 @@ import { BASIS_APART, batchFor, inJug, onScale, roundedStrength, roundingWords }
 import type { Catalogue } from '../records/records';
 import type { Ingredient } from '../records/adhesives';
 import { fail, ok, type Result } from '../base/result';
+import { carefully } from '../safety/hazards';
 
 /** g/ml of what is in the jar, by either way of counting its strength. */
 const densityOf =
@@ -43,7 +44,7 @@ export function mixByDiluting(plan: MixPlan, catalogue: Catalogue): Result<MixAn
       { name: 'water', amount: water },
     ],
     ...(rounding !== undefined && { rounding }),
-    steps: dilutingSteps(much, water),
+    ...carefully(dilutingSteps(ingredient, much, water), ingredient.hazards),
     facts: [
       {
         label: 'It makes',
@@ -53,7 +54,6 @@ export function mixByDiluting(plan: MixPlan, catalogue: Catalogue): Result<MixAn
       ...thickness(ingredient, stock, target),
     ],
     warnings: basesPartBy === undefined ? [] : [BASIS_APART(stock, basesPartBy)],
-    cautions: [],
     ...curveOf(ingredient, target),
     figures: [made.stockMillilitres, made.waterMillilitres],
   });
@@ -90,10 +90,9 @@ export function mixByCorrecting(plan: MixPlan, catalogue: Catalogue): Result<Mix
       { name: `${jarName(ingredient)}, ${formatAmount(stock)} %`, amount: inJug(have) },
       ...(target === stock ? [] : [{ name: 'water', amount: water }]),
     ],
-    steps: dilutingSteps(inJug(have), water),
+    ...carefully(target === stock ? [] : dilutingSteps(ingredient, inJug(have), water), ingredient.hazards),
     facts: [{ label: 'It makes', value: inJug(made.batchMillilitres) }, ...thickness(ingredient, stock, target)],
     warnings: basesPartBy === undefined ? [] : [BASIS_APART(stock, basesPartBy)],
-    cautions: [],
     ...curveOf(ingredient, target),
     figures: [have, made.waterMillilitres],
   });

@@ -3,6 +3,7 @@ import { figure, span, withUnit, lowerFirst, formatAmount } from '../base/format
 import type { MixAnswer } from './answer';
 import type { Fact } from '../base/fact';
 import type { MixPlan } from './plan';
+import { carefully, type Step } from '../safety/hazards';
 import { batchFor, inJug, onScale } from './words';
 import { BOILED_OFF, cookPaste, PASTE_USES, starchFor, STARCH_LOOSE_DENSITY, thinPaste } from '../adhesive/paste';
 import type { Catalogue } from '../records/records';
@@ -40,7 +41,8 @@ export function mixPaste(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer>
   const step = Number(plan.scale);
   const starch = onScale(paste.starchGrams, step);
   const water = inJug(paste.waterMillilitres);
-  const name = lowerFirst(catalogue.ingredients.get(plan.starch)!.name.replace(/ powder$/, ''));
+  const ingredient = catalogue.ingredients.get(plan.starch)!;
+  const name = lowerFirst(ingredient.name.replace(/ powder$/, ''));
   const spoons = inTeaspoons(paste.starchGrams, 'starch');
   const thinned = thinner >= 0.5;
   return ok({
@@ -55,7 +57,7 @@ export function mixPaste(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer>
       { name: 'water into the pan', amount: water },
       ...(thinned ? [{ name: 'water to thin it, cold', amount: inJug(thinner) }] : []),
     ],
-    steps: steps(plan, starch, water, thinner),
+    ...carefully(steps(plan, starch, water, thinner, ingredient.madeAt!), ingredient.hazards),
     facts: [
       {
         label: 'Cooked paste',
@@ -86,7 +88,6 @@ export function mixPaste(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer>
             'A part by volume is a spoonful with air in it. How tightly it is packed changes the strength by a quarter: mass is surer.',
           ]
         : [],
-    cautions: ['hot-liquid', 'flour-allergen', 'powder-dust', 'spoilage', 'preservatives'],
     figures: [paste.starchGrams, paste.waterMillilitres, thinner],
   });
 }
@@ -102,14 +103,51 @@ function steam({ waterParts, by, boiledOff }: MixPlan): Fact[] {
   ];
 }
 
-function steps({ use }: MixPlan, starch: string, water: string, thinner: number): string[] {
+/** Seconds in the microwave between one stir and the next: University of Virginia Library. */
+const BURST_SECONDS = 20;
+
+/**
+ * How each vessel cooks it. Times: 15 to 25 min in a pan, Metropolitan Museum; 20 to 40 min, reCollections 1998; the
+ * microwave's bursts and its ten minutes at low power, University of Virginia Library and Book_Arts-L 2000.
+ */
+const COOKING: Readonly<Record<MixPlan['vessel'], readonly string[]>> = {
+  pan: [
+    'Heat it gently and stir all the time, over the whole of the bottom. It turns from milk to a thick, clear-grey paste within a minute or two; keep it moving for 15 to 25 min.',
+  ],
+  'double-boiler': [
+    'Set the pot in a larger one with simmering water, and stir. This is slower than a pan and cannot burn it: allow 20 to 40 min from the moment it thickens. Look after the water below, and lift the pot out away from you, for the steam burns.',
+  ],
+  microwave: [
+    `Cook it at full power for ${BURST_SECONDS} s, take it out, stir to the bottom, and do it again until it is stiff and translucent. Wear oven gloves and stir with wood: hot paste can boil up as it is stirred, and a metal spoon makes that worse.`,
+    'Then let it go on at low power for ten minutes, stirring twice. Starch that has only thickened is not yet cooked, and its paste is gritty and weak.',
+  ],
+};
+
+const POT: Readonly<Record<MixPlan['vessel'], string>> = {
+  pan: 'the pan',
+  'double-boiler': 'the inner pot of a double boiler',
+  microwave: 'a glass or glazed bowl that holds three times as much, and is kept for this alone',
+};
+
+function steps({ use, vessel }: MixPlan, starch: string, water: string, thinner: number, celsius: number): Step[] {
   return [
-    `Weigh ${starch} of starch into the pan and stir in ${water} of cold water until no lump is left. Let it stand for half an hour.`,
-    'Heat it gently and stir all the time. It turns from milk to a thick, clear-grey paste; keep it moving for 15 to 25 min.',
-    'Pour it into a clean bowl, press film on its face so that no skin forms, and let it cool.',
-    'Rub it through a fine sieve or a stocking, twice for fine work.',
-    thinner >= 0.5
-      ? `Work in the ${inJug(thinner)} of cold water a spoonful at a time with a stiff brush. Stop sooner if it already feels right${use === 'as-cooked' ? '' : ` for ${use}`}.`
-      : 'Work it with a stiff brush until it is smooth.',
+    {
+      text: `Weigh ${starch} of starch into ${POT[vessel]} and stir in ${water} of cold water until no lump is left. Let it stand for half an hour, better an hour.`,
+      does: ['pour-powder'],
+    },
+    ...COOKING[vessel].map((text) => ({ text, celsius })),
+    {
+      text: 'It is done when it shines and you can see into it, when it falls from the spoon in a sheet, and when a little of it, cooled between two fingers, pulls as they part. White and chalky, or gritty: cook on.',
+      celsius,
+    },
+    { text: 'Pour it into a clean bowl, press film on its face so that no skin forms, and let it cool.', celsius },
+    { text: 'Rub it through a fine sieve or a stocking, twice for fine work.' },
+    {
+      text:
+        thinner >= 0.5
+          ? `Work in the ${inJug(thinner)} of cold water a spoonful at a time with a stiff brush. Stop sooner if it already feels right${use === 'as-cooked' ? '' : ` for ${use}`}.`
+          : 'Work it with a stiff brush until it is smooth.',
+    },
+    { text: 'Write on the jar what it is and the day on which it was cooked. Keep it covered and cold, and do not freeze it.', does: ['keep'] },
   ];
 }

@@ -18,6 +18,8 @@ export const EXTENDERS = [
 ] as const;
 /** What a jar may hold whose strength is to be changed. */
 export const JARS = [...POWDERS, ...STARCHES, 'pva', 'eva'] as const;
+/** What a paste is cooked in. */
+export const VESSELS = ['pan', 'double-boiler', 'microwave'] as const;
 export const PASTE_TARGETS = ['as-cooked', 'covering', 'hinging', 'lining'] as const;
 
 const percent = (key: string, what: string, low = 0.05, high = 60) =>
@@ -35,6 +37,7 @@ export const MIX_SPECS = {
   by: { kind: 'one-of', key: 'by', of: ['mass', 'volume'], what: 'How parts are measured' },
   boiledOff: { kind: 'number', key: 'steam', low: 0, high: 50, unit: '%', what: 'The water boiled off' },
   use: { kind: 'one-of', key: 'for', of: PASTE_TARGETS, what: 'What the paste is for' },
+  vessel: { kind: 'one-of', key: 'cook', of: VESSELS, what: 'What it is cooked in' },
   base: { kind: 'one-of', key: 'base', of: BASES, what: 'What is stretched' },
   extender: { kind: 'one-of', key: 'with', of: EXTENDERS, what: 'What it is stretched with' },
   aim: { kind: 'one-of', key: 'aim', of: ['parts', 'solids'], what: 'What is given' },
@@ -69,6 +72,7 @@ export const DEFAULT_MIX: MixPlan = {
   by: 'mass',
   boiledOff: 10,
   use: 'lining',
+  vessel: 'pan',
   base: 'pva',
   extender: 'methylcellulose-1-5',
   aim: 'parts',
@@ -97,7 +101,7 @@ export function askedIn({ kind, aim, from }: Pick<MixPlan, 'kind' | 'aim' | 'fro
     case 'powder':
       return ['kind', 'powder', 'grade', 'percent', 'basis', ...AMOUNT];
     case 'paste':
-      return ['kind', 'starch', 'waterParts', 'by', 'boiledOff', 'use', ...AMOUNT];
+      return ['kind', 'starch', 'waterParts', 'by', 'boiledOff', 'use', 'vessel', ...AMOUNT];
     case 'stretch': {
       const how = aim === 'parts' ? (['baseParts', 'extenderParts'] as const) : (['solids'] as const);
       const amount = from === 'need' ? AMOUNT : (['haveGrams', 'scale'] as const);

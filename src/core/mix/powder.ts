@@ -1,9 +1,11 @@
 /** A powder into water: what to weigh, how to wet it out, how thick it will be. */
 import { askPowder } from './dilution-input';
-import { span, withUnit, formatAmount } from '../base/format';
+import { figure, span, withUnit, formatAmount } from '../base/format';
 import type { MixAnswer } from './answer';
 import type { Fact } from '../base/fact';
 import type { MixPlan } from './plan';
+import { mixedCelsius } from '../adhesive/mixture';
+import { carefully, type Step } from '../safety/hazards';
 import { BASIS_APART, batchFor, inJug, likeness, onScale, roundingWords } from './words';
 import type { Range } from '../base/quantity';
 import type { Catalogue } from '../records/records';
@@ -60,7 +62,12 @@ export function mixPowder(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer
       { name: 'water', amount: water },
     ],
     ...(rounding !== undefined && { rounding }),
-    steps: gelatine ? gelatineSteps(grams, water) : etherSteps(grams, made.waterMillilitres),
+    ...carefully(
+      gelatine
+        ? gelatineSteps(grams, water, ingredient.madeAt!)
+        : etherSteps(grams, made.waterMillilitres, ingredient.madeAt!),
+      ingredient.hazards,
+    ),
     facts,
     warnings: [
       ...(basesPartBy === undefined ? [] : [BASIS_APART(percent, basesPartBy)]),
@@ -68,7 +75,6 @@ export function mixPowder(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer
         ? [`Above ${LAW_HOLDS_TO} % the viscosity law reads high: take the figure for the most it can be.`]
         : []),
     ],
-    cautions: gelatine ? ['powder-dust', 'hot-liquid', 'animal-allergen', 'spoilage'] : ['powder-dust'],
     ...(!gelatine && {
       curve: { grade: gradeOf(plan, catalogue).middle, percent: (100 * made.powderGrams) / made.batchGrams },
     }),
@@ -100,8 +106,8 @@ function etherFacts(plan: MixPlan, catalogue: Catalogue): Fact[] {
     { label: 'Good for', value: useOf(plan.percent), note: 'common practice' },
     {
       label: 'Clear after',
-      value: plan.percent >= 4 ? 'about a day' : 'an hour or more; best the next day',
-      note: 'museum instructions: 5 % is clear in about 24 h; let any strength stand for an hour at least',
+      value: plan.percent >= 4 ? 'about a day in the cold' : 'a night in the cold',
+      note: 'museum instructions: 5 % is clear in about 24 h; a library’s manual gives an hour or a night (Book_Arts-L 2000)',
     },
     {
       label: 'Keeps',
@@ -124,21 +130,62 @@ function gelatineFacts(): Fact[] {
   ];
 }
 
-function etherSteps(grams: string, waterMillilitres: number): string[] {
+/** °C of water that has stood among ice. */
+const ICED = 2;
+/**
+ * °C below which a cellulose ether goes wholly into solution: plain methylcellulose, and the kinds with hydroxypropyl
+ * in their name. From memory: makers' handbooks of cellulose ethers.
+ */
+const DISSOLVES_BELOW = { plain: 12, hydroxypropyl: 25 };
+
+function etherSteps(grams: string, waterMillilitres: number, celsius: number): Step[] {
   const hot = waterMillilitres / 3;
+  const cold = waterMillilitres - hot;
+  const together = mixedCelsius([
+    { grams: hot, celsius },
+    { grams: cold, celsius: ICED },
+  ]);
   return [
-    `Weigh ${grams} of powder on paper, out of the draught.`,
-    `Heat a third of the water, ${inJug(hot)}, to about 80 °C. Scatter the powder on it and stir until every grain is wet: milky, not yet thick.`,
-    `Stir in the rest, ${inJug(waterMillilitres - hot)}, cold. It thickens as it cools, because the powder dissolves only below about 40 °C.`,
-    'Let it stand for an hour at least, better until the next day. Bubbles rise and it clears.',
-    'Write the strength, the grade and the date on the jar.',
+    {
+      text: `Chill two thirds of the water, ${inJug(cold)}, until it is ice-cold. Ice may be part of it if it is weighed in. Weigh ${grams} of powder on paper, out of the draught.`,
+      does: ['pour-powder'],
+    },
+    {
+      text: `Heat the other third, ${inJug(hot)}, to about ${celsius} °C, and take it off the heat. Scatter the powder on it and stir until every grain is wet: milky, not yet thick.`,
+      does: ['pour-powder'],
+      celsius,
+    },
+    {
+      text: `Stir in the ice-cold water. The whole comes to about ${figure(together, 2)} °C and begins to thicken.`,
+      celsius: together,
+    },
+    {
+      text: `Put it in the refrigerator, stir it now and then for an hour, and leave it there overnight. Plain methylcellulose dissolves fully only below about ${DISSOLVES_BELOW.plain} °C; kinds with “hydroxypropyl” in their name do below about ${DISSOLVES_BELOW.hydroxypropyl} °C. The packet says which it is.`,
+    },
+    {
+      text: 'It is done when it is clear and even. Cloudy, with soft grains or threads in it, or thinner than its strength should be, it is half dissolved: leave it colder and longer.',
+    },
+    { text: 'Write the strength, the grade and the date on the jar.', does: ['keep'] },
   ];
 }
 
-function gelatineSteps(grams: string, water: string): string[] {
+/** °C at which gelatine is kept while it is used. Common practice, no source. */
+const KEPT_WARM = 45;
+
+function gelatineSteps(grams: string, water: string, celsius: number): Step[] {
   return [
-    `Weigh ${grams} of gelatine. Pour ${water} of cold water over it and let it swell for half an hour.`,
-    'Warm it in a bath of hot water, 50 to 60 °C, until it is clear. Do not boil it: it loses strength.',
-    'Use it warm. Write the strength and the date on the jar, and keep it covered and cold.',
+    {
+      text: `Weigh ${grams} of gelatine. Pour ${water} of cold water over it and let it swell for half an hour, until it is soft right through.`,
+      does: ['pour-powder'],
+    },
+    {
+      text: `Stand the jar in a bath of hot water, and stir until it is clear: about ${celsius} °C, 60 at the most. Do not boil it: it loses strength.`,
+      celsius: 60,
+    },
+    {
+      text: `Keep it in the bath at about ${KEPT_WARM} °C while you use it: cold it is a jelly. Melt only what you need, since each warming weakens it.`,
+      celsius: KEPT_WARM,
+    },
+    { text: 'Write the strength and the date on the jar, and keep it covered and cold.', does: ['keep'] },
   ];
 }

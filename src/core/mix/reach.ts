@@ -5,6 +5,7 @@ import type { Fact } from '../base/fact';
 import type { MixPlan } from './plan';
 import type { Catalogue, Technique } from '../records/records';
 import { alone, partsForSolids, type Blended } from '../adhesive/blend';
+import type { Step } from '../safety/hazards';
 
 /** What a coat of the mix leaves, and how far the mix goes. */
 export function filmFacts(mixed: Blended, { coat, name }: Technique, millilitres: number): Fact[] {
@@ -43,15 +44,38 @@ export function reach(plan: MixPlan, { coat }: Technique, catalogue: Catalogue):
   ];
 }
 
+/** How long the mix keeps. Frost spoils every dispersion: Roberts & Etherington 1982, "freezing point". */
+export const keeps = (extender: string): Fact => ({
+  label: 'Keeps',
+  value: extender.includes('paste')
+    ? 'two or three days, covered and cold'
+    : extender === 'water'
+      ? 'a week or two, covered'
+      : 'a few weeks, covered and cool',
+  note: 'common practice, no source. Never let it freeze; throw it out when it smells, grows spots, parts into layers or will not stir smooth',
+});
+
 /** In what order: powder never goes into PVA dry, and nothing is beaten. Common practice. */
-export const stretchSteps = ({ extender }: MixPlan, base: string, added: string): string[] => [
+export const stretchSteps = ({ extender }: MixPlan, base: string, added: string): Step[] => [
+  {
+    text: `Look at the ${base} first: smooth, white and even to the bottom. If it is lumpy, stringy or watery it has been frozen or is too old, and it will not hold. Throw it away.`,
+    does: ['keep'],
+  },
   ...(extender.startsWith('methylcellulose')
     ? [
-        'Have the methylcellulose dissolved and clear beforehand. Dry powder stirred into PVA makes lumps that never part.',
+        {
+          text: 'Have the methylcellulose dissolved and clear beforehand. Dry powder stirred into PVA makes lumps that never part.',
+        },
       ]
     : []),
-  ...(extender.includes('paste') ? ['Sieve the paste first, and have it cold.'] : []),
-  `Put ${base} in the pot. Add ${added} a little at a time and fold it in; beating makes foam.`,
-  'Let it stand for a quarter of an hour, then try it on an offcut of the paper and the board that you will use.',
-  'Write what is in it, the parts and the date on the pot.',
+  ...(extender.includes('paste')
+    ? [{ text: 'Sieve the paste first, and have it cold. Thin it before it goes in, not afterwards.' }]
+    : []),
+  {
+    text: `Put ${base} in the pot. Add ${added} a little at a time and fold it in: the thick takes up the thin. Beating makes foam.`,
+  },
+  {
+    text: 'Let it stand for a quarter of an hour, then try it on an offcut of the paper and the board that you will use.',
+  },
+  { text: 'Write what is in it, the parts and the date on the pot. Cover it, and keep it from frost.', does: ['keep'] },
 ];

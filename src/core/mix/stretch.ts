@@ -3,10 +3,12 @@ import { unknownId } from '../base/record-id';
 import { durationSpan, figure, withUnit, lowerFirst, formatAmount } from '../base/format';
 import type { MixAnswer } from './answer';
 import { isPaper, paperInSentence } from '../paper/own-paper';
-import { filmFacts, reach, stretchSteps } from './reach';
+import { filmFacts, keeps, reach, stretchSteps } from './reach';
 import type { MixPlan } from './plan';
 import { batchFor, inJug, onScale, thicknessWords } from './words';
 import type { Catalogue, Technique } from '../records/records';
+import { ingredientsOf } from '../adhesive/hazards';
+import { carefully, inOrder, type Nature } from '../safety/hazards';
 import type { SlipReckoner } from './slip';
 import { fail, ok, type InputError, type Result } from '../base/result';
 import { alone, blend, partsForSolids, type Blend, type Blended } from '../adhesive/blend';
@@ -47,6 +49,10 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipR
   const [baseName, addedName] = [nameOf(plan.base, catalogue), nameOf(plan.extender, catalogue)];
   const tool = catalogue.techniques.get(plan.tool)!;
   const slip = slipOf?.(parts, plan, catalogue);
+  const { steps, cautions } = carefully(stretchSteps(plan, baseName, addedName), [
+    ...naturesIn(plan.base, catalogue),
+    ...naturesIn(plan.extender, catalogue),
+  ]);
   const millilitres = mixed.millilitres * times;
   const ratio = figure(parts.extenderParts / parts.baseParts, 2);
   return ok({
@@ -56,7 +62,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipR
       portion(baseName, baseGrams * times, base.density),
       ...(addedGrams > 0 ? [portion(addedName, addedGrams, added.density)] : []),
     ],
-    steps: stretchSteps(plan, baseName, addedName),
+    steps,
     facts: [
       {
         label: 'Solids',
@@ -77,11 +83,13 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipR
             },
           ]
         : []),
+      keeps(plan.extender),
       ...filmFacts(mixed, tool, millilitres),
       ...reach(plan, tool, catalogue),
     ],
     warnings: warningsFor(plan, mixed, tool),
-    cautions: ['valued-original', ...(plan.extender.includes('paste') ? ['spoilage'] : [])],
+    // no dispersion comes undone with water
+    cautions: inOrder(['valued-original', ...cautions]),
     ...(slip && {
       slip: {
         neededSeconds: slip.neededSeconds,
@@ -99,6 +107,13 @@ const nameOf = (id: string, catalogue: Catalogue): string => {
   const adhesive = catalogue.adhesives.get(id);
   return adhesive?.form === 'wet' ? adhesive.short : lowerFirst(catalogue.ingredients.get(id)?.name ?? id);
 };
+
+/** What an ingredient, or all that an adhesive is made of, is. */
+function naturesIn(id: string, catalogue: Catalogue): readonly Nature[] {
+  const adhesive = catalogue.adhesives.get(id);
+  const ingredients = adhesive ? ingredientsOf(adhesive, catalogue) : [catalogue.ingredients.get(id)!];
+  return ingredients.flatMap(({ hazards }) => hazards);
+}
 
 function unknownIds(plan: MixPlan, catalogue: Catalogue): InputError[] {
   return [

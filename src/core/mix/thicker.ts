@@ -4,6 +4,7 @@ import type { MixAnswer } from './answer';
 import { curveOf, jarName, thickness } from './jar-words';
 import type { MixPlan } from './plan';
 import { inJug, onScale } from './words';
+import { carefully, type Step } from '../safety/hazards';
 import type { Ingredient } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
 import { powderToAdd, stockToAdd, waterToLose } from '../adhesive/alligation';
@@ -49,14 +50,13 @@ export function mixThicker(plan: MixPlan, ingredient: Ingredient): Result<MixAns
     sentence: `Water cannot help: ${formatAmount(target)} % is stronger than what you have. Add ${add} of ${what} to your ${inJug(have)}.`,
     brief: [`${formatAmount(stock)} % to ${formatAmount(target)} %`, `add ${add}`],
     portions: [{ name: what, amount: add }],
-    steps: [
-      fromFull !== undefined || starch
-        ? 'Add it a little at a time and fold it in.'
-        : plan.jar === 'gelatine'
-          ? 'Swell the granules in a little of the cold solution first, then warm the whole to 50 to 60 °C.'
-          : 'Wet the powder out in a third of the mix, warmed to about 80 °C, then stir in the rest cold. Dry powder on a cold jelly makes lumps.',
-      'Let it stand until the next day and try it before you add more.',
-    ],
+    ...carefully(
+      [
+        fromFull !== undefined || starch ? { text: 'Add it a little at a time and fold it in.' } : powderStep(ingredient),
+        { text: 'Let it stand until the next day, a jelly in the cold, and try it before you add more.', does: ['keep'] },
+      ],
+      ingredient.hazards,
+    ),
     facts: [
       {
         label: 'Or let water leave',
@@ -66,8 +66,19 @@ export function mixThicker(plan: MixPlan, ingredient: Ingredient): Result<MixAns
       ...thickness(ingredient, stock, target),
     ],
     warnings: [],
-    cautions: dispersed ? [] : ['powder-dust'],
     ...curveOf(ingredient, target),
     figures: [have, fromFull ?? powder],
   });
+}
+
+/** How more of a powder goes into what has none of it dry: hot or swollen, never on top. */
+function powderStep({ id, madeAt: celsius = 0 }: Ingredient): Step {
+  return {
+    text:
+      id === 'gelatine'
+        ? `Swell the granules in a little cold water, then warm the whole in a bath of hot water to about ${celsius} °C, 60 at the most, and stir until it is clear.`
+        : `Warm a third of the mix to about ${celsius} °C: it turns cloudy and thin. Scatter the powder on it and stir until every grain is wet, then stir in the rest, ice-cold. Dry powder on a cold jelly makes lumps.`,
+    does: ['pour-powder'],
+    celsius,
+  };
 }

@@ -1,5 +1,6 @@
 /** What the core knows of what goes in the pot, and of the adhesives that are made of it or come ready. */
 import type { Range } from '../base/quantity';
+import type { Deed, Nature } from '../safety/hazards';
 
 export type YesNo = 'yes' | 'partly' | 'no';
 
@@ -11,8 +12,6 @@ export interface AdhesiveTraits {
   readonly bearsDamp: YesNo;
   readonly childSafe: YesNo;
   readonly needsHeat: boolean;
-  /** ids of caution texts */
-  readonly cautions: readonly string[];
 }
 
 /** How a liquid's viscosity follows from what is dissolved or dispersed in it. */
@@ -45,6 +44,10 @@ export interface Ingredient {
   /** °C at which it gels as it cools, where it does */
   readonly gelsAt?: Range;
   readonly liquid: 'water' | 'alcohol';
+  /** what it is, as far as it can hurt */
+  readonly hazards: readonly Nature[];
+  /** °C that some of the liquid reaches when it is made up; absent where all of it stays cold */
+  readonly madeAt?: number;
 }
 
 interface AdhesiveBase extends AdhesiveTraits {
@@ -78,6 +81,9 @@ export interface DryAdhesive extends AdhesiveBase {
   /** strength of the joint once made, as a multiple of what is needed between porous faces */
   readonly strength: Range;
   readonly appliedWith: string;
+  /** what it is, as far as it can hurt, and what using it does that can */
+  readonly hazards: readonly Nature[];
+  readonly does?: readonly Deed[];
   /** put on both faces and let go dry before they meet */
   readonly bothFaces?: boolean;
 }

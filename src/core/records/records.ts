@@ -4,6 +4,7 @@
  */
 import type { Adhesive, Ingredient } from './adhesives';
 import type { Range } from '../base/quantity';
+import type { Nature } from '../safety/hazards';
 
 export type { Adhesive, DryAdhesive, Ingredient, WetAdhesive, YesNo } from './adhesives';
 
@@ -53,6 +54,8 @@ export interface Substrate {
   readonly takesGlue: boolean;
   /** does it bend with use, so that flatness is not asked of it */
   readonly limp: boolean;
+  /** what it is, as far as it can hurt */
+  readonly hazards?: readonly Nature[];
 }
 
 /** A way to apply adhesive: tool and hand. */

@@ -32,7 +32,7 @@ export default function Sheets({ address, cautions }: Props) {
         <>
           <CutResult store={store} />
           <Facts caption="Behind the number of sheets" facts={answer.facts} />
-          <Cautions ids={['knife']} texts={cautions} />
+          <Cautions ids={answer.cautions} texts={cautions} />
         </>
       }
       rest={<SheetPlans stocks={answer.stocks} unit={plan.unit} />}

@@ -60,7 +60,7 @@ export default function Make({ cautions, address, coverAddress, cutAddress, clas
         <>
           <MorePictures store={store} />
           <Steps store={store} />
-          <Cautions ids={['knife']} texts={cautions} />
+          <Cautions ids={answer.cautions} texts={cautions} />
         </>
       }
     />

@@ -20,6 +20,16 @@ export function PasteFields(props: MixFieldsProps) {
           ]}
         />
       </div>
+      <PickOf<MixField>
+        {...props}
+        field="vessel"
+        label="Cooked in"
+        options={[
+          { value: 'pan', text: 'a pan' },
+          { value: 'double-boiler', text: 'a double boiler' },
+          { value: 'microwave', text: 'a microwave oven' },
+        ]}
+      />
       <TextOf<MixField>
         {...props}
         field="boiledOff"

@@ -175,7 +175,6 @@ describe('holding and lying flat', () => {
     bearsDamp: 'no',
     childSafe: 'yes',
     needsHeat: false,
-    cautions: [],
   };
   const liquid = {
     solids: 0.5,

@@ -137,13 +137,17 @@ describe('warnings', () => {
 });
 
 describe('cautions', () => {
-  it('the knife always and first; what the adhesive and its batches ask for, each once', () => {
-    const asks = choice('pva', 5, { cautions: ['hot-pot', 'knife', 'hot-pot'] });
-    expect(told({}, [asks]).cautions).toEqual(['knife', 'hot-pot']);
+  it('of cutting always; what the adhesive, its batches and its keeping ask for, each once, the gravest first', () => {
+    const asks = choice('pva', 5, { cautions: ['hot-iron', 'knife', 'hot-iron'] });
+    expect(told({}, [asks]).cautions).toEqual([
+      ...['valued-original', 'hot-iron', 'guillotine', 'knife', 'ready-made-glue', 'frost', 'press'],
+    ]);
     const mixed = told({ adhesive: 'methylcellulose-2-5' }, [choice('methylcellulose-2-5', 60)]);
     const powder = mixed.batches.flatMap(({ mix }) => mix.cautions);
     expect(powder.length).toBeGreaterThan(0);
-    expect(mixed.cautions).toEqual(['knife', ...new Set(powder)]);
+    expect(mixed.cautions).toEqual(['hot-liquid', 'guillotine', 'knife', 'powder-dust', 'press']);
+    expect(mixed.cautions).toEqual(expect.arrayContaining([...powder]));
+    expect(told({ on: 'plywood' }, [asks]).cautions).toContain('wood-dust');
   });
 });
 

@@ -205,7 +205,7 @@ describe('warp', () => {
     expect(told({ lining: 'paper' }).lined).toBe(true);
     expect(cautions).toContain('valued-original');
     expect(told({ adhesive: 'animal-glue-hot' }).cautions).toEqual(
-      expect.arrayContaining(catalogue.adhesives.get('animal-glue-hot')!.cautions as string[]),
+      expect.arrayContaining(['hot-liquid', 'animal-allergen', 'spoilage', 'press']),
     );
   });
   it('carries the bow dry and later, with 1 for towards the paper and 2 for away', () => {

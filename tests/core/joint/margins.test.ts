@@ -47,7 +47,6 @@ const traits = {
   flexes: 'partly',
   bearsDamp: 'no',
   needsHeat: false,
-  cautions: [],
   hold: { porous: 1, leather: 0.5, nonPorous: 0.25 },
 } as const;
 const glue: WetAdhesive = { ...traits, form: 'wet', by: 'mass', parts: [] };
@@ -62,6 +61,7 @@ const range = { low: 1, middle: 1, high: 1, basis: 'estimate' } as const;
 const film: DryAdhesive = {
   ...{ ...traits, form: 'dry', slip: range, pull: range, waterLoad: range, drag: range, strength: range },
   appliedWith: 'hand',
+  hazards: [],
 };
 const point: DryPoint = { slip: 7, pull: 10, waterLoad: 10, drag: 1, strength: 3 };
 const dry = (of: Partial<DryPoint>, here: Bench = bench) => dryMargins(film, { ...point, ...of }, here);

@@ -8,7 +8,7 @@ import { makeWarnings } from '../../../src/core/make/warnings';
 const BOOK = { width: 100, height: 200, thickness: 10, board: 2, square: 3, joint: 8, spine: 14 } as const;
 const whole = (given: Partial<MakePlan>): MakePlan => ({ ...DEFAULT_MAKE, ...BOOK, ...given });
 const steps = (given: Partial<MakePlan>) =>
-  makeSteps(whole(given), measuresOf(whole(given))).map((step) => step.replaceAll('\u00a0', ' '));
+  makeSteps(whole(given), measuresOf(whole(given))).map(({ text }) => text.replaceAll('\u00a0', ' '));
 const warnings = (given: Partial<MakePlan>) => makeWarnings(whole(given), measuresOf(whole(given)));
 
 describe('the steps', () => {

@@ -67,6 +67,7 @@ describe('a jar made weaker', () => {
     // 0.32 in 33 ml
     expect(small.rounding).toMatch(/^So measured it comes to 0\.97 % in place of 1 %: 3 % weaker, too little/);
     expect(small.cautions).toEqual([]);
+    expect(made({ kind: 'dilute', jar: 'gelatine', stock: 4, target: 1, need: 33 }).cautions).toContain('hot-liquid');
   });
   it('all there is: 120 ml from 4 to 2.5 % take 72 ml; as strong as it is, nothing', () => {
     const more = made({ kind: 'correct', have: 120, stock: 4, target: 2.5 });
@@ -96,15 +97,17 @@ describe('a jar made stronger', () => {
     expect(more.figures[1]).toBeCloseTo(2.4 / (1 - 0.04 / 1.3), 9);
     expect(more.facts[0]).toMatchObject({ value: '60 ml', note: expect.stringMatching(/^60 ml remains/) });
     expect(more.steps[0]).toMatch(/about 80 °C/);
-    expect(more.cautions).toEqual(['powder-dust']);
-    expect(made({ kind: 'correct', jar: 'gelatine', have: 120, stock: 2, target: 4 }).steps[0]).toMatch(/50 to 60 °C/);
+    expect(more.cautions).toEqual(['hot-liquid', 'powder-dust']);
+    const stiffer = made({ kind: 'correct', jar: 'gelatine', have: 120, stock: 2, target: 4 });
+    expect(stiffer.steps[0]).toMatch(/about 55 °C, 60 at the most/);
+    expect(stiffer.cautions).toEqual(expect.arrayContaining(['hot-liquid', 'animal-allergen']));
   });
   it('PVA with PVA, from 20 to 40 % with what has 54: 120 × 20 ÷ 14 ml; no stronger than that', () => {
     const more = made({ kind: 'correct', jar: 'pva', have: 120, stock: 20, target: 40 });
     expect(more.portions).toEqual([{ name: expect.stringMatching(/as supplied$/), amount: '170 ml' }]);
     expect(more.figures[1]).toBeCloseTo(2400 / 14, 6);
     expect(more.steps[0]).toMatch(/a little at a time/);
-    expect(more.cautions).toEqual([]);
+    expect(more.cautions).toEqual(['ready-made-glue', 'frost']);
     expect(errorOf({ kind: 'correct', jar: 'pva', have: 120, stock: 20, target: 54 })).toMatchObject({
       field: 'target',
       limits: { high: 54 },

@@ -37,7 +37,7 @@ describe('paste', () => {
     expect(thin.sentence).toBe(
       'Cook 8.4 g of wheat starch in 34 ml of water, then work in about 65 ml more when it is cold.',
     );
-    expect(thin.steps.at(-1)).toMatch(/Work in the 65 ml of cold water .* for lining\./);
+    expect(thin.steps.at(-2)).toMatch(/Work in the 65 ml of cold water .* for lining\./);
     const of = (label: string) => thin.facts.find((one) => one.label.startsWith(label))!;
     expect(of('Cooked')).toMatchObject({
       value: '22 % starch by mass',
@@ -54,11 +54,23 @@ describe('paste', () => {
     expect(thin.warnings).toEqual([]);
     expect(thin.cautions).toEqual(expect.arrayContaining(['hot-liquid', 'flour-allergen']));
   });
+  it('each vessel is cooked in its own way, and every way has its test for done and its scald', () => {
+    const ways = (['pan', 'double-boiler', 'microwave'] as const).map((vessel) => made({ ...paste, use: 'lining', vessel }));
+    expect(new Set(ways.map(({ steps }) => steps.join())).size).toBe(3);
+    for (const { steps, cautions } of ways) {
+      expect(steps.join(' ')).toMatch(/done when it shines/);
+      expect(cautions[0]).toBe('hot-liquid');
+    }
+    expect(ways[0]!.steps[1]).toMatch(/15 to 25 min/);
+    expect(ways[1]!.steps[1]).toMatch(/simmering water.*20 to 40 min/);
+    // University of Virginia Library stirs every 20 s
+    expect(ways[2]!.steps[1]).toMatch(/full power for 20 s/);
+  });
   it('as cooked: 105 ÷ 4.6 g, nothing to thin it', () => {
     const thick = made({ ...paste, use: 'as-cooked' });
     expect(thick.portions.map(({ amount }) => amount)).toEqual(['22.8 g', '90 ml']);
     expect(thick.sentence).toBe('Cook 22.8 g of wheat starch in 90 ml of water.');
-    expect(thick.steps.at(-1)).toMatch(/until it is smooth/);
+    expect(thick.steps.at(-2)).toMatch(/until it is smooth/);
     expect(thick.figures[2]).toBeCloseTo(0, 9);
     expect(thick.facts.find(({ label }) => label === 'For the work')?.note).toMatch(/from the pan/);
   });

@@ -39,13 +39,14 @@ describe('a powder into water', () => {
     expect(figures[1]).toBeCloseTo(200 - 5 / 1.3, 9);
     expect(curve!.grade).toBe(4000);
     expect(curve!.percent).toBeCloseTo(500 / (205 - 5 / 1.3), 9);
-    // a third of 196 ml hot, the rest cold
-    expect(steps.join(' ')).toMatch(/a third of the water, 65 ml, to about 80 °C.*the rest, 130 ml, cold/);
+    // a third of 196 ml hot, the rest iced: (80 + 2 · 2) ÷ 3 °C
+    expect(steps.join(' ')).toMatch(/two thirds of the water, 130 ml, .*the other third, 65 ml, to about 80 °C/);
+    expect(steps.join(' ')).toMatch(/comes to about 28 °C.*overnight.*below about 12 °C.*below about 25 °C/);
     // 5 in 200 against 5 in 201.15
     expect(rounding).toMatch(
       /^So measured it comes to 2\.51 % in place of 2\.5 %: 0\.6 % stronger, too little to notice/,
     );
-    expect(cautions).toEqual(['powder-dust']);
+    expect(cautions).toEqual(['hot-liquid', 'powder-dust']);
   });
   it('counted by mass, 2.5 of 100 g', () => {
     const [grams, water] = made({ ...jelly, basis: 'w/w' }).figures;
@@ -89,8 +90,8 @@ describe('a powder into water', () => {
     expect([5, 5.1].map(known)).toEqual([true, false]);
     expect(fact({ kind: 'powder', percent: 5.1 }, 'Viscosity')?.note).toMatch(/not to be trusted past 5 %/);
     expect(made({ kind: 'powder', powder: 'gelatine', percent: 4.5 }).warnings).toEqual([]);
-    expect(fact({ kind: 'powder', percent: 4 }, 'Clear')?.value).toBe('about a day');
-    expect(fact({ kind: 'powder', percent: 3.9 }, 'Clear')?.value).toMatch(/^an hour or more/);
+    expect(fact({ kind: 'powder', percent: 4 }, 'Clear')?.value).toBe('about a day in the cold');
+    expect(fact({ kind: 'powder', percent: 3.9 }, 'Clear')?.value).toBe('a night in the cold');
   });
   it('says what each strength is good for', () => {
     const use = (percent: number) => fact({ kind: 'powder', percent }, 'Good for')!.value;

@@ -93,10 +93,13 @@ describe('PVA made to go further', () => {
     expect(warned({ extenderParts: 0.1 })).toBe('');
     expect(warned({ extender: 'methylcellulose-1-5' })).toBe('');
     expect(warned({ extender: 'wheat-starch-paste-thick' })).toMatch(/spoils as paste does/);
-    expect(made({ ...water, extender: 'wheat-starch-paste-thick' }).cautions).toContain('spoilage');
+    expect(made({ ...water, extender: 'wheat-starch-paste-thick' }).cautions).toEqual([
+      ...['valued-original', 'flour-allergen', 'ready-made-glue', 'spoilage', 'preservatives', 'frost'],
+    ]);
     expect(made(water).cautions).not.toContain('spoilage');
-    expect(made({ ...water, extender: 'methylcellulose-4' }).steps[0]).toMatch(/dissolved and clear beforehand/);
-    expect(made({ ...water, extender: 'wheat-starch-paste-thin' }).steps[0]).toMatch(/Sieve the paste first/);
+    expect(made({ ...water, extender: 'methylcellulose-4' }).steps[1]).toMatch(/dissolved and clear beforehand/);
+    expect(made({ ...water, extender: 'wheat-starch-paste-thin' }).steps[1]).toMatch(/Sieve the paste first/);
+    expect(made(water).steps[0]).toMatch(/^Look at the .*frozen/);
   });
   it('how long the sheet slides is told where the model was asked, in words and as spans', () => {
     const slip = {

@@ -1,0 +1,73 @@
+/** What can hurt in making an adhesive up and in using it, from what is in it and from how hot it gets. */
+import type { Adhesive, Catalogue, Ingredient, Substrate } from '../records/records';
+import { BURNS_FROM, cautionsFor, inOrder, type Caution, type Nature, type Step, type Work } from '../safety/hazards';
+
+/** Everything that goes into an adhesive, down to its ingredients; none for one that comes ready. */
+export function ingredientsOf(adhesive: Adhesive, catalogue: Catalogue): readonly Ingredient[] {
+  if (adhesive.form === 'dry') return [];
+  const found = adhesive.parts.flatMap(({ of }) => {
+    const ingredient = catalogue.ingredients.get(of);
+    if (ingredient) return [ingredient];
+    const mixed = catalogue.adhesives.get(of);
+    return mixed ? ingredientsOf(mixed, catalogue) : [];
+  });
+  return [...new Set(found)];
+}
+
+/** What making it up does: powders are tipped, and whatever has to be hot is heated. */
+export function makingSteps(ingredients: readonly Ingredient[]): readonly Omit<Step, 'text'>[] {
+  return ingredients.map(({ hazards, madeAt }) => ({
+    does: hazards.includes('powder') ? (['pour-powder'] as const) : [],
+    ...(madeAt !== undefined && { celsius: madeAt }),
+  }));
+}
+
+/** °C that some of it has to reach while it is made up or used; undefined where it is cold from beginning to end. */
+export function hottest(adhesive: Adhesive, catalogue: Catalogue): number | undefined {
+  const heats = [
+    ...ingredientsOf(adhesive, catalogue).flatMap(({ madeAt = [] }) => madeAt),
+    ...(adhesive.form === 'wet' && adhesive.usedAt !== undefined ? [adhesive.usedAt] : []),
+  ];
+  return heats.length === 0 ? undefined : Math.max(...heats);
+}
+
+/** Whether somebody has to handle a liquid hot enough to burn, even if it is used cold. */
+export const scalds = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
+  (hottest(adhesive, catalogue) ?? 0) >= BURNS_FROM;
+
+/** What an adhesive is: of its own where it comes ready, else of all that is in it. */
+export const naturesOf = (adhesive: Adhesive, catalogue: Catalogue): readonly Nature[] =>
+  adhesive.form === 'dry'
+    ? adhesive.hazards
+    : ingredientsOf(adhesive, catalogue).flatMap(({ hazards }) => hazards);
+
+/** Whether it gives off vapour or mist that harms. */
+export const hasFumes = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
+  naturesOf(adhesive, catalogue).some((nature) => nature === 'solvent' || nature === 'contact' || nature === 'mist');
+
+/** Making it up and using it, as work: what a page about the adhesive has to warn of. */
+export function adhesiveWork(adhesive: Adhesive, catalogue: Catalogue): Work {
+  const use =
+    adhesive.form === 'dry' ? { does: adhesive.does ?? [] } : { does: [], ...(adhesive.usedAt && { celsius: adhesive.usedAt }) };
+  return {
+    steps: [...makingSteps(ingredientsOf(adhesive, catalogue)), use],
+    natures: naturesOf(adhesive, catalogue),
+  };
+}
+
+/** What does not come undone with water is a decision for ever. */
+const forEver = ({ undoneWithWater }: Adhesive): readonly Caution[] =>
+  undoneWithWater === 'yes' ? [] : ['valued-original'];
+
+/** Cautions of making an adhesive up, using it and keeping it. */
+export const adhesiveCautions = (adhesive: Adhesive, catalogue: Catalogue): readonly Caution[] => {
+  const { steps, natures = [] } = adhesiveWork(adhesive, catalogue);
+  return inOrder([...forEver(adhesive), ...cautionsFor({ steps: [...steps, { does: ['keep'] }], natures })]);
+};
+
+/** Cautions of gluing with it: what is made up, laid on this ground, and pressed. */
+export const layingCautions = (adhesive: Adhesive, ground: Substrate, catalogue: Catalogue): readonly Caution[] =>
+  inOrder([
+    ...forEver(adhesive),
+    ...cautionsFor(adhesiveWork(adhesive, catalogue), { steps: [{ does: ['press'] }], natures: ground.hazards ?? [] }),
+  ]);
