@@ -48,7 +48,7 @@ test('what is taken off is what the code takes off', () => {
   const takes = new Map(judgements().map(({ when, takes: what }) => [when, what]));
   const find = (start: string) => [...takes].filter(([when]) => when.startsWith(start)).map(([, what]) => what);
   expect(find('“Can be undone with water” is asked')).toEqual(['× 0.5', 'ruled out']);
-  expect(find('“Children in the room” is asked')).toEqual(['× 0.8', 'ruled out']);
+  expect(find('“Children in the room” is asked')).toEqual(['× 0.8', 'ruled out', '× 0.95', '× 0.9']);
   expect(find('“May get damp” is asked')).toEqual(['× 0.85', '× 0.5']);
   expect(find('Nothing asked: it')).toEqual(['× 0.95', '× 0.8', '× 0.95', '× 0.85']);
   expect(find('It gives off fumes')).toEqual(['× 0.75']);

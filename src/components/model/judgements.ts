@@ -33,7 +33,17 @@ const PERFECT: DryAdhesive = {
   strength: at(1),
   appliedWith: 'hand',
 };
-const { slip: _s, pull: _p, waterLoad: _w, drag: _d, strength: _t, appliedWith: _a, hazards: _h, form: _f, ...TRAITS } = PERFECT;
+const {
+  slip: _s,
+  pull: _p,
+  waterLoad: _w,
+  drag: _d,
+  strength: _t,
+  appliedWith: _a,
+  hazards: _h,
+  form: _f,
+  ...TRAITS
+} = PERFECT;
 const wet = (of: string): WetAdhesive => ({ ...TRAITS, form: 'wet', by: 'mass', parts: [{ of, parts: 1 }] });
 
 const PLAIN: Sheet = {

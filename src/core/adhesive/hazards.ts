@@ -37,9 +37,7 @@ export const scalds = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
 
 /** What an adhesive is: of its own where it comes ready, else of all that is in it. */
 export const naturesOf = (adhesive: Adhesive, catalogue: Catalogue): readonly Nature[] =>
-  adhesive.form === 'dry'
-    ? adhesive.hazards
-    : ingredientsOf(adhesive, catalogue).flatMap(({ hazards }) => hazards);
+  adhesive.form === 'dry' ? adhesive.hazards : ingredientsOf(adhesive, catalogue).flatMap(({ hazards }) => hazards);
 
 /** Whether it gives off vapour or mist that harms. */
 export const hasFumes = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
@@ -48,7 +46,9 @@ export const hasFumes = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
 /** Making it up and using it, as work: what a page about the adhesive has to warn of. */
 export function adhesiveWork(adhesive: Adhesive, catalogue: Catalogue): Work {
   const use =
-    adhesive.form === 'dry' ? { does: adhesive.does ?? [] } : { does: [], ...(adhesive.usedAt && { celsius: adhesive.usedAt }) };
+    adhesive.form === 'dry'
+      ? { does: adhesive.does ?? [] }
+      : { does: [], ...(adhesive.usedAt && { celsius: adhesive.usedAt }) };
   return {
     steps: [...makingSteps(ingredientsOf(adhesive, catalogue)), use],
     natures: naturesOf(adhesive, catalogue),

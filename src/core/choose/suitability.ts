@@ -80,8 +80,7 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
     if (cools < Infinity) pro('cools', `It grabs as it cools: in about ${withUnit(cools, 's')} in this room.`);
   }
   if (heatAtBench(adhesive)) off(0.75, 'heat', 'It needs heat at the bench, and a hand used to it.');
-  if (hasFumes(adhesive, catalogue))
-    off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
+  if (hasFumes(adhesive, catalogue)) off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
 
   const carrier = carrierOf(adhesive, catalogue);
   const wet = carrier === 'water' || carrier === 'alcohol';

@@ -114,7 +114,10 @@ export function classAnswer(
       // the glue of a class is kept from one meeting to the next, and boards are cut from whatever they are
       ...adhesiveCautions(adhesive, catalogue),
       ...cut.value.cautions,
-      ...cautionsFor({ steps: [{ does: ['cut', 'shear'] }], natures: catalogue.substrates.get(plan.on)!.hazards ?? [] }),
+      ...cautionsFor({
+        steps: [{ does: ['cut', 'shear'] }],
+        natures: catalogue.substrates.get(plan.on)!.hazards ?? [],
+      }),
     ]),
     handout: handoutOf(plan, choice, project.value, catalogue),
     tails: {

@@ -148,6 +148,9 @@ function steps({ use, vessel }: MixPlan, starch: string, water: string, thinner:
           ? `Work in the ${inJug(thinner)} of cold water a spoonful at a time with a stiff brush. Stop sooner if it already feels right${use === 'as-cooked' ? '' : ` for ${use}`}.`
           : 'Work it with a stiff brush until it is smooth.',
     },
-    { text: 'Write on the jar what it is and the day on which it was cooked. Keep it covered and cold, and do not freeze it.', does: ['keep'] },
+    {
+      text: 'Write on the jar what it is and the day on which it was cooked. Keep it covered and cold, and do not freeze it.',
+      does: ['keep'],
+    },
   ];
 }

@@ -52,8 +52,13 @@ export function mixThicker(plan: MixPlan, ingredient: Ingredient): Result<MixAns
     portions: [{ name: what, amount: add }],
     ...carefully(
       [
-        fromFull !== undefined || starch ? { text: 'Add it a little at a time and fold it in.' } : powderStep(ingredient),
-        { text: 'Let it stand until the next day, a jelly in the cold, and try it before you add more.', does: ['keep'] },
+        fromFull !== undefined || starch
+          ? { text: 'Add it a little at a time and fold it in.' }
+          : powderStep(ingredient),
+        {
+          text: 'Let it stand until the next day, a jelly in the cold, and try it before you add more.',
+          does: ['keep'],
+        },
       ],
       ingredient.hazards,
     ),

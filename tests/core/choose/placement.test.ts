@@ -102,24 +102,38 @@ describe('when', () => {
 });
 
 /** What is said of a need: out, or the share that is left, or in favour. */
-function said(need: Need, change: Partial<Adhesive>, scalding = false): readonly (readonly [string, number | 'out' | 'pro'])[] {
+function said(
+  need: Need,
+  change: Partial<Adhesive>,
+  scalding = false,
+): readonly (readonly [string, number | 'out' | 'pro'])[] {
   const heard: [string, number | 'out' | 'pro'][] = [];
-  askedFor({ ...pva, needsHeat: false, ...change } as Adhesive, new Set([need]), {
-    off: (left, code) => heard.push([code, left]),
-    out: (code) => heard.push([code, 'out']),
-    pro: (code) => heard.push([code, 'pro']),
-  }, scalding);
+  askedFor(
+    { ...pva, needsHeat: false, ...change } as Adhesive,
+    new Set([need]),
+    {
+      off: (left, code) => heard.push([code, left]),
+      out: (code) => heard.push([code, 'out']),
+      pro: (code) => heard.push([code, 'pro']),
+    },
+    scalding,
+  );
   return heard;
 }
 
 /** The sentences said of a need. */
 function told(need: Need, change: Partial<Adhesive>, scalding = false): string {
   const heard: string[] = [];
-  askedFor({ ...pva, ...change } as Adhesive, new Set([need]), {
-    off: (_left, _code, text) => heard.push(text),
-    out: (_code, text) => heard.push(text),
-    pro: (_code, text) => heard.push(text),
-  }, scalding);
+  askedFor(
+    { ...pva, ...change } as Adhesive,
+    new Set([need]),
+    {
+      off: (_left, _code, text) => heard.push(text),
+      out: (_code, text) => heard.push(text),
+      pro: (_code, text) => heard.push(text),
+    },
+    scalding,
+  );
   return heard.join(' ');
 }
 

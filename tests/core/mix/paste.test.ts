@@ -55,7 +55,9 @@ describe('paste', () => {
     expect(thin.cautions).toEqual(expect.arrayContaining(['hot-liquid', 'flour-allergen']));
   });
   it('each vessel is cooked in its own way, and every way has its test for done and its scald', () => {
-    const ways = (['pan', 'double-boiler', 'microwave'] as const).map((vessel) => made({ ...paste, use: 'lining', vessel }));
+    const ways = (['pan', 'double-boiler', 'microwave'] as const).map((vessel) =>
+      made({ ...paste, use: 'lining', vessel }),
+    );
     expect(new Set(ways.map(({ steps }) => steps.join())).size).toBe(3);
     for (const { steps, cautions } of ways) {
       expect(steps.join(' ')).toMatch(/done when it shines/);

@@ -45,8 +45,7 @@ describe('cautions of work', () => {
     const found = new Set(cautionsFor({ steps: [{ does: DEEDS, celsius: 100 }], natures: NATURES }));
     const byNeed: readonly string[] = ['valued-original', 'food-contact'];
     expect(CAUTIONS.filter((caution) => !found.has(caution) && !byNeed.includes(caution))).toEqual([]);
-    for (const deed of DEEDS)
-      expect(cautionsFor({ steps: [{ does: [deed] }] }).length > 0, deed).toBe(deed !== 'keep');
+    for (const deed of DEEDS) expect(cautionsFor({ steps: [{ does: [deed] }] }).length > 0, deed).toBe(deed !== 'keep');
     const deedsAlone = new Set(cautionsFor({ steps: [{ does: DEEDS }] }));
     // wood brings no other than sawing does, and dust comes of the deed of pouring
     for (const nature of NATURES.filter((one) => one !== 'powder' && one !== 'wood'))
