@@ -107,7 +107,7 @@ function etherFacts(plan: MixPlan, catalogue: Catalogue): Fact[] {
     {
       label: 'Clear after',
       value: plan.percent >= 4 ? 'about a day in the cold' : 'a night in the cold',
-      note: 'museum instructions: 5 % is clear in about 24 h; a library’s manual gives an hour or a night (Book_Arts-L 2000)',
+      note: 'a binder’s page: 5 % is clear after about 24 h; a workshop’s manual gives an hour or a night (Book_Arts-L 2000)',
     },
     {
       label: 'Keeps',

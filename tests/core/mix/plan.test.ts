@@ -7,16 +7,7 @@ describe('what is asked', () => {
   it('each kind its own, and the amount where something is made', () => {
     const amount = ['need', 'loss', 'scale'];
     expect(asked({ kind: 'powder' })).toEqual(['kind', 'powder', 'grade', 'percent', 'basis', ...amount]);
-    expect(asked({ kind: 'paste' })).toEqual([
-      'kind',
-      'starch',
-      'waterParts',
-      'by',
-      'boiledOff',
-      'use',
-      'vessel',
-      ...amount,
-    ]);
+    expect(asked({ kind: 'paste' })).toEqual(['kind', 'starch', 'waterParts', 'by', 'boiledOff', 'use', ...amount]);
     expect(asked({ kind: 'dilute' })).toEqual(['kind', 'jar', 'stock', 'target', 'basis', ...amount]);
     expect(asked({ kind: 'correct' })).toEqual(['kind', 'jar', 'have', 'stock', 'target', 'basis', 'scale']);
     expect(asked({ kind: 'stretch', aim: 'parts', from: 'need' })).toEqual(
