@@ -101,7 +101,8 @@ export function askedIn({ kind, aim, from }: Pick<MixPlan, 'kind' | 'aim' | 'fro
     case 'powder':
       return ['kind', 'powder', 'grade', 'percent', 'basis', ...AMOUNT];
     case 'paste':
-      return ['kind', 'starch', 'waterParts', 'by', 'boiledOff', 'use', 'vessel', ...AMOUNT];
+      // not the vessel: a pan goes without saying, and so links of before it was asked stay as they were
+      return ['kind', 'starch', 'waterParts', 'by', 'boiledOff', 'use', ...AMOUNT];
     case 'stretch': {
       const how = aim === 'parts' ? (['baseParts', 'extenderParts'] as const) : (['solids'] as const);
       const amount = from === 'need' ? AMOUNT : (['haveGrams', 'scale'] as const);
