@@ -1,7 +1,8 @@
 /** The whole answer: the order, and for each adhesive its reasons, its technique and its cautions. */
 import type { Placement, Ranked, Reason } from './finding';
 import { settleJob, type Job, type SettledJob } from './job';
-import { atOnce, rankInTurns, SAMPLES, type InTurns } from './ranking';
+import { atOnce, type InTurns } from '../base/turns';
+import { rankInTurns, SAMPLES } from './ranking';
 import { reasonsFor } from './reasons';
 import type { Catalogue } from '../records/records';
 import { layingCautions } from '../adhesive/hazards';

@@ -13,6 +13,7 @@ import { benchesOf, dryPointsOf, liquidsOf, secondsNeeded } from './sampling';
 import { sheetOf, type Sheet } from '../paper/sheet';
 import { suitability } from './suitability';
 import { tally, type Chances } from './tally';
+import { atOnce, type InTurns } from '../base/turns';
 
 /** Draws per adhesive: twice as many change 99 chances in 100 by less than 0.02, and none seen by more than 0.05. */
 export const SAMPLES = 96;
@@ -25,9 +26,6 @@ export const COST = {
   /** it grabs before it is placed; dry films are laid from one edge, which gets round most of it */
   grabsEarly: { wet: 0.35, dry: 0.15 },
 } as const;
-
-/** Work that stops now and then, so that a page can take it in small turns. */
-export type InTurns<T> = Generator<undefined, T>;
 
 /** Every adhesive of the catalogue for a job that is settled, best first, stopping after each. `samples` 1–1000. */
 export function* rankInTurns(
@@ -51,13 +49,6 @@ export function* rankInTurns(
  */
 export const rank = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Ranked[] =>
   atOnce(rankInTurns(settleJob(job, catalogue).job, catalogue, samples));
-
-export function atOnce<T>(work: InTurns<T>): T {
-  for (;;) {
-    const turn = work.next();
-    if (turn.done) return turn.value;
-  }
-}
 
 const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);
 

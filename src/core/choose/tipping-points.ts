@@ -1,6 +1,7 @@
 /** What would change the answer: for each thing the person can change, the nearest value that flips first place. */
 import { JOB_FIELDS, settleJob, withoutMisfit, type Job, type SettledJob } from './job';
-import { atOnce, rankInTurns, type InTurns } from './ranking';
+import { atOnce, type InTurns } from '../base/turns';
+import { rankInTurns } from './ranking';
 import { withinLimits } from '../base/limits';
 import type { Catalogue } from '../records/records';
 import { secondsNeeded } from './sampling';

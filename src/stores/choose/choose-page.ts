@@ -4,7 +4,7 @@ import { chooseInTurns, type Choice } from '../../core/choose/choose';
 import { encodeJob } from '../../core/choose/write-link';
 import { FLIP_FIELDS, searchFlip, type Flip } from '../../core/choose/tipping-points';
 import { DEFAULT_JOB, JOB_PAPER_FIELDS, planOfJob, settleJob, type Job, type SettledJob } from '../../core/choose/job';
-import { atOnce } from '../../core/choose/ranking';
+import { atOnce } from '../../core/base/turns';
 import type { JobPaper } from '../../core/paper/asked-paper';
 import type { Catalogue } from '../../core/records/records';
 import { sameAnswer, seenIn, type Seen } from '../../core/choose/seen';
@@ -81,9 +81,11 @@ export function createChoosePage(
       if ($job.get() !== job) return;
       const [search] = searches;
       if (!search) return $flips.set(found);
-      const { done, value } = search.next();
-      if (done) searches.shift();
-      if (value) found.push(value);
+      const step = search.next();
+      if (step.done) {
+        searches.shift();
+        if (step.value) found.push(step.value);
+      }
       later(turn);
     };
     later(turn);

@@ -1,5 +1,5 @@
 /** Long work in turns too short for a thumb to notice, on a phone as on a desk. */
-import { atOnce, type InTurns } from '../../core/choose/ranking';
+import { atOnce, type InTurns } from '../../core/base/turns';
 
 /** Milliseconds of one turn: a browser that is busy for 50 feels stuck. */
 const TURN = 10;
@@ -10,13 +10,49 @@ export function inTurns<T>(work: InTurns<T>, done: (result: T) => void): () => v
   const turn = () => {
     const end = performance.now() + TURN;
     do {
-      const { done: isDone, value } = work.next();
-      if (isDone) return done(value);
+      const step = work.next();
+      if (step.done) return done(step.value);
+      if (step.value === 'rest') break;
     } while (performance.now() < end);
     timer = setTimeout(turn);
   };
   turn();
   return () => clearTimeout(timer);
+}
+
+/** Work that waits for its turn: one piece at a time, none of it in the task that asks for it. */
+export function inLine() {
+  interface Piece {
+    readonly begin: () => () => void;
+    stop?: () => void;
+  }
+  const waiting: Piece[] = [];
+  let at: Piece | undefined;
+  const next = () => {
+    at = waiting.shift();
+    if (at) at.stop = at.begin();
+  };
+  const goOn = () => void setTimeout(next);
+  /** Returns a function that takes it out again. */
+  return <T>(work: InTurns<T>, done: (result: T) => void): (() => void) => {
+    const piece: Piece = {
+      begin: () =>
+        inTurns(work, (result) => {
+          done(result);
+          goOn();
+        }),
+    };
+    waiting.push(piece);
+    if (!at && waiting.length === 1) goOn();
+    return () => {
+      const place = waiting.indexOf(piece);
+      if (place >= 0) waiting.splice(place, 1);
+      else if (at === piece) {
+        piece.stop?.();
+        goOn();
+      }
+    };
+  };
 }
 
 /** Answers worked out ahead, by what was asked; everything else is worked out when it is asked for. */
