@@ -34,9 +34,13 @@ import { layOut } from '../core/cut/layout';
 import { mostWorth } from '../core/cut/layout-exact';
 import { kindsOf, roomOf } from '../core/cut/layout-units';
 import { sorptivityFromCobb, sorptivityFromDrop, uptake } from '../core/paper/sorption';
-import { boschlooExact, fisherExact, mcnemarExact } from '../core/stats/compare';
+import { boschlooExact } from '../core/stats/boschloo';
+import { cochranArmitage } from '../core/stats/cochran-armitage';
 import { firthLine } from '../core/stats/firth';
-import { clopperPearsonInterval, wilsonInterval } from '../core/stats/intervals';
+import { fisherExact } from '../core/stats/fisher-exact';
+import { holmTarone } from '../core/stats/holm';
+import { stratifiedPermutation } from '../core/stats/stratified-permutation';
+import { clopperPearsonInterval } from '../core/stats/clopper-pearson';
 import { sheetsToHalve } from '../core/paper/weighing-error';
 import { celluloseEtherViscosity, dispersionViscosity, shearedViscosity } from '../core/adhesive/viscosity';
 
@@ -124,6 +128,9 @@ function mostWorthOfSheet(widthMm: number, heightMm: number, rows: readonly (rea
   return mostWorth(kindsOf(pieces, stock, 1), worth, roomOf(stock), { left: 1e8 });
 }
 
+/** The smallest of these p with all of them reckoned in. */
+const smallestAmong = (ps: readonly number[]): number => Math.min(...holmTarone(ps.map((p) => ({ p, least: 0 }))));
+
 export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unknown>> = {
   apparentDensity,
   basisWeightFromGrammage,
@@ -135,6 +142,7 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   celluloseEtherViscosity,
   chanceOfGrain,
   clopperPearsonInterval,
+  cochranArmitage,
   coverageAtDry,
   cover,
   curl,
@@ -153,7 +161,6 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   humidityRatio,
   lidOver,
   layOut,
-  mcnemarExact,
   mix,
   mostWorthOfSheet,
   poreVolume,
@@ -163,11 +170,13 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   slipCaseAround,
   slipCaseWith,
   squareFeetPerGallon,
+  smallestAmong,
   solutionFromPowder,
   sorptivityFromCobb,
   sorptivityFromDrop,
   sheetsToHalve,
   squareMetresPerLitre,
+  stratifiedPermutation,
   stretch,
   stripCurvature,
   stripTimesThickness,
@@ -179,5 +188,4 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   uptakeGrowth,
   usualMeasure,
   wetFilmMicrometres,
-  wilsonInterval,
 };

@@ -1,9 +1,10 @@
 /** From swatches to counts: one cell per paper and adhesive, two adhesives side by side, pass against weight. */
-import { boschlooExact, mcnemarExact } from '../stats/compare';
-import { wilsonInterval, type Interval } from '../stats/intervals';
-import { permutationTest, type Block } from '../stats/permutation';
+import { boschlooExact } from '../stats/boschloo';
+import { clopperPearsonInterval, type Interval } from '../stats/clopper-pearson';
+import type { Dose } from '../stats/cochran-armitage';
+import type { Observation } from '../stats/pass-threshold';
+import { stratifiedPermutation, type Outcomes, type Stratum } from '../stats/stratified-permutation';
 import { outcomeOf, type Outcome, type Swatch, type Trial } from './record';
-import type { Observation } from '../stats/threshold';
 
 export interface Cell {
   readonly paper: string;
@@ -17,8 +18,10 @@ export interface Cell {
   readonly interval: Interval | undefined;
 }
 
+type Judged = Swatch & { readonly outcome: Outcome };
+
 /** Swatches that count for a question; one hold time, or all when it is undefined. */
-function judged(trial: Trial, question: string, hold: number | undefined): readonly (Swatch & { outcome: Outcome })[] {
+function judgedIn(trial: Trial, question: string, hold: number | undefined): readonly Judged[] {
   return trial.swatches.flatMap((swatch) => {
     const outcome = outcomeOf(swatch, question);
     return outcome === undefined || swatch.spoiled || (hold !== undefined && swatch.hold !== hold)
@@ -27,107 +30,185 @@ function judged(trial: Trial, question: string, hold: number | undefined): reado
   });
 }
 
-function cellOf(paper: string, glue: string, swatches: readonly { outcome: Outcome }[], confidence: number): Cell {
-  const count = (outcome: Outcome) => swatches.filter((swatch) => swatch.outcome === outcome).length;
-  const passes = count('pass');
-  const n = swatches.length;
-  const interval = n === 0 ? undefined : wilsonInterval(passes, n, confidence);
-  return { paper, glue, passes, partly: count('partly'), fails: count('fail'), n, interval };
+/** The list by a key, in the order in which the keys come up. */
+function grouped<T>(list: readonly T[], keyFor: (one: T) => string): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const one of list) {
+    const key = keyFor(one);
+    const group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  }
+  return groups;
 }
 
-/** Every paper × adhesive of the trial, paper by paper. "Partly" is no clean pass and counts as none in the interval. */
-export function cellsOf(trial: Trial, question: string, hold?: number, confidence = 0.95): readonly Cell[] {
-  const swatches = judged(trial, question, hold);
+/** One key of several parts; a name is one line, so none can hold the mark between them. */
+const keyOf = (...parts: readonly (string | number)[]): string => parts.join('\n');
+
+/** Whose swatch it is, and of which trial: what differs between two hands must not look like a difference between two adhesives. */
+const handOf = (trial: Trial, { by, from }: Swatch): readonly string[] => [by ?? trial.by, from?.trial ?? ''];
+
+/** Swatches of one stratum differ in nothing but the adhesive: maker, trial, paper and hold are the same. */
+const stratumOf = (trial: Trial, swatch: Swatch): string => keyOf(...handOf(trial, swatch), swatch.paper, swatch.hold);
+
+const tally = (swatches: readonly { readonly outcome: Outcome }[]): Outcomes => {
+  const counts = { pass: 0, partly: 0, fail: 0 };
+  for (const { outcome } of swatches) counts[outcome] += 1;
+  return counts;
+};
+
+const intervals = new Map<string, Interval>();
+function intervalOf(passes: number, n: number): Interval {
+  const key = `${passes} ${n}`;
+  const known = intervals.get(key) ?? clopperPearsonInterval(passes, n);
+  intervals.set(key, known);
+  return known;
+}
+
+function cellOf(paper: string, glue: string, swatches: readonly { readonly outcome: Outcome }[]): Cell {
+  const { pass: passes, partly, fail: fails } = tally(swatches);
+  const n = swatches.length;
+  return { paper, glue, passes, partly, fails, n, interval: n === 0 ? undefined : intervalOf(passes, n) };
+}
+
+/** Every paper × adhesive of the trial, paper by paper. "Partly" is no clean pass and counts as none in the interval (Clopper–Pearson, 95 %). */
+export function cellsOf(trial: Trial, question: string, hold?: number): readonly Cell[] {
+  const cells = grouped(judgedIn(trial, question, hold), ({ paper, glue }) => `${paper} ${glue}`);
   return trial.papers.flatMap(({ id: paper }) =>
-    trial.glues.map(({ id: glue }) =>
-      cellOf(
-        paper,
-        glue,
-        swatches.filter((one) => one.paper === paper && one.glue === glue),
-        confidence,
-      ),
-    ),
+    trial.glues.map(({ id: glue }) => cellOf(paper, glue, cells.get(`${paper} ${glue}`) ?? [])),
   );
 }
 
-const SCORE: Readonly<Record<Outcome, number>> = { pass: 1, partly: 0.5, fail: 0 };
+/** The judged swatches of one question, sorted once for all comparisons. */
+export interface Judgements {
+  readonly trial: Trial;
+  /** adhesive → stratum → swatches */
+  readonly byGlue: ReadonlyMap<string, ReadonlyMap<string, readonly Judged[]>>;
+}
+
+export function judgementsOf(trial: Trial, question: string, hold?: number): Judgements {
+  const byGlue = new Map<string, ReadonlyMap<string, readonly Judged[]>>();
+  for (const [glue, swatches] of grouped(judgedIn(trial, question, hold), (one) => one.glue))
+    byGlue.set(
+      glue,
+      grouped(swatches, (one) => stratumOf(trial, one)),
+    );
+  return { trial, byGlue };
+}
 
 export interface Comparison {
   readonly first: Cell;
   readonly second: Cell;
-  /** mean score of the first less that of the second on the same papers and holds, −1 to 1 */
+  /** mean score of the first less that of the second within strata, −1 to 1 */
   readonly difference: number;
-  /** two-sided; within papers and holds when there are several, else Boschloo's test on clean passes */
+  /** two-sided; of this comparison alone */
   readonly p: number;
+  /** the smallest p that these swatches could have given; 0 where another test would have been used for other outcomes */
+  readonly least: number;
   readonly test: 'permutation' | 'boschloo';
-  /** swatches of the same paper, hold and repeat: where only the first, or only the second, passed */
-  readonly pairs: { readonly onlyFirst: number; readonly onlySecond: number; readonly all: number; readonly p: number };
-  /** papers × holds on which both were tried */
+  /** swatches of the same stratum and repeat: where only the first, or only the second, passed */
+  readonly pairs: { readonly onlyFirst: number; readonly onlySecond: number; readonly all: number };
+  /** makers × trials × papers × holds in which both were tried */
   readonly blocks: number;
 }
 
-/** Two adhesives on the same papers; undefined while no paper was judged with both. */
-export function compareGlues(
+/** Boschloo's test is for small tallies: beyond this it is no sharper and takes long. */
+const MOST_FOR_BOSCHLOO = 60;
+
+/**
+ * Two adhesives where one hand tried both on the same paper, for the same hold, in the same trial; undefined while
+ * there is no such place. In one such place, with clean passes and fails alone, by Boschloo's test, which is the
+ * sharper; else by the exact stratified permutation test.
+ */
+export function compareIn({ byGlue }: Judgements, first: string, second: string): Comparison | undefined {
+  const [ofFirst, ofSecond] = [byGlue.get(first), byGlue.get(second)];
+  if (!ofFirst || !ofSecond) return undefined;
+  const shared = [...ofFirst].flatMap(([key, a]) => {
+    const b = ofSecond.get(key);
+    return b ? [{ a, b }] : [];
+  });
+  if (shared.length === 0) return undefined;
+  const tallies = [
+    cellOf(
+      '',
+      first,
+      shared.flatMap(({ a }) => a),
+    ),
+    cellOf(
+      '',
+      second,
+      shared.flatMap(({ b }) => b),
+    ),
+  ] as const;
+  const strata = shared.map(({ a, b }): Stratum => ({ first: tally(a), second: tally(b) }));
+  const permuted = stratifiedPermutation(strata);
+  const small = shared.length === 1 && tallies.every(({ n }) => n <= MOST_FOR_BOSCHLOO);
+  const boschloo = small && tallies.every(({ partly }) => partly === 0);
+  return {
+    first: tallies[0],
+    second: tallies[1],
+    difference: permuted.difference,
+    p: boschloo ? boschlooExact(tallies[0], tallies[1]) : permuted.p,
+    least: small ? 0 : permuted.least,
+    test: boschloo ? 'boschloo' : 'permutation',
+    pairs: pairsOf(shared),
+    blocks: shared.length,
+  };
+}
+
+/** The same for one pair of a question alone. */
+export const compareGlues = (
   trial: Trial,
   question: string,
   first: string,
   second: string,
   hold?: number,
-): Comparison | undefined {
-  const swatches = judged(trial, question, hold);
-  const keys = [...new Set(swatches.map(({ paper, hold: seconds }) => `${paper} ${seconds}`))];
-  const groups = keys.flatMap((key) => {
-    const here = swatches.filter(({ paper, hold: seconds }) => `${paper} ${seconds}` === key);
-    const [a, b] = [here.filter(({ glue }) => glue === first), here.filter(({ glue }) => glue === second)];
-    return a.length > 0 && b.length > 0 ? [{ a, b }] : [];
-  });
-  if (groups.length === 0) return undefined;
-  const [allA, allB] = [groups.flatMap(({ a }) => a), groups.flatMap(({ b }) => b)];
-  const tallies = [cellOf('', first, allA, 0.95), cellOf('', second, allB, 0.95)] as const;
-  const blocks: Block[] = groups.map(({ a, b }) => ({
-    first: a.map(({ outcome }) => SCORE[outcome]),
-    second: b.map(({ outcome }) => SCORE[outcome]),
-  }));
-  const permuted = permutationTest(blocks);
-  // On a single paper the sharper test is at hand; it takes whole passes and not too many of them.
-  const single = groups.length === 1 && tallies.every(({ n, partly }) => n <= 60 && partly === 0);
-  return {
-    first: tallies[0],
-    second: tallies[1],
-    difference: permuted.difference,
-    p: single ? boschlooExact(tallies[0], tallies[1]) : permuted.p,
-    test: single ? 'boschloo' : 'permutation',
-    pairs: pairsOf(allA, allB),
-    blocks: groups.length,
-  };
+): Comparison | undefined => compareIn(judgementsOf(trial, question, hold), first, second);
+
+function pairsOf(shared: readonly { a: readonly Judged[]; b: readonly Judged[] }[]): Comparison['pairs'] {
+  let [onlyFirst, onlySecond, all] = [0, 0, 0];
+  for (const { a, b } of shared) {
+    const partners = grouped(b, ({ block }) => String(block));
+    for (const one of a) {
+      const [other, ...more] = partners.get(String(one.block)) ?? [];
+      if (!other || more.length > 0) continue;
+      all += 1;
+      const [x, y] = [one.outcome === 'pass', other.outcome === 'pass'];
+      if (x && !y) onlyFirst += 1;
+      if (y && !x) onlySecond += 1;
+    }
+  }
+  return { onlyFirst, onlySecond, all };
 }
 
-type Judged = Swatch & { readonly outcome: Outcome };
-
-function pairsOf(first: readonly Judged[], second: readonly Judged[]): Comparison['pairs'] {
-  const pairs = first.flatMap((a) => {
-    const partners = second.filter(
-      (b) => b.paper === a.paper && b.hold === a.hold && b.block === a.block && b.from?.trial === a.from?.trial,
-    );
-    return partners.length === 1 ? [{ a, b: partners[0]! }] : [];
-  });
-  const only = (one: 'a' | 'b', other: 'a' | 'b') =>
-    pairs.filter((pair) => pair[one].outcome === 'pass' && pair[other].outcome !== 'pass').length;
-  const [onlyFirst, onlySecond] = [only('a', 'b'), only('b', 'a')];
-  return { onlyFirst, onlySecond, all: pairs.length, p: mcnemarExact(onlyFirst, onlySecond) };
-}
-
-/** Clean passes by weight for one adhesive; papers without a weight are left out. */
+/** Clean passes by weight for one adhesive, of all hands together: what the curve is drawn through. Papers without a weight are left out. */
 export function observationsOf(
   trial: Trial,
   question: string,
   glue: string,
   hold?: number,
 ): readonly Required<Observation>[] {
-  const swatches = judged(trial, question, hold).filter((one) => one.glue === glue);
+  return observationsIn(judgementsOf(trial, question, hold), glue);
+}
+
+export function observationsIn({ trial, byGlue }: Judgements, glue: string): readonly Required<Observation>[] {
+  const papers = grouped([...(byGlue.get(glue)?.values() ?? [])].flat(), ({ paper }) => paper);
   return trial.papers.flatMap(({ id, grammage }) => {
-    const here = swatches.filter(({ paper }) => paper === id);
-    if (grammage === undefined || here.length === 0) return [];
-    return [{ grammage, passes: here.filter(({ outcome }) => outcome === 'pass').length, n: here.length }];
+    const here = papers.get(id);
+    return grammage === undefined || !here ? [] : [{ grammage, passes: tally(here).pass, n: here.length }];
+  });
+}
+
+/** Clean passes by weight for one adhesive, a list for each maker × trial × hold; what has one weight alone is left out. */
+export function dosesIn({ trial, byGlue }: Judgements, glue: string): readonly (readonly Dose[])[] {
+  const swatches = [...(byGlue.get(glue)?.values() ?? [])].flat();
+  const grammages = new Map(trial.papers.map(({ id, grammage }) => [id, grammage]));
+  const strata = grouped(swatches, (one) => keyOf(...handOf(trial, one), one.hold));
+  return [...strata.values()].flatMap((stratum) => {
+    const doses = [...grouped(stratum, ({ paper }) => paper)].flatMap(([paper, here]): Dose[] => {
+      const amount = grammages.get(paper);
+      return amount === undefined ? [] : [{ amount, passes: tally(here).pass, n: here.length }];
+    });
+    return new Set(doses.map(({ amount }) => amount)).size > 1 ? [doses] : [];
   });
 }

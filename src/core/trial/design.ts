@@ -4,7 +4,7 @@
  * thickens and a day that warms up fall on all alike.
  */
 import { seededUniform } from '../base/random';
-import { TRIAL_LIMITS, type Question, type QuestionKind, type Swatch } from './record';
+import { TRIAL_LIMITS, type Question, type QuestionKind, type Swatch, type Trial } from './record';
 
 export interface Design {
   readonly papers: readonly { readonly id: string }[];
@@ -14,9 +14,22 @@ export interface Design {
   readonly replicates: number;
 }
 
+/** A claim about weight needs this many weights. Choice of ours. */
+export const LEAST_WEIGHTS = 3;
+
 /** How many swatches a design asks for. */
 export const swatchCount = ({ papers, glues, holds, replicates }: Design): number =>
   papers.length * glues.length * holds.length * replicates;
+
+/**
+ * How many claims the page of such a trial makes: each two adhesives, and each adhesive over papers of three weights
+ * or more, on each question. They share what the page may get wrong.
+ */
+export function claimCount({ papers, glues, questions }: Pick<Trial, 'papers' | 'glues' | 'questions'>): number {
+  const weights = new Set(papers.flatMap(({ grammage }) => grammage ?? [])).size;
+  const pairs = (glues.length * (glues.length - 1)) / 2;
+  return questions.length * (pairs + (weights >= LEAST_WEIGHTS ? glues.length : 0));
+}
 
 /**
  * The swatches in the order in which they are to be laid. The same design and seed always give the same

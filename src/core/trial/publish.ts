@@ -3,7 +3,7 @@ import { cellsOf } from './analysis';
 import { COLUMNS, type ColumnKey } from './columns';
 import { nameIn, outcomeOf, type Trial } from './record';
 import { paperName } from './counts';
-import { summaryOf } from './summary';
+import type { TrialSummary } from './summary';
 import { csvCell, escapeHtml, escapeMarkdown } from './text';
 import { cellWords, percent, standingOf } from './words';
 
@@ -29,15 +29,15 @@ export function trialCsv(trial: Trial): string {
 }
 
 /** Headings and tables that any forum, notebook or repository renders. */
-export function trialMarkdown(trial: Trial): string {
+export function trialMarkdown(trial: Trial, { facts, questions, notes }: TrialSummary): string {
   const text = escapeMarkdown;
-  const { facts, questions } = summaryOf(trial);
   const lines = [`# ${text(trial.name)}`, '', ...facts.flatMap((fact) => [text(fact), ''])];
   for (const { question, takeaways } of questions) {
     lines.push(`## ${text(question.text)}`, '');
     if (question.criterion) lines.push(`${text(question.criterion)}`, '');
     lines.push(...markdownTable(trial, question.id), '', ...takeaways.map((one) => `* ${text(one)}`), '');
   }
+  lines.push(...notes.flatMap((note) => [text(note), '']));
   return `${lines.join('\n').trimEnd()}\n`;
 }
 
@@ -69,9 +69,12 @@ th{font:600 .9rem/1.4 system-ui,sans-serif}small{display:block}.box{overflow-x:a
 const PHOTO = /^data:image\/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 
 /** One self-contained file: no script, nothing loaded from anywhere. `photos`: swatch number → data address. */
-export function trialHtml(trial: Trial, photos: ReadonlyMap<number, string> = new Map()): string {
+export function trialHtml(
+  trial: Trial,
+  { facts, questions, notes }: TrialSummary,
+  photos: ReadonlyMap<number, string> = new Map(),
+): string {
   const text = escapeHtml;
-  const { facts, questions } = summaryOf(trial);
   const paragraphs = facts.map((fact) => `<p>${text(fact)}</p>`).join('\n');
   const sections = questions.map(({ question, cells, takeaways }) => {
     const head = trial.glues.map(({ name }) => `<th scope="col">${text(name)}</th>`).join('');
@@ -113,10 +116,11 @@ export function trialHtml(trial: Trial, photos: ReadonlyMap<number, string> = ne
 <h1>${text(trial.name)}</h1>
 ${paragraphs}
 ${sections.join('\n')}
+${notes.map((note) => `<p>${text(note)}</p>`).join('\n')}
 <h2>Every swatch</h2>
 <div class="box"><table><thead><tr>${heads.map((head) => `<th scope="col">${text(head)}</th>`).join('')}</tr></thead>
 <tbody>${swatches.join('\n')}</tbody></table></div>
-<p><small>Intervals are Wilson’s at 95 %. A small trial says what happened on these swatches; the ranges say how far the truth may lie from that.</small></p>
+<p><small>Ranges are Clopper and Pearson’s at 95 %. A small trial says what happened on these swatches; the ranges say how far the truth may lie from that.</small></p>
 </body></html>
 `;
 }

@@ -1,26 +1,128 @@
 /** A whole trial in words and tables, the same for the screen, the page-in-a-file and the post. */
-import { cellsOf, compareGlues, observationsOf, type Cell } from './analysis';
+import { atOnce, type InTurns } from '../base/turns';
+import { trendInTurns } from '../stats/cochran-armitage';
+import { holmTarone } from '../stats/holm';
+import { thresholdInTurns, type Observation } from '../stats/pass-threshold';
+import {
+  cellsOf,
+  compareIn,
+  dosesIn,
+  judgementsOf,
+  observationsIn,
+  type Cell,
+  type Comparison,
+  type Judgements,
+} from './analysis';
 import { count, doneCount } from './counts';
+import { LEAST_WEIGHTS } from './design';
 import { nameIn, type Question, type Trial } from './record';
-import { passThreshold } from '../stats/threshold';
-import { cellWords, comparisonWords, isNoticed, standingOf, thresholdWords } from './words';
+import { cellWords, comparisonWords, familyWords, standingOf, weightWords, type WeightClaim } from './words';
+
+/** Two adhesives, and how the comparison stands among all claims of the page. */
+export interface Compared {
+  readonly comparison: Comparison;
+  /** p with every claim of the page reckoned in (Holm, Tarone) */
+  readonly adjusted: number;
+}
+
+/** One adhesive over papers of three weights or more. */
+export interface Weighed extends WeightClaim {
+  readonly glue: string;
+  readonly observations: readonly Required<Observation>[];
+}
 
 export interface QuestionSummary {
   readonly question: Question;
   readonly cells: readonly Cell[];
+  readonly compared: readonly Compared[];
+  readonly weighed: readonly Weighed[];
   readonly takeaways: readonly string[];
 }
 
 export interface TrialSummary {
   readonly facts: readonly string[];
   readonly questions: readonly QuestionSummary[];
+  /** comparisons of adhesives and claims about weight, over all questions: one family */
+  readonly claims: number;
+  /** false claims are held to this share of pages */
+  readonly level: number;
+  /** what holds of all questions together */
+  readonly notes: readonly string[];
 }
 
-export function summaryOf(trial: Trial): TrialSummary {
-  return { facts: factsOf(trial), questions: trial.questions.map((question) => summaryOfQuestion(trial, question)) };
+/** Of pages without any true difference, at most this share makes even one claim. */
+export const PAGE_LEVEL = 0.05;
+
+/** In one go: for the build, for tests, and where nobody waits. */
+export const summaryOf = (trial: Trial, level: number = PAGE_LEVEL): TrialSummary =>
+  atOnce(summaryInTurns(trial, level));
+
+/**
+ * The summary, stopping after each comparison. All comparisons of adhesives and all claims about weight, over all
+ * questions, are one family: on trials without a true difference at most `level` of the pages call anything.
+ */
+export function* summaryInTurns(trial: Trial, level: number = PAGE_LEVEL): InTurns<TrialSummary> {
+  const drafts: { question: Question; compared: Comparison[]; weighed: Omit<Weighed, 'adjusted'>[] }[] = [];
+  for (const question of trial.questions) {
+    const judgements = judgementsOf(trial, question.id);
+    drafts.push({
+      question,
+      compared: yield* comparisonsIn(judgements),
+      weighed: yield* weightsIn(judgements),
+    });
+  }
+  const comparisons = drafts.flatMap(({ compared }) => compared);
+  // Where Boschloo's test may stand in, what the margins allow is not settled beforehand: plain Holm then.
+  const plain = comparisons.some(({ least }) => least === 0);
+  const tests = drafts.flatMap(({ compared, weighed }) => [...compared, ...weighed.map(({ trend }) => trend)]);
+  const adjusted = holmTarone(tests.map(({ p, least }) => ({ p, least: plain ? 0 : least })));
+  const adjustedOf = new Map(tests.map((test, i) => [test as object, adjusted[i]!]));
+  const claims = tests.length;
+  const questions: QuestionSummary[] = [];
+  for (const { question, compared, weighed } of drafts) {
+    const stood: Weighed[] = [];
+    for (const one of weighed) {
+      const p = adjustedOf.get(one.trend)!;
+      yield;
+      stood.push({ ...one, adjusted: p, ...(p <= level && { threshold: yield* thresholdInTurns(one.observations) }) });
+    }
+    const summary = {
+      ...{ question, cells: cellsOf(trial, question.id), weighed: stood },
+      compared: compared.map((comparison) => ({ comparison, adjusted: adjustedOf.get(comparison)! })),
+    };
+    yield;
+    questions.push({ ...summary, takeaways: takeawaysOf(trial, summary, claims, level) });
+  }
+  const called = questions.flatMap(({ weighed }) => weighed).some((one) => one.adjusted <= level);
+  return { facts: factsOf(trial), questions, claims, level, notes: familyWords(claims, level, called) };
 }
 
-function factsOf(trial: Trial): readonly string[] {
+function* comparisonsIn(judgements: Judgements): InTurns<Comparison[]> {
+  const { glues } = judgements.trial;
+  const found: Comparison[] = [];
+  for (const [i, a] of glues.entries()) {
+    for (const b of glues.slice(i + 1)) {
+      yield;
+      const comparison = compareIn(judgements, a.id, b.id);
+      if (comparison) found.push(comparison);
+    }
+  }
+  return found;
+}
+
+function* weightsIn(judgements: Judgements): InTurns<Omit<Weighed, 'adjusted'>[]> {
+  const found: Omit<Weighed, 'adjusted'>[] = [];
+  for (const { id: glue } of judgements.trial.glues) {
+    yield;
+    const observations = observationsIn(judgements, glue);
+    const doses = dosesIn(judgements, glue);
+    if (new Set(observations.map(({ grammage }) => grammage)).size < LEAST_WEIGHTS || doses.length === 0) continue;
+    found.push({ glue, observations, trend: yield* trendInTurns(doses) });
+  }
+  return found;
+}
+
+export function factsOf(trial: Trial): readonly string[] {
   const { papers, glues, holds, replicates, swatches, conditions } = trial;
   const spoiled = swatches.filter((swatch) => swatch.spoiled).length;
   const others = new Set(swatches.flatMap(({ from }) => (from ? [from.trial] : [])));
@@ -48,18 +150,19 @@ function judgedIn(who: readonly string[], days: readonly string[]): string {
   return `Judged${who.length > 0 ? ` by ${who.join(', ')}` : ''}${when}.`;
 }
 
-function summaryOfQuestion(trial: Trial, question: Question): QuestionSummary {
-  const cells = cellsOf(trial, question.id);
-  return { question, cells, takeaways: takeawaysOf(trial, question, cells) };
-}
-
-/** Comparisons beyond this many are left to the reader: the more one looks, the more luck one finds. */
+/** More comparisons than this are left to the reader. */
 const MOST_PAIRS = 6;
 const MOST_CELLS = 4;
 
-function takeawaysOf(trial: Trial, question: Question, cells: readonly Cell[]): readonly string[] {
+function takeawaysOf(
+  trial: Trial,
+  { cells, compared, weighed }: Omit<QuestionSummary, 'takeaways'>,
+  claims: number,
+  level: number,
+): readonly string[] {
   if (cells.every(({ n }) => n === 0)) return ['Nothing is judged yet.'];
-  const name = (cell: Cell) => `${nameIn(trial.papers, cell.paper)} with ${nameIn(trial.glues, cell.glue)}`;
+  const glue = (id: string) => nameIn(trial.glues, id);
+  const name = (cell: Cell) => `${nameIn(trial.papers, cell.paper)} with ${glue(cell.glue)}`;
   // What is clear comes first, then what passed or failed every time, which a few swatches do not make clear.
   const clear = cells.filter((cell) => standingOf(cell) === 'mostly passes' || standingOf(cell) === 'mostly fails');
   const every = cells.filter(
@@ -71,20 +174,13 @@ function takeawaysOf(trial: Trial, question: Question, cells: readonly Cell[]): 
     told.push(
       `For ${unclear} of ${cells.length} pairings there is not enough to tell whether they pass more often than not.`,
     );
-  const pairs = trial.glues.flatMap((a, i) => trial.glues.slice(i + 1).map((b) => [a, b] as const));
-  const compared = pairs.flatMap(([a, b]) => {
-    const comparison = compareGlues(trial, question.id, a.id, b.id);
-    return comparison ? [{ p: comparison.p, text: comparisonWords(comparison, a.name, b.name) }] : [];
-  });
-  compared.sort((a, b) => a.p - b.p);
-  told.push(...compared.slice(0, MOST_PAIRS).map(({ text }) => text));
-  if (compared.length > 3 && compared.some(({ p }) => isNoticed(p))) {
-    told.push(`${compared.length} pairs were compared: among twenty that do not differ, one looks as if it did.`);
+  const sharpest = [...compared].sort((a, b) => a.comparison.p - b.comparison.p).slice(0, MOST_PAIRS);
+  for (const { comparison, adjusted } of sharpest) {
+    const [first, second] = [glue(comparison.first.glue), glue(comparison.second.glue)];
+    told.push(comparisonWords(comparison, first, second, { adjusted, claims, level }));
   }
-  for (const { id, name: glue } of trial.glues) {
-    const points = observationsOf(trial, question.id, id);
-    const weights = new Set(points.map(({ grammage }) => grammage));
-    if (weights.size >= 3) told.push(`${glue}: ${thresholdWords(passThreshold(points))}`);
-  }
+  if (compared.length > MOST_PAIRS)
+    told.push(`${compared.length} pairs of adhesives were compared; these are the ${MOST_PAIRS} that differ most.`);
+  for (const one of weighed) told.push(`${glue(one.glue)}: ${weightWords(one, level)}`);
   return told;
 }

@@ -1,8 +1,9 @@
 /** What a trial showed, in words that never say more than it did. */
 import { figure } from '../base/format';
 import type { Cell, Comparison } from './analysis';
-import type { Detectable } from '../stats/power';
-import type { PassThreshold } from '../stats/threshold';
+import type { PlanPower } from '../stats/power';
+import type { Trend } from '../stats/cochran-armitage';
+import type { PassThreshold } from '../stats/pass-threshold';
 
 /** Whole per cent, never rounded to a certainty that is not there. */
 export function percent(share: number): string {
@@ -31,65 +32,121 @@ export function standingOf({ interval }: Cell): Standing {
   return 'not enough to tell';
 }
 
-/** p as a count of chances: "1 time in 32". */
+/** p as a count of chances, no finer than it is worth: "about 1 time in 30". */
 export function oddsOf(p: number): string {
   if (p >= 0.5) return 'more often than not';
   if (p < 0.001) return 'less than 1 time in 1000';
-  return `about 1 time in ${Math.round(1 / p)}`;
+  const times = 1 / p;
+  const round = times < 10 ? Math.round(times) : times < 100 ? 5 * Math.round(times / 5) : Number(times.toPrecision(1));
+  return `about 1 time in ${round}`;
 }
 
-/** Does luck explain the gap; the line is drawn at 1 in 20, and said so. */
-export const isNoticed = (p: number): boolean => p <= 0.05;
+/** How one claim stands among all claims of its page. */
+export interface Standings {
+  /** p with all claims reckoned in */
+  readonly adjusted: number;
+  readonly claims: number;
+  readonly level: number;
+}
 
 /** Two adhesives side by side. */
-export function comparisonWords(comparison: Comparison, firstName: string, secondName: string): string {
-  const { first, second, p, difference, pairs } = comparison;
+export function comparisonWords(
+  { first, second, p, difference, pairs }: Comparison,
+  firstName: string,
+  secondName: string,
+  { adjusted, claims, level }: Standings,
+): string {
   const counts = `${firstName} passed ${first.passes} of ${first.n}, ${secondName} ${second.passes} of ${second.n}`;
-  if (difference === 0) return `${counts}: no difference to be seen, which does not show that there is none.`;
+  if (Math.abs(difference) < 1e-9)
+    return `${counts}: no difference to be seen, which does not show that there is none.`;
   const better = difference > 0 ? firstName : secondName;
   const paired =
     pairs.all > 0 && (pairs.onlyFirst > 0 || pairs.onlySecond > 0)
       ? ` Side by side in ${pairs.all} pairs, ${firstName} alone passed ${times(pairs.onlyFirst)}, ${secondName} alone ${times(pairs.onlySecond)}.`
       : '';
-  if (isNoticed(p))
-    return `${counts}. ${better} did better, and luck alone would give a gap like this ${oddsOf(p)}.${paired}`;
-  return `${counts}. Not enough to tell: luck alone would give a gap like this ${oddsOf(p)}.${paired}`;
+  const luck = `luck alone would give a gap like this ${oddsOf(p)}`;
+  if (adjusted <= level) {
+    const among = claims > 1 ? `, and somewhere among the ${claims} comparisons of this page ${oddsOf(adjusted)}` : '';
+    return `${counts}. ${better} did better: ${luck}${among}.${paired}`;
+  }
+  if (p <= level)
+    return `${counts}. Not enough to tell: ${luck}, but somewhere among the ${claims} comparisons of this page ${oddsOf(adjusted)}.${paired}`;
+  return `${counts}. Not enough to tell: ${luck}.${paired}`;
 }
+
+/** The same comparison with the other adhesive named first. */
+export const turnedRound = ({ first, second, difference, pairs, ...rest }: Comparison): Comparison => ({
+  ...rest,
+  first: second,
+  second: first,
+  difference: -difference,
+  pairs: { ...pairs, onlyFirst: pairs.onlySecond, onlySecond: pairs.onlyFirst },
+});
 
 const times = (count: number) => (count === 1 ? 'once' : `${count} times`);
 
-/** From which weight on. */
-export function thresholdWords({ slope, slopeP, half, low, high }: PassThreshold): string {
-  if (!isNoticed(slopeP)) return 'Not enough to tell whether weight matters here.';
-  const grams = (value: number) => `${figure(value)}\u00a0g/m²`;
-  const where =
-    low !== undefined && high !== undefined
-      ? `half of them pass at about ${grams(half)}, somewhere from ${figure(low)} to ${grams(high)}`
-      : low !== undefined
-        ? `half of them pass at some weight above ${grams(low)}`
-        : high !== undefined
-          ? `half of them pass at some weight below ${grams(high)}`
-          : `where half of them pass cannot be told`;
-  return `${slope > 0 ? 'Heavier' : 'Lighter'} sheets pass more often; ${where}.`;
+export interface WeightClaim {
+  readonly trend: Trend;
+  /** p with every claim of the page reckoned in (Holm, Tarone) */
+  readonly adjusted: number;
+  /** worked out where the claim stands */
+  readonly threshold?: PassThreshold;
 }
 
-/** What a number of replicates can and cannot show, before the trial is run. */
-export function powerWords({ replicates, difference, noticed }: Detectable): string {
-  const each = `With ${replicates} each`;
-  if (noticed.every((count) => count === undefined)) {
-    return `${each} no outcome tells two adhesives apart, not even always against never. It can only show what happens.`;
-  }
-  if (noticed[0] === replicates) return `${each} you would notice always against never, ${nearMiss(replicates)}.`;
-  const least = noticed[0]!;
-  const gap =
-    difference === undefined
-      ? ''
-      : ` Two adhesives whose true rates differ by ${percent(difference)} or more would be told apart 4 times in 5.`;
-  return `${each} you would notice ${least} of ${replicates} against none, ${nearMiss(replicates)}.${gap}`;
+/** Do the heavier or the lighter of these papers pass more often, and from which weight on. */
+export function weightWords({ trend, adjusted, threshold }: WeightClaim, level: number): string {
+  if (adjusted > level || !threshold)
+    return 'Not enough to tell whether the heavier or the lighter papers pass more often.';
+  const way = `Of these papers the ${trend.direction > 0 ? 'heavier' : 'lighter'} pass more often`;
+  // Hands that differ can turn the curve through all of them the other way: then no weight is named.
+  return Math.sign(threshold.slope) === Math.sign(trend.direction) ? `${way}; ${whereHalf(threshold)}.` : `${way}.`;
 }
+
+/** Where half of them pass, as far as that is known. */
+export function whereHalf({ half, low, high }: Pick<PassThreshold, 'half' | 'low' | 'high'>): string {
+  const grams = (value: number) => `${figure(value)}\u00a0g/m²`;
+  if (half !== undefined && low !== undefined && high !== undefined)
+    return `half of them pass at about ${grams(half)}, somewhere from ${figure(low)} to ${grams(high)}`;
+  if (low !== undefined) return `half of them pass at some weight above ${grams(low)}`;
+  if (high !== undefined) return `half of them pass at some weight below ${grams(high)}`;
+  return `where half of them pass cannot be told`;
+}
+
+/** What holds of all claims of a page together. */
+export function familyWords(claims: number, level: number, weightCalled: boolean): readonly string[] {
+  return [
+    claims > 1
+      ? `This page asks ${claims} times whether something differs: each two adhesives, each weight, each question. If nothing differed, it would still say somewhere “did better” or “pass more often” in at most 1 trial of ${Math.round(1 / level)}.`
+      : '',
+    weightCalled
+      ? 'Whether weight is what makes papers pass, or something else in which these papers differ, such a trial cannot tell.'
+      : '',
+  ].filter((text) => text !== '');
+}
+
+/** What a plan can and cannot show, before the trial is run. */
+export function powerWords({ replicates, blocks, claims, noticed, gap, gapWithPartly }: PlanPower): string {
+  const where = blocks > 1 ? ` in each of ${blocks} places (papers × holds)` : '';
+  const each = `With ${replicates} each${where}`;
+  const among = claims > 1 ? `, with ${claims} comparisons on the page,` : '';
+  if (noticed === undefined)
+    return `${each}${among} no outcome tells two adhesives apart, not even always against never. It can only show what happens.`;
+  const everywhere = blocks > 1 ? ' everywhere' : '';
+  const least = noticed === replicates ? 'always against never' : `${noticed} of ${replicates} against none`;
+  const told = `${each}${among} you would notice ${least}${everywhere}${blocks > 1 ? '' : `, not ${nearMiss(replicates)}`}.`;
+  if (gap === undefined) return `${told} ${NO_GAP}`;
+  const apart = ` Two adhesives whose true rates differ by ${percent(gap)} or more would be told apart 4 times in 5`;
+  return gapWithPartly === undefined
+    ? `${told}${apart}; where 1 swatch in 5 comes out “partly”, no difference is told so surely.`
+    : gapWithPartly > gap
+      ? `${told}${apart}; where 1 swatch in 5 comes out “partly”, it takes ${percent(gapWithPartly)}.`
+      : `${told}${apart}, also where 1 swatch in 5 comes out “partly”.`;
+}
+
+const NO_GAP = 'No difference in true rates would be told apart 4 times in 5.';
 
 /** An outcome that looks like a difference and is not: one more than half against one less. */
 function nearMiss(n: number): string {
   const above = Math.floor(n / 2) + 1;
-  return `not ${above} of ${n} against ${n - above} of ${n}`;
+  return `${above} of ${n} against ${n - above} of ${n}`;
 }

@@ -1,16 +1,27 @@
 /** Two adhesives on the same papers. */
 import { useState } from 'preact/hooks';
 import { figure } from '../../core/base/format';
-import { compareGlues } from '../../core/trial/analysis';
 import { nameIn, type Trial } from '../../core/trial/record';
-import { comparisonWords } from '../../core/trial/words';
+import type { Compared } from '../../core/trial/summary';
+import { comparisonWords, turnedRound } from '../../core/trial/words';
 import { SelectField } from '../parts/Field';
 
-export function Compare({ trial, question }: { readonly trial: Trial; readonly question: string }) {
+interface Props {
+  readonly trial: Trial;
+  readonly question: string;
+  readonly compared: readonly Compared[];
+  /** all claims of the page */
+  readonly claims: number;
+  readonly level: number;
+}
+
+export function Compare({ trial, question, compared, claims, level }: Props) {
   const [first, setFirst] = useState(trial.glues[0]?.id ?? '');
   const [second, setSecond] = useState(trial.glues[1]?.id ?? '');
   const options = trial.glues.map(({ id, name }) => ({ value: id, text: name }));
-  const found = first === second ? undefined : compareGlues(trial, question, first, second);
+  const between = (a: string, b: string) =>
+    compared.find(({ comparison }) => comparison.first.glue === a && comparison.second.glue === b);
+  const found = between(first, second) ?? between(second, first);
   return (
     <details>
       <summary>Two adhesives side by side</summary>
@@ -19,44 +30,79 @@ export function Compare({ trial, question }: { readonly trial: Trial; readonly q
         <SelectField id={`${question}-second`} label="The other" value={second} options={options} onPick={setSecond} />
       </div>
       {!found && (
-        <p>{first === second ? 'Choose two different adhesives.' : 'No paper has been judged with both yet.'}</p>
+        <p>
+          {first === second
+            ? 'Choose two different adhesives.'
+            : 'No paper has been judged with both by one person in one trial yet.'}
+        </p>
       )}
-      {found && (
-        <>
-          <p>{comparisonWords(found, nameIn(trial.glues, first), nameIn(trial.glues, second))}</p>
-          <table class="numbers">
-            <caption>“Partly” counts as half a pass in the mean.</caption>
-            <tbody>
-              <tr>
-                <th scope="row">Mean score, one less the other</th>
-                <td class="n">{figure(Math.abs(found.difference) < 1e-9 ? 0 : found.difference).replace('-', '−')}</td>
-              </tr>
-              <tr>
-                <th scope="row">
-                  Luck alone gives such a gap
-                  <span class="cell-note">
-                    {found.test === 'boschloo'
-                      ? 'Boschloo’s exact test, two-sided'
-                      : `exact permutation within ${found.blocks} ${found.blocks === 1 ? 'paper' : 'papers and holds'}, two-sided`}
-                  </span>
-                </th>
-                <td class="n">p = {figure(found.p)}</td>
-              </tr>
-              {found.pairs.all > 0 && (
-                <tr>
-                  <th scope="row">
-                    In pairs of the same paper and repeat
-                    <span class="cell-note">McNemar’s exact test; pairs that agree say nothing</span>
-                  </th>
-                  <td class="n">
-                    {found.pairs.onlyFirst} to {found.pairs.onlySecond}, p = {figure(found.pairs.p)}
-                  </td>
-                </tr>
-              )}
-            </tbody>
-          </table>
-        </>
-      )}
+      {found && <Found {...{ trial, found, first, second, claims, level }} />}
     </details>
+  );
+}
+
+interface FoundProps extends Pick<Props, 'trial' | 'claims' | 'level'> {
+  readonly found: Compared;
+  readonly first: string;
+  readonly second: string;
+}
+
+function Found({ trial, found, first, second, claims, level }: FoundProps) {
+  const { adjusted } = found;
+  const comparison = found.comparison.first.glue === first ? found.comparison : turnedRound(found.comparison);
+  const { difference, p, test, blocks, pairs } = comparison;
+  return (
+    <>
+      <p>
+        {comparisonWords(comparison, nameIn(trial.glues, first), nameIn(trial.glues, second), {
+          adjusted,
+          claims,
+          level,
+        })}
+      </p>
+      <table class="numbers">
+        <caption>
+          “Partly” counts as half a pass in the mean. Only swatches of one person, trial, paper and hold are set against
+          each other.
+        </caption>
+        <tbody>
+          <tr>
+            <th scope="row">Mean score, one less the other</th>
+            <td class="n">{figure(Math.abs(difference) < 1e-9 ? 0 : difference).replace('-', '−')}</td>
+          </tr>
+          <tr>
+            <th scope="row">
+              Luck alone gives such a gap
+              <span class="cell-note">
+                {test === 'boschloo'
+                  ? 'Boschloo’s exact test, two-sided'
+                  : `exact stratified permutation test in ${blocks} ${blocks === 1 ? 'place' : 'places'} (person × trial × paper × hold), two-sided`}
+              </span>
+            </th>
+            <td class="n">p = {figure(p)}</td>
+          </tr>
+          <tr>
+            <th scope="row">
+              The same, somewhere on this page
+              <span class="cell-note">
+                {claims} {claims === 1 ? 'comparison' : 'comparisons'} (Holm’s procedure, with Tarone’s allowance)
+              </span>
+            </th>
+            <td class="n">p = {figure(adjusted)}</td>
+          </tr>
+          {pairs.all > 0 && (
+            <tr>
+              <th scope="row">
+                In pairs of the same place and repeat, only one passed
+                <span class="cell-note">one, then the other</span>
+              </th>
+              <td class="n">
+                {pairs.onlyFirst} to {pairs.onlySecond}
+              </td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+    </>
   );
 }

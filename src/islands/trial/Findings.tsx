@@ -1,8 +1,9 @@
 /** One trial read: its facts, and question by question the table, the words, the comparison and the curve. */
-import { useState } from 'preact/hooks';
-import { observationsOf } from '../../core/trial/analysis';
+import { useStore } from '@nanostores/preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Trial } from '../../core/trial/record';
-import { summaryOf, type QuestionSummary } from '../../core/trial/summary';
+import { weightWords } from '../../core/trial/words';
+import { createReading, levelOf, type QuestionRead, type Reading } from '../../stores/trial/reading';
 import { SelectField } from '../parts/Field';
 import { Compare } from './Compare';
 import { HeatTable } from './HeatTable';
@@ -11,14 +12,23 @@ import { ThresholdPlate } from './ThresholdPlate';
 export function Findings({ trial: whole }: { readonly trial: Trial }) {
   const [hold, setHold] = useState('');
   const seconds = hold === '' ? undefined : Number(hold);
-  // One hold time alone is the trial without the other swatches.
-  const trial =
-    seconds === undefined ? whole : { ...whole, swatches: whole.swatches.filter((swatch) => swatch.hold === seconds) };
-  const { facts, questions } = summaryOf(trial);
+  // A trial that is stored again unchanged need not be read again.
+  const trial = useMemo(
+    // One hold time alone is the trial without the other swatches.
+    () =>
+      seconds === undefined
+        ? whole
+        : { ...whole, swatches: whole.swatches.filter((swatch) => swatch.hold === seconds) },
+    [JSON.stringify(whole), hold],
+  );
+  const level = levelOf(whole, seconds !== undefined);
+  const { $reading, stop } = useMemo(() => createReading(trial, level), [trial]);
+  useEffect(() => stop, [stop]);
+  const reading = useStore($reading);
   return (
-    <article class="findings">
+    <article class="findings" aria-busy={!reading.whole}>
       <h2 class="findings-name">{trial.name}</h2>
-      {facts.map((fact) => (
+      {reading.facts.map((fact) => (
         <p key={fact} class={fact.startsWith('An invented') ? 'invented' : undefined}>
           {fact}
         </p>
@@ -27,6 +37,11 @@ export function Findings({ trial: whole }: { readonly trial: Trial }) {
         <SelectField
           id="read-hold"
           label="Hold times"
+          hint={
+            seconds === undefined
+              ? undefined
+              : 'One hold at a time is another look at the same swatches, so each such look needs a clearer difference before it says so.'
+          }
           value={hold}
           options={[
             { value: '', text: 'All together' },
@@ -35,31 +50,64 @@ export function Findings({ trial: whole }: { readonly trial: Trial }) {
           onPick={setHold}
         />
       )}
-      {questions.map((summary) => (
-        <QuestionPart key={summary.question.id} trial={trial} summary={summary} />
+      <p class="field-hint" role="status">
+        {reading.whole
+          ? ''
+          : 'Still working: every two adhesives are being compared on every question. The tables below are complete.'}
+      </p>
+      {reading.questions.map((read) => (
+        <QuestionPart key={read.question.id} trial={trial} read={read} whole={reading.whole} level={level} />
+      ))}
+      {reading.whole?.notes.map((note) => (
+        <p key={note}>{note}</p>
       ))}
     </article>
   );
 }
 
-function QuestionPart({ trial, summary }: { readonly trial: Trial; readonly summary: QuestionSummary }) {
-  const { question, cells, takeaways } = summary;
-  const weighed = trial.glues.flatMap((glue) => {
-    const points = observationsOf(trial, question.id, glue.id);
-    return new Set(points.map(({ grammage }) => grammage)).size >= 3 ? [{ glue, points }] : [];
-  });
+interface PartProps {
+  readonly trial: Trial;
+  readonly read: QuestionRead;
+  readonly whole: Reading['whole'];
+  readonly level: number;
+}
+
+/** Drawn anew only when its own question has come on: a page may hold thousands of cells. */
+function QuestionPart({ trial, read, whole, level }: PartProps) {
+  return useMemo(
+    () => <QuestionBody trial={trial} read={read} claims={whole?.claims ?? 0} level={level} />,
+    [trial, read, whole === undefined],
+  );
+}
+
+function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> & { readonly claims: number }) {
+  const { question, cells, summary } = read;
+  const table = useMemo(() => <HeatTable trial={trial} cells={cells} question={question.text} />, [cells]);
   return (
     <section aria-labelledby={`q-${question.id}`}>
       <h3 id={`q-${question.id}`}>{question.text}</h3>
       {question.criterion && <p class="field-hint">{question.criterion}</p>}
-      <ul class="takeaways">
-        {takeaways.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
-      <HeatTable trial={trial} cells={cells} question={question.text} />
-      {trial.glues.length > 1 && <Compare trial={trial} question={question.id} />}
-      {weighed.length > 0 && <ThresholdPlate id={question.id} series={weighed} />}
+      {summary && (
+        <ul class="takeaways">
+          {summary.takeaways.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      )}
+      {table}
+      {summary && trial.glues.length > 1 && (
+        <Compare trial={trial} question={question.id} compared={summary.compared} claims={claims} level={level} />
+      )}
+      {summary && summary.weighed.length > 0 && (
+        <ThresholdPlate
+          id={question.id}
+          atOnce={trial.demo === true}
+          series={summary.weighed.map((one) => ({
+            ...{ id: one.glue, name: trial.glues.find(({ id }) => id === one.glue)?.name ?? one.glue },
+            ...{ points: one.observations, words: weightWords(one, level) },
+          }))}
+        />
+      )}
     </section>
   );
 }

@@ -1,11 +1,13 @@
 /** What a plan takes and what it can show. */
+import { useEffect, useState } from 'preact/hooks';
 import { span } from '../../core/base/format';
 import type { Range } from '../../core/base/quantity';
 import { amountsNeeded } from '../../core/trial/amounts';
-import { swatchCount } from '../../core/trial/design';
+import { claimCount, swatchCount } from '../../core/trial/design';
 import type { Planned } from '../../core/trial/plan';
 import { detectableDifference } from '../../core/stats/power';
 import { percent, powerWords } from '../../core/trial/words';
+import { powerLater, powerNow, shapeOf } from '../../stores/trial/plan-power';
 
 /** Minutes as people say them. */
 function timeSpan({ low, high }: { low: number; high: number }): string {
@@ -29,7 +31,6 @@ export function PlanAnswer({ plan, coat }: { readonly plan: Planned; readonly co
     coat,
   );
   const { papers, glues, holds, replicates } = plan;
-  const detectable = detectableDifference(replicates);
   const sheets = (count: number | undefined) =>
     count === undefined
       ? 'each larger than a sheet of A4'
@@ -42,7 +43,7 @@ export function PlanAnswer({ plan, coat }: { readonly plan: Planned; readonly co
         {glues.length === 1 ? 'adhesive' : 'adhesives'} × {holds.length}{' '}
         {holds.length === 1 ? 'hold time' : 'hold times'} × {replicates} of each.
       </p>
-      <p class="plan-power">{powerWords(detectable)}</p>
+      <Power plan={plan} />
       <table class="numbers">
         <caption>What you need. The time is at the bench, without drying; it is an estimate.</caption>
         <tbody>
@@ -74,8 +75,8 @@ export function PlanAnswer({ plan, coat }: { readonly plan: Planned; readonly co
         <summary>What more of each would show</summary>
         <table class="numbers">
           <caption>
-            Two adhesives on one paper, called different at most 1 time in 20 when they are not, noticed 4 times in 5
-            when they are. Counted through every outcome.
+            Two adhesives on one paper and one question, without “partly”: called different at most 1 time in 20 when
+            they are not, noticed 4 times in 5 when they are. Counted through every outcome.
           </caption>
           <thead>
             <tr>
@@ -106,9 +107,27 @@ export function PlanAnswer({ plan, coat }: { readonly plan: Planned; readonly co
         </table>
         <p>
           Several papers in one trial are weighed together, so three of each on four papers show more than three of each
-          on one.
+          on one. Several adhesives and questions share one page, and the more it compares, the clearer a difference
+          must be before the page says so.
         </p>
       </details>
     </>
+  );
+}
+
+/** What the plan can tell apart. The first is there with the page; a change is worked out in turns. */
+function Power({ plan }: { readonly plan: Planned }) {
+  const shape = shapeOf(plan);
+  const key = JSON.stringify(shape);
+  const [found, setFound] = useState(() => ({ key, power: powerNow(shape) }));
+  useEffect(() => (found.key === key ? undefined : powerLater(shape, (power) => setFound({ key, power }))), [key]);
+  if (claimCount(plan) === 0)
+    return (
+      <p class="plan-power">One adhesive and fewer than three weights: nothing is compared, each is only counted.</p>
+    );
+  return (
+    <p class="plan-power" aria-busy={found.key !== key}>
+      {found.key === key ? powerWords(found.power) : 'Still working out what such a trial can tell apart.'}
+    </p>
   );
 }

@@ -11,6 +11,7 @@ interface Props {
 
 const publish = () => import('../../core/trial/publish');
 const files = () => import('../../stores/trial/files');
+const reading = () => import('../../stores/trial/reading');
 
 export function Publish({ trial, address }: Props) {
   const [said, say] = useState('');
@@ -29,7 +30,7 @@ export function Publish({ trial, address }: Props) {
     }
   };
   const page = async () => {
-    const [{ trialHtml }, { save }] = await Promise.all([publish(), files()]);
+    const [{ trialHtml }, { save }, { summaryLater }] = await Promise.all([publish(), files(), reading()]);
     const photos = await import('../../stores/trial/photos')
       .then(async ({ dataAddressOf, photosOf }) => {
         const found = [...(await photosOf(trial.id))];
@@ -38,12 +39,16 @@ export function Publish({ trial, address }: Props) {
         );
       })
       .catch(() => undefined);
-    save(`${name}.html`, 'text/html', trialHtml(trial, photos));
+    save(`${name}.html`, 'text/html', trialHtml(trial, await summaryLater(trial), photos));
     say(photos && photos.size > 0 ? `Saved with ${photos.size} photos.` : 'Saved. It needs nothing but a browser.');
   };
   const file = async (kind: 'md' | 'csv' | 'json') => {
-    const [{ trialCsv, trialMarkdown }, { save, trialsJson }] = await Promise.all([publish(), files()]);
-    if (kind === 'md') save(`${name}.md`, 'text/markdown', trialMarkdown(trial));
+    const [{ trialCsv, trialMarkdown }, { save, trialsJson }, { summaryLater }] = await Promise.all([
+      publish(),
+      files(),
+      reading(),
+    ]);
+    if (kind === 'md') save(`${name}.md`, 'text/markdown', trialMarkdown(trial, await summaryLater(trial)));
     else if (kind === 'csv') save(`${name}.csv`, 'text/csv', trialCsv(trial));
     else save(`${name}.json`, 'application/json', trialsJson([trial]));
     say('Saved.');

@@ -1,39 +1,46 @@
 /** Pass chance against weight, with the band in which it may lie, for one adhesive at a time; the numbers stand in a table. */
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { figure } from '../../core/base/format';
 import { logScale } from '../../core/base/scale';
-import type { TrialGlue } from '../../core/trial/record';
-import { passThreshold, type Observation } from '../../core/stats/threshold';
-import { percent, thresholdWords } from '../../core/trial/words';
+import type { Observation } from '../../core/stats/pass-threshold';
+import type { Curve, CurvePoint } from '../../core/trial/curve';
+import { percent } from '../../core/trial/words';
+import { curveLater, curveNow } from '../../stores/trial/reading';
 import { SelectField } from '../parts/Field';
 
 interface Series {
-  readonly glue: TrialGlue;
+  /** of the adhesive */
+  readonly id: string;
+  readonly name: string;
   readonly points: readonly Required<Observation>[];
+  /** what the trial shows about weight, one of all claims of the page */
+  readonly words: string;
+}
+
+interface Props {
+  readonly id: string;
+  readonly series: readonly Series[];
+  /** drawn with the page, as the build does; else in turns, after it */
+  readonly atOnce: boolean;
 }
 
 const [LEFT, RIGHT, TOP, BOTTOM] = [48, 350, 14, 190];
-const STEPS = 24;
 
-export function ThresholdPlate({ id, series }: { readonly id: string; readonly series: readonly Series[] }) {
-  const [glue, setGlue] = useState(series[0]!.glue.id);
-  const { points, glue: shown } = series.find((one) => one.glue.id === glue) ?? series[0]!;
-  const { fit, curve, ticks } = useMemo(() => {
-    const weights = points.map(({ grammage }) => grammage);
-    const [least, most] = [Math.min(...weights) / 1.15, Math.max(...weights) * 1.15];
-    const threshold = passThreshold(points);
-    const at = Array.from({ length: STEPS + 1 }, (_, i) => least * Math.pow(most / least, i / STEPS));
-    return {
-      fit: threshold,
-      curve: at.map((grammage) => ({ grammage, ...threshold.chanceAt(grammage) })),
-      ticks: [...new Set(weights)].sort((a, b) => a - b),
-    };
-  }, [JSON.stringify(points)]);
-  const x = logScale([curve[0]!.grammage, curve.at(-1)!.grammage], [LEFT, RIGHT]);
+export function ThresholdPlate({ id, series, atOnce }: Props) {
+  const [glue, setGlue] = useState(series[0]!.id);
+  const { points, name, words } = series.find((one) => one.id === glue) ?? series[0]!;
+  const key = JSON.stringify(points);
+  const [made, setMade] = useState<{ readonly key: string; readonly curve: Curve } | undefined>(() =>
+    atOnce ? { key, curve: curveNow(points) } : undefined,
+  );
+  useEffect(() => (made?.key === key ? undefined : curveLater(points, (curve) => setMade({ key, curve }))), [key]);
+  const curve = made?.key === key ? made.curve : undefined;
+  const weights = points.map(({ grammage }) => grammage);
+  const ticks = [...new Set(weights)].sort((a, b) => a - b);
+  const x = logScale([Math.min(...weights) / 1.15, Math.max(...weights) * 1.15], [LEFT, RIGHT]);
   const y = (chance: number) => BOTTOM - chance * (BOTTOM - TOP);
-  const line = (pick: (point: (typeof curve)[number]) => number, list = curve) =>
+  const line = (pick: (point: CurvePoint) => number, list: readonly CurvePoint[]) =>
     list.map((point) => `${x(point.grammage).toFixed(1)},${y(pick(point)).toFixed(1)}`).join(' ');
-  const words = thresholdWords(fit);
   return (
     <figure class="plate">
       <div class="plate-body">
@@ -41,8 +48,8 @@ export function ThresholdPlate({ id, series }: { readonly id: string; readonly s
           <SelectField
             id={`${id}-curve`}
             label="Weight and pass chance, for"
-            value={shown.id}
-            options={series.map(({ glue: { id: value, name: text } }) => ({ value, text }))}
+            value={glue}
+            options={series.map(({ id: value, name: text }) => ({ value, text }))}
             onPick={setGlue}
           />
         )}
@@ -50,16 +57,18 @@ export function ThresholdPlate({ id, series }: { readonly id: string; readonly s
           viewBox="0 0 360 232"
           class="drawing"
           role="img"
-          aria-label={`Pass chance against weight for ${shown.name}. ${words}`}
+          aria-label={`Pass chance against weight for ${name}. ${words}`}
         >
-          <polygon
-            class="fill-board"
-            points={`${line(({ high }) => high)} ${line(({ low }) => low, [...curve].reverse())}`}
-          />
+          {curve && (
+            <polygon
+              class="fill-board"
+              points={`${line(({ high }) => high, curve.line)} ${line(({ low }) => low, [...curve.line].reverse())}`}
+            />
+          )}
           <line class="ink-soft" x1={LEFT} x2={RIGHT} y1={y(0.5)} y2={y(0.5)} stroke-dasharray="3 4" />
-          <polyline class="ink" points={line(({ chance }) => chance)} />
-          {points.map(({ grammage, passes, n }) => (
-            <circle key={grammage} class="mark-you" cx={x(grammage)} cy={y(Number(passes) / n)} r="4" />
+          {curve && <polyline class="ink" points={line(({ chance }) => chance, curve.line)} />}
+          {points.map(({ grammage, passes, n }, i) => (
+            <circle key={i} class="mark-you" cx={x(grammage)} cy={y(Number(passes) / n)} r="4" />
           ))}
           <line class="axis" x1={LEFT} x2={RIGHT} y1={BOTTOM} y2={BOTTOM} />
           <line class="axis" x1={LEFT} x2={LEFT} y1={TOP} y2={BOTTOM} />
@@ -82,8 +91,10 @@ export function ThresholdPlate({ id, series }: { readonly id: string; readonly s
         </svg>
       </div>
       <figcaption class="plate-caption">
-        {shown.name}: {words} Dots are what was counted; the line is a logistic curve with Firth’s penalty, the grey its
-        band at 95 % (profile likelihood, point by point).
+        {name}: {words} Dots are what was counted, all hands together
+        {curve
+          ? '; the line is a logistic curve with Firth’s penalty, the grey its band at 95 % (profile likelihood, point by point). The band takes the papers as alike but for their weight.'
+          : '. Still working on the curve.'}
         <details>
           <summary>The numbers</summary>
           <table class="numbers">
@@ -104,20 +115,18 @@ export function ThresholdPlate({ id, series }: { readonly id: string; readonly s
               </tr>
             </thead>
             <tbody>
-              {points.map(({ grammage, passes, n }) => {
-                const { chance, low, high } = fit.chanceAt(grammage);
+              {points.map(({ grammage, passes, n }, i) => {
+                const at = curve?.tried[i];
                 return (
-                  <tr key={grammage}>
+                  <tr key={i}>
                     <th scope="row" class="n">
                       {figure(grammage, 2)}
                     </th>
                     <td class="n">
                       {Number(passes)} of {n}
                     </td>
-                    <td class="n">{percent(chance)}</td>
-                    <td class="n">
-                      {percent(low)}, {percent(high)}
-                    </td>
+                    <td class="n">{at ? percent(at.chance) : '…'}</td>
+                    <td class="n">{at ? `${percent(at.low)}, ${percent(at.high)}` : '…'}</td>
                   </tr>
                 );
               })}

@@ -1,14 +1,15 @@
 /** A trial of three swatches as others get it: a spreadsheet, a post, a page in a file. Wilson's interval of 1 in 1 is 21 to 100 % (published formula). */
 import { describe, expect, it, test } from 'vitest';
 import { markdownTable, trialCsv, trialHtml, trialMarkdown } from '../../../src/core/trial/publish';
-import type { Swatch, Trial } from '../../../src/core/trial/record';
+import { TRIAL_VERSION, type Swatch, type Trial } from '../../../src/core/trial/record';
+import { summaryOf } from '../../../src/core/trial/summary';
 
 const swatch = (number: number, change: Partial<Swatch> = {}): Swatch => ({
   ...{ number, paper: 'paper-1', glue: 'glue-1', hold: 20, block: 1, outcomes: {} },
   ...change,
 });
 const TRIAL: Trial = {
-  ...{ version: 1, id: 'mine', name: 'A & B', by: 'Ada', createdAt: '2026-03-01', seed: 7, conditions: {} },
+  ...{ version: TRIAL_VERSION, id: 'mine', name: 'A & B', by: 'Ada', createdAt: '2026-03-01', seed: 7, conditions: {} },
   papers: [
     { id: 'paper-1', name: 'Lokta', family: 'lokta', grammage: 25.5, dropSeconds: 4 },
     { id: 'paper-2', name: 'Kraft' },
@@ -67,7 +68,7 @@ describe('a spreadsheet', () => {
 
 describe('a post', () => {
   it('has the trial as its title, its facts, and each question with what counts as a pass', () => {
-    const text = trialMarkdown(TRIAL);
+    const text = trialMarkdown(TRIAL, summaryOf(TRIAL));
     expect(text.startsWith('# A &amp; B\n\n')).toBe(true);
     expect(text).toMatch(/\n\n2 papers, 2 adhesives.*\n\n/);
     expect(text).toMatch(/\n\n## Lies flat\n\nPass: no gap\.\n\n\| Paper \|/);
@@ -78,21 +79,23 @@ describe('a post', () => {
     expect(text.endsWith('\n\n')).toBe(false);
   });
   it('sets the list of what it showed apart from the table', () => {
-    expect(trialMarkdown({ ...TRIAL, swatches: [] })).toMatch(/not judged \|\n\n\* Nothing is judged yet\.\n/);
+    const bare = { ...TRIAL, swatches: [] };
+    expect(trialMarkdown(bare, summaryOf(bare))).toMatch(/not judged \|\n\n\* Nothing is judged yet\.\n/);
   });
   test('the table: a column an adhesive, a row a paper, passes of swatches with how far the truth may lie', () => {
     expect(markdownTable(TRIAL, 'q-1').map(plainly)).toEqual([
       '| Paper | Paste | Film |',
       '| --- | --- | --- |',
-      '| Lokta, 25.5 g/m² | 1 of 1 (21 % to 100 %) | not judged |',
-      '| Kraft | not judged | 0 of 1 (0 % to 79 %) |',
+      '| Lokta, 25.5 g/m² | 1 of 1 (2 % to 100 %) | not judged |',
+      '| Kraft | not judged | 0 of 1 (0 % to 98 %) |',
     ]);
   });
 });
 
 describe('a page in a file', () => {
   const photo = 'data:image/jpeg;base64,AAAA';
-  const page = (photos?: ReadonlyMap<number, string>, trial: Trial = TRIAL) => plainly(trialHtml(trial, photos));
+  const page = (photos?: ReadonlyMap<number, string>, trial: Trial = TRIAL) =>
+    plainly(trialHtml(trial, summaryOf(trial), photos));
   const rows = (html: string) => html.split('<h2>Every swatch</h2>')[1]!.match(/<tr>.*?<\/tr>/g)!;
 
   it('is titled by the trial, and says its facts in paragraphs', () => {

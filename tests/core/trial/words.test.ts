@@ -12,10 +12,12 @@ import {
   percent,
   powerWords,
   standingOf,
-  thresholdWords,
+  familyWords,
+  turnedRound,
+  weightWords,
 } from '../../../src/core/trial/words';
+import type { PlanPower } from '../../../src/core/stats/power';
 import type { Cell, Comparison } from '../../../src/core/trial/analysis';
-import type { PassThreshold } from '../../../src/core/stats/threshold';
 import { DESIGN, trialWith } from '../support/trial';
 
 const cell = (passes: number, n: number, low: number, high: number, partly = 0): Cell => ({
@@ -29,12 +31,15 @@ describe('shares and odds', () => {
       ['0', 'under 1', '1', '50', '99', 'over 99', '100'].map((text) => `${text}\u00a0%`),
     );
   });
-  it('says p as times', () =>
-    expect([0.9, 0.5, 0.49, 0.05, 0.001, 0.0009].map(oddsOf)).toEqual([
+  it('says p as times, no finer than it is worth', () =>
+    expect([0.9, 0.5, 0.49, 0.13, 0.05, 0.021, 1 / 163, 0.001, 0.0009].map(oddsOf)).toEqual([
       'more often than not',
       'more often than not',
       'about 1 time in 2',
+      'about 1 time in 8',
       'about 1 time in 20',
+      'about 1 time in 50',
+      'about 1 time in 200',
       'about 1 time in 1000',
       'less than 1 time in 1000',
     ]));
@@ -69,11 +74,13 @@ describe('two adhesives', () => {
     difference: 0.875,
     p: 0.04,
     test: 'boschloo',
-    pairs: { onlyFirst: 0, onlySecond: 0, all: 0, p: 1 },
+    least: 0,
+    pairs: { onlyFirst: 0, onlySecond: 0, all: 0 },
     blocks: 1,
     ...over,
   });
-  const said = (over: Partial<Comparison>) => comparisonWords(compared(over), 'Paste', 'Vinyl');
+  const said = (over: Partial<Comparison>, claims = 1, adjusted = compared(over).p) =>
+    comparisonWords(compared(over), 'Paste', 'Vinyl', { adjusted, claims, level: 0.05 });
   const counts = 'Paste passed 8 of 8, Vinyl 1 of 8';
 
   it('sees no difference, or one that luck can explain, or one that it cannot', () => {
@@ -83,56 +90,100 @@ describe('two adhesives', () => {
     expect(said({ p: 0.051 })).toBe(
       `${counts}. Not enough to tell: luck alone would give a gap like this about 1 time in 20.`,
     );
-    expect(said({ p: 0.05 })).toMatch(/\. Paste did better, and luck alone .* about 1 time in 20\.$/);
-    expect(said({ p: 0.01, difference: -0.5 })).toContain('. Vinyl did better,');
+    expect(said({ p: 0.05 })).toMatch(/\. Paste did better: luck alone .* about 1 time in 20\.$/);
+    expect(said({ p: 0.01, difference: -0.5 })).toContain('. Vinyl did better:');
+  });
+  it('reckons with all that the page compares', () => {
+    expect(said({ p: 0.001 }, 36, 0.03)).toBe(
+      `${counts}. Paste did better: luck alone would give a gap like this about 1 time in 1000, and somewhere among the 36 comparisons of this page about 1 time in 35.`,
+    );
+    expect(said({ p: 0.01 }, 36, 0.3)).toBe(
+      `${counts}. Not enough to tell: luck alone would give a gap like this about 1 time in 100, but somewhere among the 36 comparisons of this page about 1 time in 3.`,
+    );
+    expect(said({ p: 0.2 }, 36, 1)).toBe(
+      `${counts}. Not enough to tell: luck alone would give a gap like this about 1 time in 5.`,
+    );
+  });
+  it('turns round with the adhesives', () => {
+    const turned = turnedRound(compared({ pairs: { onlyFirst: 3, onlySecond: 1, all: 8 } }));
+    expect(turned).toMatchObject({ difference: -0.875, pairs: { onlyFirst: 1, onlySecond: 3, all: 8 }, p: 0.04 });
+    expect([turned.first.passes, turned.second.passes]).toEqual([1, 8]);
   });
   it('tells of pairs only where some differ', () => {
-    expect(said({ pairs: { onlyFirst: 0, onlySecond: 0, all: 8, p: 1 } })).not.toContain('pairs');
-    expect(said({ pairs: { onlyFirst: 1, onlySecond: 0, all: 8, p: 1 } })).toContain(
+    expect(said({ pairs: { onlyFirst: 0, onlySecond: 0, all: 8 } })).not.toContain('pairs');
+    expect(said({ pairs: { onlyFirst: 1, onlySecond: 0, all: 8 } })).toContain(
       ' Side by side in 8 pairs, Paste alone passed once, Vinyl alone 0 times.',
     );
-    expect(said({ pairs: { onlyFirst: 0, onlySecond: 2, all: 8, p: 0.5 } })).toContain(
+    expect(said({ pairs: { onlyFirst: 0, onlySecond: 2, all: 8 } })).toContain(
       'Paste alone passed 0 times, Vinyl alone 2 times.',
     );
   });
 });
 
-describe('a threshold of weight', () => {
-  const said = (over: Partial<PassThreshold>) =>
-    thresholdWords({
-      ...{ intercept: 0, slope: 2, slopeP: 0.01, half: 60, low: 50, high: 75 },
-      chanceAt: () => ({ chance: 0, low: 0, high: 0 }),
-      ...over,
-    }).replaceAll('\u00a0', ' ');
-  it('says which way, and where as far as that is known', () => {
-    expect(said({ slopeP: 0.06 })).toBe('Not enough to tell whether weight matters here.');
-    expect(said({})).toBe(
-      'Heavier sheets pass more often; half of them pass at about 60 g/m², somewhere from 50 to 75 g/m².',
+describe('a claim about weight', () => {
+  const said = (over: {
+    direction?: number;
+    adjusted?: number;
+    slope?: number;
+    half?: number | undefined;
+    low?: number | undefined;
+    high?: number | undefined;
+  }) => {
+    const { direction = 5, adjusted = 0.01, slope = direction } = over;
+    const bounds = { half: 60, low: 50, high: 75, ...over };
+    const threshold = { intercept: 0, slope, ...bounds, chanceAt: () => ({ chance: 0, low: 0, high: 0 }) };
+    return weightWords({ trend: { direction, p: 0.001, least: 0 }, adjusted, threshold }, 0.05).replaceAll(
+      '\u00a0',
+      ' ',
     );
-    expect(said({ slope: -2, high: undefined })).toBe(
-      'Lighter sheets pass more often; half of them pass at some weight above 50 g/m².',
+  };
+  it('says which way, and where as far as that is known', () => {
+    expect(said({ adjusted: 0.06 })).toBe(
+      'Not enough to tell whether the heavier or the lighter papers pass more often.',
+    );
+    expect(said({})).toBe(
+      'Of these papers the heavier pass more often; half of them pass at about 60 g/m², somewhere from 50 to 75 g/m².',
+    );
+    expect(said({ direction: -2, high: undefined })).toBe(
+      'Of these papers the lighter pass more often; half of them pass at some weight above 50 g/m².',
     );
     expect(said({ low: undefined })).toContain('half of them pass at some weight below 75 g/m².');
-    expect(said({ low: undefined, high: undefined })).toContain('where half of them pass cannot be told.');
+    expect(said({ half: undefined, low: undefined, high: undefined })).toContain(
+      'where half of them pass cannot be told.',
+    );
   });
+  it('names no weight where the curve through all hands turns the other way', () =>
+    expect(said({ slope: -1 })).toBe('Of these papers the heavier pass more often.'));
 });
 
-describe('what a number of replicates can show', () => {
+describe('what holds of a page', () => {
+  it('one claim needs no word', () => expect(familyWords(1, 0.05, false)).toEqual([]));
+  it('many share what may be wrong', () =>
+    expect(familyWords(36, 0.025, true)).toEqual([
+      expect.stringMatching(/^This page asks 36 times .* at most 1 trial of 40\.$/),
+      expect.stringMatching(/^Whether weight is what makes papers pass/),
+    ]));
+});
+
+describe('what a plan can show', () => {
+  const plan = { replicates: 4, blocks: 1, claims: 2, noticed: 4, gap: 0.95, gapWithPartly: undefined };
+  const said = (over: Partial<PlanPower>) => powerWords({ ...plan, ...over }).replaceAll('\u00a0', ' ');
   it('says when nothing can be told', () =>
-    expect(powerWords({ replicates: 2, difference: undefined, fromNever: undefined, noticed: [undefined] })).toMatch(
-      /^With 2 each no outcome tells two adhesives apart/,
+    expect(said({ replicates: 2, claims: 1, noticed: undefined, gap: undefined })).toBe(
+      'With 2 each no outcome tells two adhesives apart, not even always against never. It can only show what happens.',
     ));
-  it('says when only always against never is noticed', () =>
-    expect(powerWords({ replicates: 4, difference: undefined, fromNever: 0.9, noticed: [4, undefined] })).toBe(
-      'With 4 each you would notice always against never, not 3 of 4 against 1 of 4.',
-    ));
-  it('says the least count, and the gap where there is one', () => {
-    const told = { replicates: 7, fromNever: 0.7, noticed: [5, undefined] };
-    expect(powerWords({ ...told, difference: 0.8 }).replaceAll('\u00a0', ' ')).toBe(
-      'With 7 each you would notice 5 of 7 against none, not 4 of 7 against 3 of 7. Two adhesives whose true rates differ by 80 % or more would be told apart 4 times in 5.',
+  it('says what “partly” costs', () => {
+    expect(said({})).toBe(
+      'With 4 each, with 2 comparisons on the page, you would notice always against never, not 3 of 4 against 1 of 4. Two adhesives whose true rates differ by 95 % or more would be told apart 4 times in 5; where 1 swatch in 5 comes out “partly”, no difference is told so surely.',
     );
-    expect(powerWords({ ...told, difference: undefined })).toMatch(/3 of 7\.$/);
+    expect(said({ gap: 0.7, gapWithPartly: 0.8 })).toMatch(/70 % or more .* “partly”, it takes 80 %\.$/);
+    expect(said({ gap: 0.7, gapWithPartly: 0.7 })).toMatch(/, also where 1 swatch in 5 comes out “partly”\.$/);
+    expect(said({ gap: undefined })).toMatch(/No difference in true rates would be told apart 4 times in 5\.$/);
   });
+  it('says the least count, in every place where there are several', () =>
+    expect(said({ replicates: 6, blocks: 3, claims: 36, noticed: 4, gap: 0.7, gapWithPartly: 0.8 })).toMatch(
+      /^With 6 each in each of 3 places \(papers × holds\), with 36 comparisons on the page, you would notice 4 of 6 against none everywhere\./,
+    ));
 });
 
 describe('a summary', () => {
@@ -162,20 +213,6 @@ describe('a summary', () => {
     expect(summaryOf(blank).questions[0]!.takeaways).toEqual(['Nothing is judged yet.']);
     expect(facts(trialWith(() => 'pass'))).toContain('Judged by Ada on 2026-03-01.');
   });
-  it('warns of luck once many pairs were compared and one looks different', () => {
-    const glues = ['A', 'B', 'C', 'D'].map((name, i) => ({ id: `glue-${i + 1}`, name }));
-    const design = trialWith(() => undefined);
-    const swatches = glues.flatMap(({ id }, g) =>
-      Array.from({ length: 8 }, (_, i) => ({
-        ...{ number: 8 * g + i + 1, paper: 'paper-1', glue: id, hold: 20, block: i + 1 },
-        outcomes: { lift: g === 0 ? ('pass' as const) : ('fail' as const) },
-      })),
-    );
-    const { takeaways } = summaryOf({ ...design, glues, swatches }).questions[0]!;
-    expect(takeaways).toContain('6 pairs were compared: among twenty that do not differ, one looks as if it did.');
-    // 8 of 8 against 0 of 8, three times; the three that do not differ come after
-    expect(takeaways.filter((text) => text.includes(' did better'))).toHaveLength(3);
-  });
   it('asks from which weight on only where three weights were tried', () => {
     const papers = [20, 60, 180].map((grammage, i) => ({ id: `paper-${i + 1}`, name: `P${i}`, grammage }));
     const swatches = papers.flatMap(({ id }, p) =>
@@ -186,8 +223,8 @@ describe('a summary', () => {
     );
     const takeaways = (count: number) =>
       summaryOf({ ...trialWith(() => undefined), papers: papers.slice(0, count), swatches }).questions[0]!.takeaways;
-    expect(takeaways(3).join()).toContain('Paste: Heavier sheets pass more often');
-    expect(takeaways(2).join()).not.toContain('sheets pass');
+    expect(takeaways(3).join()).toContain('Paste: Of these papers the heavier pass more often');
+    expect(takeaways(2).join()).not.toContain('Of these papers');
   });
 });
 
