@@ -3,7 +3,7 @@
  * adhesives and outcomes were made up for it, and it says so wherever it is shown.
  */
 import { drawOrder, STANDARD_QUESTIONS } from '../core/trial/design';
-import type { Outcome, Trial } from '../core/trial/record';
+import { TRIAL_VERSION, type Outcome, type Trial } from '../core/trial/record';
 
 const papers = [
   { id: 'paper-1', name: 'Newsprint offcut', family: 'newsprint', grammage: 45 },
@@ -45,7 +45,7 @@ const design = { papers, glues, holds: [45], replicates: 4 } as const;
 const SEED = 604;
 
 export const demoTrial: Trial = {
-  version: 1,
+  version: TRIAL_VERSION,
   id: 'demo',
   name: 'Four papers on mount board (an invented trial)',
   by: '',

@@ -10,7 +10,7 @@ import { secondsNeeded } from '../choose/sampling';
 import { sheetOf } from '../paper/sheet';
 import { sorptivityFromDrop } from '../paper/sorption';
 import type { Chances } from '../choose/tally';
-import { betaQuantile } from '../stats/functions';
+import { betaQuantile } from '../stats/distributions';
 import { outcomeOf, type Outcome, type Question, type QuestionKind, type Swatch, type Trial } from '../trial/record';
 
 export type Thing = keyof Chances;
@@ -105,7 +105,10 @@ export function witnessesFor(
   for (const trial of trials) {
     if (trial.substrate !== undefined && trial.substrate !== job.substrate) continue;
     const board = trial.substrate === undefined ? UNNAMED_BOARD : 1;
-    const glues = new Set(trial.glues.flatMap(({ id, record }) => (record === adhesiveId ? [id] : [])));
+    // where name and record may not be of one adhesive, nobody knows which was glued
+    const glues = new Set(
+      trial.glues.flatMap(({ id, record, doubtful }) => (record === adhesiveId && !doubtful ? [id] : [])),
+    );
     for (const swatch of trial.swatches) {
       const paper = trial.papers.find(({ id }) => id === swatch.paper);
       const family = paper?.family === undefined ? undefined : catalogue.papers.get(paper.family);

@@ -5,6 +5,17 @@ import { isDone, type Trial, type TrialPaper } from './record';
 export const paperName = ({ name, grammage }: TrialPaper): string =>
   grammage === undefined ? name : `${name}, ${Number(grammage.toPrecision(4))}\u00a0g/m²`;
 
+/** An adhesive by its own name, and by its name on the shelf where that is another: ["Old pot", "EVA dispersion"]. */
+export function glueNames(
+  trial: Trial,
+  glue: string,
+  shelf: ReadonlyMap<string, string>,
+): readonly [string, string | undefined] {
+  const { name = glue, record = '' } = trial.glues.find(({ id }) => id === glue) ?? {};
+  const title = shelf.get(record);
+  return [name, title === name ? undefined : title];
+}
+
 /** Swatches judged to the end, set aside ones among them. */
 export const doneCount = ({ swatches, questions }: Trial): number =>
   swatches.filter((swatch) => isDone(swatch, questions)).length;

@@ -36,6 +36,9 @@ export function mergeTrials(mine: Trial, theirs: Trial, keep?: 'mine' | 'theirs'
   const questions = [...mine.questions];
   const paperIds = idMap(papers, theirs.papers, TRIAL_LIMITS.papers, 'paper', samePaper);
   const glueIds = idMap(glues, theirs.glues, TRIAL_LIMITS.glues, 'glue', sameGlue);
+  // a doubt that either of us has stays until it is settled
+  const doubted = new Set(theirs.glues.flatMap(({ id, doubtful }) => (doubtful ? [glueIds.get(id)] : [])));
+  const sifted = glues.map((glue) => (doubted.has(glue.id) ? { ...glue, doubtful: true as const } : glue));
   const questionIds = idMap(questions, theirs.questions, TRIAL_LIMITS.questions, 'q', sameQuestion);
   const swatches = [...mine.swatches];
   const conflicts: Conflict[] = [];
@@ -84,7 +87,7 @@ export function mergeTrials(mine: Trial, theirs: Trial, keep?: 'mine' | 'theirs'
     }
   }
   const holds = [...new Set([...mine.holds, ...theirs.holds])].sort((a, b) => a - b).slice(0, TRIAL_LIMITS.holds);
-  return { trial: { ...mine, papers, glues, questions, holds, swatches }, added, same, conflicts, left };
+  return { trial: { ...mine, papers, glues: sifted, questions, holds, swatches }, added, same, conflicts, left };
 }
 
 const samePaper = (a: TrialPaper, b: TrialPaper) =>

@@ -32,7 +32,21 @@ const MIGRATIONS: readonly ((old: Loose) => Loose)[] = [
     holds: own(old, 'holds') ?? [own(old, 'holdSeconds')],
     by: own(old, 'by') ?? '',
   }),
+  // 1 → 2: the planner's two default rows kept their names when another adhesive was picked from the shelf
+  (old) => ({ ...old, version: 2, glues: listOf(own(old, 'glues')).map(doubted) }),
 ];
+
+/** The default rows as the planner of version 1 named them, with the records they were for. */
+const OLD_ROWS: ReadonlyMap<unknown, string> = new Map([
+  ['PVA', 'pva'],
+  ['Wheat starch paste', 'wheat-starch-paste-thin'],
+]);
+
+function doubted(glue: unknown): unknown {
+  if (!isObject(glue)) return glue;
+  const [meant, record] = [OLD_ROWS.get(own(glue, 'name')), own(glue, 'record')];
+  return meant !== undefined && record !== undefined && record !== meant ? { ...glue, doubtful: true } : glue;
+}
 
 /** Reads a trial. Parts that cannot be used are left out and named in `notes`; without papers, adhesives or questions there is none. */
 export function parseTrial(value: unknown): Parsed {

@@ -11,6 +11,8 @@ export interface PaperText {
 export interface GlueText {
   readonly name: string;
   readonly record: string;
+  /** 'yes' once a name was typed; until then it follows the pick from the shelf */
+  readonly named: string;
 }
 
 /** Everything as typed; numbers are text, so that nothing is ever lost. */
@@ -42,7 +44,7 @@ export const asPaperText = ({ name, family, grammage, dropSeconds }: OwnPaper): 
   grammage: grammage === undefined ? '' : String(grammage),
   dropSeconds: dropSeconds === undefined ? '' : String(dropSeconds),
 });
-export const NO_GLUE: GlueText = { name: '', record: '' };
+export const NO_GLUE: GlueText = { name: '', record: '', named: '' };
 
 export const DEFAULT_PLAN: PlanText = {
   name: '',
@@ -50,8 +52,8 @@ export const DEFAULT_PLAN: PlanText = {
   substrate: 'binders-board',
   papers: [{ ...NO_PAPER, name: 'My paper', grammage: '60' }],
   glues: [
-    { name: 'PVA', record: 'pva' },
-    { name: 'Wheat starch paste', record: 'wheat-starch-paste-thin' },
+    { name: 'PVA, as supplied', record: 'pva', named: '' },
+    { name: 'Wheat starch paste, thin', record: 'wheat-starch-paste-thin', named: '' },
   ],
   holds: '20',
   replicates: '4',
@@ -82,7 +84,19 @@ export function draftOf(value: unknown): PlanText {
             : '';
     return [key, Array.isArray(stored) ? stored.slice(0, 24).map((one) => likeShape(one, shape)) : usual];
   });
-  return Object.fromEntries(kept) as PlanText;
+  const draft = Object.fromEntries(kept) as PlanText;
+  return { ...draft, glues: draft.glues.map((glue, i) => withNamed(glue, own(given, i))) };
+}
+
+const own = ({ glues }: Record<string, unknown>, i: number): unknown => (Array.isArray(glues) ? glues[i] : undefined);
+
+/** Names that the planner gave by itself before it kept in mind whether one was typed. */
+const GIVEN = /^(?:PVA|Wheat starch paste|Adhesive \d+)?$/;
+
+/** A row of an older draft: a name that the planner did not give counts as typed. */
+function withNamed(glue: GlueText, stored: unknown): GlueText {
+  const older = typeof stored === 'object' && stored !== null && !Object.hasOwn(stored, 'named');
+  return older && !GIVEN.test(glue.name) ? { ...glue, named: 'yes' } : glue;
 }
 
 function likeShape(value: unknown, shape: unknown): unknown {

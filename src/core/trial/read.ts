@@ -56,7 +56,10 @@ export function readGlue(one: Loose): TrialGlue | undefined {
     lineOf(own(one, 'name'), TRIAL_LIMITS.name),
     idIn(own(one, 'record')),
   ];
-  return id === undefined || name === '' ? undefined : { id, name, ...(record && { record }) };
+  const doubtful = record !== undefined && own(one, 'doubtful') === true;
+  return id === undefined || name === ''
+    ? undefined
+    : { id, name, ...(record && { record }), ...(doubtful && { doubtful }) };
 }
 
 export function readQuestion(one: Loose): Question | undefined {

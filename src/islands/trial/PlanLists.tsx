@@ -1,6 +1,6 @@
 /** The papers and the adhesives of a plan: lists that grow and shrink. */
 import { useStore } from '@nanostores/preact';
-import { asPaperText, NO_GLUE, NO_PAPER, type GlueText, type PaperText } from '../../core/trial/plan-text';
+import { asPaperText, NO_GLUE, NO_PAPER, type PaperText } from '../../core/trial/plan-text';
 import { TRIAL_LIMITS } from '../../core/trial/record';
 import type { PlanStore } from '../../stores/trial/plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
@@ -84,17 +84,6 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
 export function GlueFields({ store, adhesives }: { readonly store: PlanStore; readonly adhesives: readonly Option[] }) {
   const { glues } = useStore(store.$text);
   const error = useProblem(store);
-  const set = (place: number, part: Partial<GlueText>) => store.set('glues', changed(glues, place, part));
-  const nameOf = (record: string) => adhesives.find(({ value }) => value === record)?.text ?? '';
-  const pick = (i: number, record: string) => {
-    // A name that only repeats the shelf follows the pick; one of your own stays.
-    const { name, record: before } = glues[i]!;
-    set(i, {
-      record,
-      ...((name === '' || name === nameOf(before) || /^Adhesive \d+$/.test(name)) &&
-        record !== '' && { name: nameOf(record) }),
-    });
-  };
   return (
     <section aria-label="Adhesives">
       <h2 id="plan-glues" tabIndex={-1}>
@@ -119,7 +108,7 @@ export function GlueFields({ store, adhesives }: { readonly store: PlanStore; re
               label="On the shelf it is"
               value={glues[i]!.record}
               options={[{ value: '', text: 'None of these' }, ...adhesives]}
-              onPick={(record) => pick(i, record)}
+              onPick={(record) => store.pickGlue(i, record)}
             />
             <TextField
               id={`plan-glue-${i}-name`}
@@ -127,7 +116,7 @@ export function GlueFields({ store, adhesives }: { readonly store: PlanStore; re
               most={TRIAL_LIMITS.name}
               value={glues[i]!.name}
               error={error(`glue-${i}-name`)}
-              onText={(name) => set(i, { name })}
+              onText={(name) => store.nameGlue(i, name)}
             />
             {take}
           </>

@@ -4,16 +4,20 @@ import { useMemo, useState } from 'preact/hooks';
 import { keepUnits } from '../../core/base/format';
 import { BOARD_MARGIN_MM } from '../../core/trial/amounts';
 import { paperName } from '../../core/trial/counts';
-import { nameIn, type Trial } from '../../core/trial/record';
+import type { Trial } from '../../core/trial/record';
 import { openShelf } from '../../stores/trial/shelf';
+import type { Option } from '../parts/Field';
 import { CutPlate } from './CutPlate';
+import { GlueName } from './GlueName';
+import { NameDoubt } from './NameDoubt';
 import { useTrialId } from './use-trial';
 
 interface Props {
   readonly demo: Trial;
+  readonly adhesives: readonly Option[];
 }
 
-export default function TrialCards({ demo }: Props) {
+export default function TrialCards({ demo, adhesives }: Props) {
   const id = useTrialId();
   const shelf = useMemo(openShelf, []);
   const trials = useStore(shelf.$trials);
@@ -27,6 +31,7 @@ export default function TrialCards({ demo }: Props) {
       <p>
         <strong>{trial.name}</strong>
       </p>
+      <NameDoubt trial={trial} adhesives={adhesives} shelf={shelf} />
       <fieldset class="choice-set no-print">
         <legend>Print</legend>
         <label class="choice">
@@ -62,7 +67,9 @@ export default function TrialCards({ demo }: Props) {
                   <span class="card-number">{swatch.number}</span>
                   <span>{paper ? paperName(paper) : swatch.paper}</span>
                   <span>
-                    <strong>{nameIn(trial.glues, swatch.glue)}</strong>
+                    <strong>
+                      <GlueName trial={trial} glue={swatch.glue} shelf={adhesives} />
+                    </strong>
                   </span>
                   <span>
                     lift after {swatch.hold} s · repeat {swatch.block}

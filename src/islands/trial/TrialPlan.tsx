@@ -7,6 +7,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Range } from '../../core/base/quantity';
 import { DEFAULT_PLAN } from '../../core/trial/plan-text';
 import { createPlan } from '../../stores/trial/plan';
+import { preparePower } from '../../stores/trial/plan-power';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
 import { ProblemList } from '../parts/ProblemList';
@@ -27,8 +28,11 @@ interface Props {
   readonly runAt: string;
 }
 
+const nameIn = (adhesives: readonly Option[]) => (record: string) =>
+  adhesives.find(({ value }) => value === record)?.text ?? '';
+
 export default function TrialPlan({ families, adhesives, substrates, coat, runAt }: Props) {
-  const store = useMemo(() => createPlan(DEFAULT_PLAN), []);
+  const store = useMemo(() => createPlan(DEFAULT_PLAN, nameIn(adhesives)), []);
   const shelf = useMemo(openShelf, []);
   const problems = useStore(store.$problems);
   const plan = useStore(store.$plan);
@@ -87,3 +91,5 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
     </div>
   );
 }
+
+TrialPlan.prepare = () => preparePower(DEFAULT_PLAN);

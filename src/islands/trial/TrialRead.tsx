@@ -5,8 +5,11 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Trial } from '../../core/trial/record';
+import { prepareReading } from '../../stores/trial/reading';
 import { openShelf } from '../../stores/trial/shelf';
+import type { Option } from '../parts/Field';
 import { Findings } from './Findings';
+import { NameDoubt } from './NameDoubt';
 import { Publish } from './Publish';
 import { useTrialId } from './use-trial';
 
@@ -16,6 +19,7 @@ interface Props {
   readonly runAt: string;
   readonly trialsAt: string;
   readonly readAt: string;
+  readonly adhesives: readonly Option[];
 }
 
 /** A trial that came in the link itself. */
@@ -36,7 +40,7 @@ function useSentTrial(): { readonly trial?: Trial; readonly notes: readonly stri
   return sent;
 }
 
-export default function TrialRead({ demo, runAt, trialsAt, readAt }: Props) {
+export default function TrialRead({ demo, runAt, trialsAt, readAt, adhesives }: Props) {
   const id = useTrialId();
   const shelf = useMemo(openShelf, []);
   const trials = useStore(shelf.$trials);
@@ -91,6 +95,11 @@ export default function TrialRead({ demo, runAt, trialsAt, readAt }: Props) {
           </button>
         </p>
       )}
+      {sent.trial ? (
+        <NameDoubt trial={trial} adhesives={adhesives} />
+      ) : (
+        <NameDoubt trial={trial} adhesives={adhesives} shelf={shelf} />
+      )}
       <Findings key={trial.id} trial={trial} />
       {own && !sent.trial && (
         <p class="no-print">
@@ -101,3 +110,5 @@ export default function TrialRead({ demo, runAt, trialsAt, readAt }: Props) {
     </>
   );
 }
+
+TrialRead.prepare = ({ demo }: Props) => prepareReading(demo);

@@ -4,11 +4,13 @@
  */
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
-import { nameIn } from '../../core/trial/record';
 import { doneCount, paperName } from '../../core/trial/counts';
 import { createRun } from '../../stores/trial/run';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
+import type { Option } from '../parts/Field';
+import { GlueName } from './GlueName';
+import { NameDoubt } from './NameDoubt';
 import { Questions } from './Questions';
 import { RunClock } from './RunClock';
 import { RunMore } from './RunMore';
@@ -19,6 +21,7 @@ interface Props {
   readonly planAt: string;
   readonly readAt: string;
   readonly cardsAt: string;
+  readonly adhesives: readonly Option[];
 }
 
 export default function TrialRun(props: Props) {
@@ -60,7 +63,7 @@ export default function TrialRun(props: Props) {
   return <Bench key={id} id={id} {...props} />;
 }
 
-function Bench({ id, readAt, cardsAt }: Props & { readonly id: string }) {
+function Bench({ id, readAt, cardsAt, adhesives }: Props & { readonly id: string }) {
   const shelf = useMemo(openShelf, []);
   const run = useMemo(() => createRun(shelf, id, localStorageOrNone(), { now: Date.now }), []);
   const trial = useStore(run.$trial);
@@ -75,6 +78,7 @@ function Bench({ id, readAt, cardsAt }: Props & { readonly id: string }) {
   return (
     <div class="run">
       <StorageNotice shelf={shelf} />
+      {!blind && <NameDoubt trial={trial} adhesives={adhesives} shelf={shelf} />}
       <div class="run-head">
         <p class="run-place" id="run-place" tabIndex={-1} aria-live="polite">
           Swatch <span class="run-number">{swatch.number}</span> of {trial.swatches.length}
@@ -91,7 +95,7 @@ function Bench({ id, readAt, cardsAt }: Props & { readonly id: string }) {
         </div>
         <div>
           <dt>Adhesive</dt>
-          <dd>{blind ? 'hidden' : nameIn(trial.glues, swatch.glue)}</dd>
+          <dd>{blind ? 'hidden' : <GlueName trial={trial} glue={swatch.glue} shelf={adhesives} />}</dd>
         </div>
         <div>
           <dt>Lift after</dt>

@@ -1,21 +1,10 @@
-/** What swatches do to the model's chance, and the words that are found for what they show. */
-import { describe, expect, test } from 'vitest';
+/** What swatches do to the model's chance. */
+import { describe, expect, it, test } from 'vitest';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
-import { cellsOf, compareGlues } from '../../../src/core/trial/analysis';
-import { updateChance, witnessesFor } from '../../../src/core/handover/trial-evidence';
-import { detectableDifference } from '../../../src/core/stats/power';
-import { summaryOf } from '../../../src/core/trial/summary';
-import { passThreshold } from '../../../src/core/stats/threshold';
-import {
-  cellWords,
-  comparisonWords,
-  percent,
-  powerWords,
-  standingOf,
-  thresholdWords,
-} from '../../../src/core/trial/words';
+import { testimonyOf, updateChance, witnessesFor } from '../../../src/core/handover/trial-evidence';
 import { readCatalogue } from '../../tools/read-content';
-import { trialWith } from '../support/trial';
+import type { Trial } from '../../../src/core/trial/record';
+import { laid, trialOf, trialWith } from '../support/trial';
 
 const catalogue = readCatalogue();
 const job = { ...DEFAULT_JOB, paper: { family: 'unryu', grammage: 25 }, placeSeconds: 20 };
@@ -72,60 +61,70 @@ describe('which swatches bear on a job', () => {
   });
 });
 
-describe('words', () => {
-  const trial = trialWith(({ glue, paper }) => (glue === 'glue-1' ? 'pass' : paper === 'paper-1' ? 'fail' : 'partly'));
-  const cells = cellsOf(trial, 'lift');
-  test('3 of 3 leaves room down to 44 %, and is not called settled', () => {
-    expect(cells[0] && cellWords(cells[0])).toBe('3 of 3 passed; the true rate could be as low as 44\u00a0%.');
-    expect(cells[0] && standingOf(cells[0])).toBe('not enough to tell');
-    expect(cells[1] && cellWords(cells[1])).toBe('0 of 3 passed; the true rate could be as high as 56\u00a0%.');
-    expect(cells[3] && cellWords(cells[3])).toContain('3 partly');
-  });
-  test('two adhesives: noticed within papers, with the odds of luck', () => {
-    const found = compareGlues(trial, 'lift', 'glue-1', 'glue-2');
-    // 3 against 0 on one paper: 2 of 20; 3 passes against 3 halves on the other: 2 of 20; both at once the same way: 2 of 400
-    expect(found).toMatchObject({
-      p: 2 / 400,
-      test: 'permutation',
-      blocks: 2,
-      pairs: { onlyFirst: 6, onlySecond: 0, all: 6, p: expect.closeTo(1 / 32, 12) },
-    });
-    expect(found && comparisonWords(found, 'Paste', 'Vinyl')).toContain('Paste did better');
-  });
-  test('a gap that luck explains is called so', () => {
-    const even = trialWith(({ glue, block }) => (block <= (glue === 'glue-1' ? 2 : 1) ? 'pass' : 'fail'));
-    const found = compareGlues(even, 'lift', 'glue-1', 'glue-2');
-    expect(found && comparisonWords(found, 'Paste', 'Vinyl')).toContain('Not enough to tell');
-  });
-  test('nothing judged, nothing said', () => {
-    expect(summaryOf(trialWith(() => undefined)).questions[0]?.takeaways).toEqual(['Nothing is judged yet.']);
-    expect(
-      compareGlues(
-        trialWith(() => undefined),
-        'lift',
-        'glue-1',
-        'glue-2',
-      ),
-    ).toBeUndefined();
-  });
-  test('replicates', () => {
-    expect(powerWords(detectableDifference(3))).toBe(
-      'With 3 each you would notice always against never, not 2 of 3 against 1 of 3.',
-    );
-    expect(powerWords(detectableDifference(2))).toContain('not even always against never');
-    expect(powerWords(detectableDifference(8))).toMatch(/4 of 8 against none, not 5 of 8 against 3 of 8.*71/);
-  });
-  test('weight that does not matter has no threshold', () => {
-    const flat = passThreshold([20, 40, 80].map((grammage) => ({ grammage, passes: 2, n: 4 })));
-    expect(thresholdWords(flat)).toContain('Not enough to tell');
-  });
-  test('a share is never rounded to a certainty', () => {
-    expect([0, 0.004, 0.5, 0.996, 1].map(percent)).toEqual([
-      '0\u00a0%',
-      'under 1\u00a0%',
-      '50\u00a0%',
-      'over 99\u00a0%',
-      '100\u00a0%',
+describe('what swatches say of a job', () => {
+  const job = { ...DEFAULT_JOB, paper: { family: 'unryu', grammage: 25 }, placeSeconds: 20 };
+  const lift = (lines: readonly string[], over: Partial<Trial> = {}, id = 'wheat-starch-paste-thin') =>
+    witnessesFor([trialOf(lines, over)], id, job, catalogue);
+  it('scores 1, a half and 0; what is not judged says nothing, nor does a paper of which nothing is known', () => {
+    const {
+      lift: found,
+      spread,
+      bond,
+      flat,
+    } = lift([
+      ...['p a 20 1 pass', 'p a 20 2 partly', 'p a 20 3 fail', 'p a 20 4 -'],
+      ...['p b 20 1 pass', 'r a 20 1 pass', 'x a 20 1 pass'],
     ]);
+    expect(found.map(({ score }) => score)).toEqual([1, 0.5, 0]);
+    for (const { weight } of found) expect(weight).toBeCloseTo(1, 9);
+    expect([spread, bond, flat]).toEqual([[], [], []]);
+  });
+  it('on a board that is not named counts half', () => {
+    const { substrate: _named, ...unnamed } = trialOf(['p a 20 1 pass']);
+    const [witness] = witnessesFor([unnamed], 'wheat-starch-paste-thin', job, catalogue).lift;
+    expect(witness!.weight).toBeCloseTo(0.5, 9);
+  });
+  it('a hold one width off counts e to the −1/2 for the lift, and in full for the spreading', () => {
+    const questions = [
+      { id: 'lift', kind: 'lift', text: '', criterion: '' },
+      { id: 'even', kind: 'spread', text: '', criterion: '' },
+    ] as const;
+    const hold = 20 * Math.exp(0.7);
+    const swatches = laid(`p a ${hold} 1 pass`).map((one) => ({
+      ...one,
+      outcomes: { lift: 'pass', even: 'fail' } as const,
+    }));
+    const { lift: lifted, spread } = lift([], { questions, swatches });
+    expect(lifted[0]!.weight).toBeCloseTo(Math.exp(-0.5), 9);
+    expect(spread).toEqual([{ score: 0, weight: expect.closeTo(1, 9) }]);
+  });
+  it('a drop test of the paper speaks before its kind', () => {
+    const papers = [{ id: 'p', name: 'Sized', family: 'unryu', grammage: 25, dropSeconds: 100 }];
+    const [slow] = lift(['p a 20 1 pass'], { papers }).lift;
+    expect(slow?.weight ?? 0).toBeLessThan(0.5);
+    // weight from the kind where the paper was not weighed
+    const kind = catalogue.papers.get('unryu')!.grammage.middle;
+    const unweighed = witnessesFor(
+      [trialOf(['p a 20 1 pass'], { papers: [{ id: 'p', name: 'As sold', family: 'unryu' }] })],
+      'wheat-starch-paste-thin',
+      { ...job, paper: { family: 'unryu', grammage: kind } },
+      catalogue,
+    ).lift;
+    expect(unweighed[0]!.weight).toBeCloseTo(1, 9);
+  });
+  it('what counts for less than a twentieth is not counted', () => {
+    const told = testimonyOf([
+      { score: 1, weight: 0.05 },
+      { score: 1, weight: 0.049 },
+      { score: 0.5, weight: 1 },
+    ]);
+    expect(told).toEqual({ passes: expect.closeTo(0.55, 12), weight: expect.closeTo(1.05, 12), swatches: 2 });
+    expect(updateChance(1, []).withTrials).toBe(1);
+  });
+  it('an adhesive whose name may not match its record says nothing until that is settled', () => {
+    const doubtful = { id: 'a', name: 'PVA', record: 'wheat-starch-paste-thin', doubtful: true as const };
+    expect(lift(['p a 20 1 pass'], { glues: [doubtful] }).lift).toEqual([]);
+    const { doubtful: _, ...settled } = doubtful;
+    expect(lift(['p a 20 1 pass'], { glues: [settled] }).lift).toHaveLength(1);
   });
 });

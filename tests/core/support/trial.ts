@@ -1,6 +1,6 @@
 /** A small trial for tests. */
 import { drawOrder, STANDARD_QUESTIONS } from '../../../src/core/trial/design';
-import type { Outcome, Swatch, Trial } from '../../../src/core/trial/record';
+import { TRIAL_VERSION, type Outcome, type Swatch, type Trial } from '../../../src/core/trial/record';
 
 export const DESIGN = {
   papers: [
@@ -20,7 +20,7 @@ export function trialWith(outcome: (swatch: Swatch) => Outcome | undefined, over
   const question = STANDARD_QUESTIONS.find(({ kind }) => kind === 'lift');
   if (!question) throw new Error('there is no question on lifting');
   return {
-    version: 1,
+    version: TRIAL_VERSION,
     id: 'mine',
     name: 'A trial',
     by: 'Ada',
@@ -39,3 +39,29 @@ export function trialWith(outcome: (swatch: Swatch) => Outcome | undefined, over
     ...over,
   };
 }
+
+/** "paper glue hold block outcome": one swatch a line. */
+export const laid = (...lines: string[]): Swatch[] =>
+  lines.map((line, i) => {
+    const [paper, glue, hold, block, outcome] = line.split(' ') as [string, string, string, string, Outcome | '-'];
+    return {
+      ...{ number: i + 1, paper, glue, hold: Number(hold), block: Number(block) },
+      outcomes: outcome === '-' ? {} : { lift: outcome },
+    };
+  });
+
+/** Swatches as lines, on a light, a heavy and an unweighed paper, with paste (a) and vinyl (b). */
+export const trialOf = (lines: readonly string[], over: Partial<Trial> = {}): Trial =>
+  trialWith(() => undefined, {
+    papers: [
+      { id: 'p', name: 'Light', family: 'unryu', grammage: 25 },
+      { id: 'q', name: 'Heavy', family: 'wove-text', grammage: 100 },
+      { id: 'r', name: 'Unweighed' },
+    ],
+    glues: [
+      { id: 'a', name: 'Paste', record: 'wheat-starch-paste-thin' },
+      { id: 'b', name: 'Vinyl', record: 'pva' },
+    ],
+    swatches: laid(...lines),
+    ...over,
+  });

@@ -1,7 +1,7 @@
 /** Two people's trials joined: nobody's judgement is lost or overwritten unasked. */
 import { describe, expect, it, test } from 'vitest';
 import { conflictName, mergeTrials } from '../../../src/core/trial/merge';
-import { isDone, nameIn, type Question, type Swatch, type Trial } from '../../../src/core/trial/record';
+import { TRIAL_VERSION, isDone, nameIn, type Question, type Swatch, type Trial } from '../../../src/core/trial/record';
 
 const swatch = (number: number, change: Partial<Swatch> = {}): Swatch => ({
   ...{ number, paper: 'paper-1', glue: 'glue-1', hold: 20, block: 1, outcomes: {} },
@@ -11,7 +11,7 @@ const question = (id: string, text: string, kind: Question['kind'] = 'own'): Que
   ...{ id, text, kind, criterion: '' },
 });
 const trial = (change: Partial<Trial> = {}): Trial => ({
-  ...{ version: 1, id: 'mine', name: 'Mine', by: 'Ada', createdAt: '2026-03-01', seed: 7, conditions: {} },
+  ...{ version: TRIAL_VERSION, id: 'mine', name: 'Mine', by: 'Ada', createdAt: '2026-03-01', seed: 7, conditions: {} },
   papers: [{ id: 'paper-1', name: 'Lokta', grammage: 25 }],
   glues: [{ id: 'glue-1', name: 'Paste' }],
   ...{ holds: [20], replicates: 1, widthMm: 50, heightMm: 50 },
@@ -175,4 +175,14 @@ test('a card is done when every question is answered, or it is set aside', () =>
   expect(isDone(swatch(1, { spoiled: true }), asked)).toBe(true);
   expect(nameIn(trial().papers, 'paper-1')).toBe('Lokta');
   expect(nameIn(trial().papers, 'gone')).toBe('gone');
+});
+
+it('keeps a doubt about an adhesive that either of us has', () => {
+  const doubtful = { id: 'glue-1', name: 'PVA', record: 'eva', doubtful: true as const };
+  const { doubtful: _, ...sure } = doubtful;
+  const gluesOf = (mine: Trial['glues'], theirs: Trial['glues']) =>
+    mergeTrials(trial({ glues: mine }), trial({ id: 'theirs', glues: theirs, swatches: [swatch(1)] })).trial.glues;
+  expect(gluesOf([sure], [doubtful])).toEqual([doubtful]);
+  expect(gluesOf([doubtful], [sure])).toEqual([doubtful]);
+  expect(gluesOf([sure], [sure])).toEqual([sure]);
 });

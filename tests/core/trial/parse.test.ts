@@ -1,7 +1,7 @@
 /** A trial as it is read in: what is sound comes through as it was, what is not is left out and said. */
 import { describe, expect, it } from 'vitest';
 import { parseTrial } from '../../../src/core/trial/parse';
-import { TRIAL_LIMITS } from '../../../src/core/trial/record';
+import { TRIAL_LIMITS, TRIAL_VERSION } from '../../../src/core/trial/record';
 import { trialWith } from '../support/trial';
 
 const swatch = {
@@ -11,7 +11,7 @@ const swatch = {
 };
 const whole = {
   ...{
-    version: 1,
+    version: TRIAL_VERSION,
     id: 'mine',
     name: 'Mine',
     by: 'Ada',
@@ -48,7 +48,7 @@ describe('a sound trial', () => {
     expect(read({ ...rest, adhesives: glues, holdSeconds: 20 }).trial).toEqual({ ...whole, holds: [20], by: '' });
     expect(read({ ...rest, glues, holds: [60], by: 'Eve' }).trial).toMatchObject({ holds: [60], by: 'Eve' });
     // what has a version is read as that version says
-    expect(problems({ ...rest, version: 1, adhesives: glues })).toEqual(['It names no adhesives.']);
+    expect(problems({ ...rest, version: TRIAL_VERSION, adhesives: glues })).toEqual(['It names no adhesives.']);
   });
 });
 
@@ -60,8 +60,8 @@ describe('what is no trial', () => {
     expect(problems({ ...whole, version })).toEqual(['The version of this file is not a number.']);
   });
   it('nor what a later page wrote, nor what names nothing', () => {
-    expect(problems({ ...whole, version: 2 })[0]).toMatch(/later version/);
-    expect(problems({ version: 1 })).toEqual([
+    expect(problems({ ...whole, version: TRIAL_VERSION + 1 })[0]).toMatch(/later version/);
+    expect(problems({ version: TRIAL_VERSION })).toEqual([
       'It names no papers.',
       'It names no adhesives.',
       'It asks no questions.',
@@ -221,5 +221,40 @@ describe('parts that cannot be used', () => {
     [20260301, false],
   ])('%j is a date: %s', (createdAt, sound) => {
     expect(read({ ...whole, createdAt }).trial.createdAt).toBe(sound ? createdAt : '');
+  });
+});
+
+describe('trials of the time when the planner kept an old name', () => {
+  const glues = (version: number) => {
+    const found = parseTrial({
+      ...whole,
+      version,
+      glues: [
+        { id: 'a', name: 'PVA', record: 'hot-hide-glue' },
+        { id: 'b', name: 'PVA', record: 'pva' },
+        { id: 'c', name: 'Wheat starch paste', record: 'eva' },
+        { id: 'd', name: 'Old pot', record: 'eva' },
+        { id: 'e', name: 'PVA' },
+      ],
+    });
+    return found.ok ? found.trial.glues : [];
+  };
+  it('are doubtful where a default name stands over another record, and nowhere else', () => {
+    expect(
+      glues(1)
+        .filter(({ doubtful }) => doubtful)
+        .map(({ id }) => id),
+    ).toEqual(['a', 'c']);
+    expect(glues(TRIAL_VERSION).filter(({ doubtful }) => doubtful)).toEqual([]);
+  });
+  it('stay so when they are stored again, until it is settled', () => {
+    const again = parseTrial({ ...whole, glues: glues(1) });
+    expect(again.ok && again.trial.glues).toEqual(glues(1));
+    const settled = parseTrial({ ...whole, glues: glues(1).map(({ doubtful: _, ...glue }) => glue) });
+    expect(settled.ok && settled.trial.glues).toEqual(glues(TRIAL_VERSION));
+  });
+  it('doubt nothing that has no record', () => {
+    const odd = parseTrial({ ...whole, glues: [{ id: 'a', name: 'PVA', doubtful: true }] });
+    expect(odd.ok && odd.trial.glues).toEqual([{ id: 'a', name: 'PVA' }]);
   });
 });

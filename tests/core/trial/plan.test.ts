@@ -4,7 +4,7 @@ import { choose } from '../../../src/core/choose/choose';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
 import { adjustRanking, decodeEvidence, encodeEvidence, evidenceFor } from '../../../src/core/handover/trial-to-choose';
 import { planOf, trialOf } from '../../../src/core/trial/plan';
-import { DEFAULT_PLAN, draftOf, NO_PAPER } from '../../../src/core/trial/plan-text';
+import { DEFAULT_PLAN, draftOf, NO_GLUE, NO_PAPER } from '../../../src/core/trial/plan-text';
 import { readCatalogue } from '../../tools/read-content';
 import { trialWith } from '../support/trial';
 
@@ -65,8 +65,8 @@ describe('a plan', () => {
         { name: 'B', family: 'lokta', grammage: '25,5', dropSeconds: '4' },
       ],
       glues: [
-        { name: 'P', record: '' },
-        { name: 'Q', record: 'pva' },
+        { ...NO_GLUE, name: 'P' },
+        { name: 'Q', record: 'pva', named: 'yes' },
       ],
       ...{ substrate: '', celsius: '', humidity: '', batch: '' },
     };
@@ -91,10 +91,7 @@ describe('a plan', () => {
   });
   test('names the paper or adhesive that has no name, as a reader counts', () => {
     const papers = [{ ...NO_PAPER, name: 'A' }, NO_PAPER];
-    const glues = [
-      { name: 'P', record: '' },
-      { name: '', record: '' },
-    ];
+    const glues = [{ ...NO_GLUE, name: 'P' }, NO_GLUE];
     expect(
       planOf({ ...DEFAULT_PLAN, papers, glues }, 1).problems.map(({ field, message }) => [field, message]),
     ).toEqual([
@@ -109,7 +106,7 @@ describe('a plan', () => {
           ...DEFAULT_PLAN,
           name: ' ',
           papers: [{ ...NO_PAPER, name: paper }],
-          glues: glues.map((name) => ({ name, record: '' })),
+          glues: glues.map((name) => ({ ...NO_GLUE, name })),
         },
         1,
       ).plan!.name;
@@ -120,7 +117,7 @@ describe('a plan', () => {
   });
   test('six hundred swatches are not too many, nor ten questions', () => {
     const papers = Array.from({ length: 24 }, (_, i) => ({ ...NO_PAPER, name: `P${i}` }));
-    const glues = Array.from({ length: 5 }, (_, i) => ({ name: `G${i}`, record: '' }));
+    const glues = Array.from({ length: 5 }, (_, i) => ({ ...NO_GLUE, name: `G${i}` }));
     // 24 × 5 × 5 are 600
     expect(planOf({ ...DEFAULT_PLAN, papers, glues, replicates: '5', holds: '20' }, 1).problems).toEqual([]);
     const ownQuestions = Array.from({ length: 12 }, (_, i) => ({ text: `Own ${i}`, criterion: '' }));
@@ -195,4 +192,14 @@ describe('a ranking with swatches in it', () => {
       expect(decodeEvidence(word).size).toBe(0);
     }
   });
+});
+
+describe('the names of a draft from before it was kept whether one was typed', () => {
+  const named = (name: string) => draftOf({ glues: [{ name, record: 'eva' }] }).glues[0]!.named;
+  test('follow the shelf where the planner gave them, and stay where a person did', () => {
+    expect(['PVA', 'Wheat starch paste', 'Adhesive 3', ''].map(named)).toEqual(['', '', '', '']);
+    expect(['Old pot', 'PVA from the tub', 'Adhesive'].map(named)).toEqual(['yes', 'yes', 'yes']);
+  });
+  test('are left as they are in a newer draft', () =>
+    expect(draftOf({ glues: [{ name: 'Mine', record: '', named: '' }] }).glues[0]!.named).toBe(''));
 });

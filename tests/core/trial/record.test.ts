@@ -7,6 +7,7 @@ import { mergeTrials } from '../../../src/core/trial/merge';
 import { parseTrial } from '../../../src/core/trial/parse';
 import { trialCsv, trialHtml, trialMarkdown } from '../../../src/core/trial/publish';
 import { TRIAL_VERSION } from '../../../src/core/trial/record';
+import { summaryOf } from '../../../src/core/trial/summary';
 import { trialFromRows } from '../../../src/core/trial/rows';
 import { csvCell, fileNameOf, lineOf, unguarded } from '../../../src/core/trial/text';
 import { DESIGN, trialWith } from '../support/trial';
@@ -214,6 +215,7 @@ describe('a name is always text', () => {
   test('in HTML', () => {
     const page = trialHtml(
       trial,
+      summaryOf(trial),
       new Map([
         [1, 'javascript:alert(1)'],
         [2, 'data:image/svg+xml;base64,AAAA'],
@@ -225,7 +227,7 @@ describe('a name is always text', () => {
     expect(page).toContain("default-src 'none'");
   });
   test('in Markdown', () => {
-    const text = trialMarkdown(trial);
+    const text = trialMarkdown(trial, summaryOf(trial));
     expect(text).not.toMatch(/<img|<script|\]\(javascript/i);
     for (const line of text.split('\n').filter((one) => one.startsWith('|'))) {
       expect(line.replace(/\\\|/g, '').match(/\|/g)).toHaveLength(4);

@@ -2,6 +2,8 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { cellsOf } from '../../../src/core/trial/analysis';
+import { drawOrder, STANDARD_QUESTIONS } from '../../../src/core/trial/design';
+import type { Trial } from '../../../src/core/trial/record';
 import TrialCards from '../../../src/islands/trial/TrialCards';
 import TrialPlan from '../../../src/islands/trial/TrialPlan';
 import TrialRead from '../../../src/islands/trial/TrialRead';
@@ -12,8 +14,41 @@ import { openShelf } from '../../../src/stores/trial/shelf';
 import { trialWith } from '../../core/support/trial';
 
 const PATHS = { planAt: '/plan/', runAt: '/run/', readAt: '/read/', cardsAt: '/cards/', trialsAt: '/trials/' };
+/** Real work: as long as it takes. */
+const LATER = { timeout: 60_000 };
+const SHELF = [
+  { value: 'pva', text: 'PVA, as supplied' },
+  { value: 'eva', text: 'EVA dispersion' },
+  { value: 'wheat-starch-paste-thin', text: 'Wheat starch paste, thin' },
+];
 const OPEN = trialWith(() => undefined, { id: 't-open' });
 const DEMO = trialWith(() => 'pass', { id: 'demo', demo: true, name: 'Invented' });
+
+/** Papers × adhesives × 4 on two questions; the first adhesive passes on the heavier half, the others by turns. */
+function largeTrial(papers: number, glues: number, over: Partial<Trial> = {}): Trial {
+  const design = {
+    papers: Array.from({ length: papers }, (_, i) => ({
+      id: `paper-${i + 1}`,
+      name: `P${i + 1}`,
+      grammage: 20 + 10 * i,
+    })),
+    glues: Array.from({ length: glues }, (_, i) => ({ id: `glue-${i + 1}`, name: `G${i + 1}` })),
+    ...{ holds: [20], replicates: 4 },
+  };
+  const questions = STANDARD_QUESTIONS.slice(0, 2);
+  return trialWith(() => undefined, {
+    ...{ id: 't-large', ...design, questions },
+    swatches: drawOrder(design, 1).map((swatch) => {
+      const heavy = Number(swatch.paper.slice(6)) > papers / 2;
+      const passes = swatch.glue === 'glue-1' ? heavy : swatch.block % 2 === 0;
+      return {
+        ...swatch,
+        outcomes: Object.fromEntries(questions.map(({ id }) => [id, passes ? ('pass' as const) : ('fail' as const)])),
+      };
+    }),
+    ...over,
+  });
+}
 
 beforeEach(() => {
   localStorage.clear();
@@ -32,10 +67,7 @@ describe('the planner', () => {
     render(
       <TrialPlan
         families={[{ value: 'unryu', text: 'Unryu' }]}
-        adhesives={[
-          { value: 'pva', text: 'PVA' },
-          { value: 'eva', text: 'EVA' },
-        ]}
+        adhesives={SHELF}
         substrates={[{ value: 'binders-board', text: 'Board' }]}
         coat={{ low: 40, middle: 65, high: 110, basis: 'from-memory' }}
         runAt="/run/"
@@ -45,7 +77,14 @@ describe('the planner', () => {
     show();
     fireEvent.input(screen.getByLabelText('Swatches of each'), { target: { value: '3' } });
     expect(await screen.findByRole('heading', { name: '6 swatches' })).toBeTruthy();
-    expect(screen.getByText(/always against never, not 2 of 3 against 1 of 3/)).toBeTruthy();
+    // two questions: 1 in 32 is not below 1 in 40
+    expect(
+      await screen.findByText(/^With 3 each, with 2 comparisons on the page, no outcome tells/, {}, LATER),
+    ).toBeTruthy();
+    fireEvent.input(screen.getByLabelText('Swatches of each'), { target: { value: '4' } });
+    expect(
+      await screen.findByText(/always against never, not 3 of 4 against 1 of 4.*“partly”/, {}, LATER),
+    ).toBeTruthy();
   });
   test('an impossible number is named beside its field, and the last answer stays', async () => {
     show();
@@ -57,7 +96,7 @@ describe('the planner', () => {
     expect(screen.getByRole('heading', { name: '8 swatches' })).toBeTruthy();
     expect((field as HTMLInputElement).value).toBe('99');
   });
-  test('papers and adhesives come and go; a name of one’s own survives a pick from the shelf', async () => {
+  test('papers and adhesives come and go; a name follows the pick from the shelf until one is typed', async () => {
     show();
     fireEvent.click(screen.getByRole('button', { name: 'Add a paper' }));
     expect(await screen.findByRole('heading', { name: '16 swatches' })).toBeTruthy();
@@ -67,6 +106,11 @@ describe('the planner', () => {
     await expect
       .poll(() => (within(first).getByLabelText('What you call it') as HTMLInputElement).value)
       .toBe('Old pot');
+    const second = screen.getByRole('group', { name: 'Adhesive 2' });
+    fireEvent.change(within(second).getByLabelText('On the shelf it is'), { target: { value: 'eva' } });
+    await expect
+      .poll(() => (within(second).getByLabelText('What you call it') as HTMLInputElement).value)
+      .toBe('EVA dispersion');
     fireEvent.click(screen.getByRole('button', { name: 'Take out paper 2' }));
     expect(await screen.findByRole('heading', { name: '8 swatches' })).toBeTruthy();
   });
@@ -76,7 +120,7 @@ describe('the bench', () => {
   test('judges, goes on, and undoes', async () => {
     openShelf().put(OPEN);
     at(OPEN.id);
-    render(<TrialRun {...PATHS} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} />);
     const pass = await screen.findByRole('button', { name: 'Pass' });
     fireEvent.click(pass);
     await expect.poll(() => screen.getByRole('button', { name: 'Pass' }).getAttribute('aria-pressed')).toBe('true');
@@ -89,14 +133,14 @@ describe('the bench', () => {
   });
   test('a trial that is not here is said to be elsewhere', async () => {
     at('t-nowhere');
-    render(<TrialRun {...PATHS} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} />);
     expect(await screen.findByText(/holds no such trial/)).toBeTruthy();
   });
   test('a swatch laid before the page opened counts from then', async () => {
     const laidAt = Date.now() - 5000;
     openShelf().put({ ...OPEN, swatches: OPEN.swatches.map((one) => (one.number === 1 ? { ...one, laidAt } : one)) });
     at(OPEN.id);
-    render(<TrialRun {...PATHS} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} />);
     // 20 s in all, 5 gone: 15 left, or 14 by the time it is looked at
     expect((await screen.findByRole('timer')).textContent).toMatch(/^0:1[45]$/);
   });
@@ -105,16 +149,86 @@ describe('the bench', () => {
   });
 });
 
+describe('an adhesive by its name and by the shelf’s', () => {
+  const glues = [
+    { id: 'glue-1', name: 'Old pot', record: 'eva' },
+    { id: 'glue-2', name: 'PVA, as supplied', record: 'pva' },
+  ];
+  test('at the bench and on the cards both stand, where they differ', async () => {
+    const trial = { ...OPEN, glues };
+    openShelf().put(trial);
+    at(trial.id);
+    render(<TrialRun {...PATHS} adhesives={SHELF} />);
+    const place = trial.swatches.find(({ glue }) => glue === 'glue-1')!.number;
+    fireEvent.click(
+      await screen
+        .findByRole('button', { name: new RegExp(`Old pot.*`), hidden: true })
+        .catch(() => screen.getAllByText(/Old pot/)[0]!),
+    );
+    await expect.poll(() => document.querySelector('.run-number')?.textContent).toBe(String(place));
+    expect(document.querySelector('.run-what')?.textContent).toContain('Old poton the shelf: EVA dispersion');
+    cleanup();
+    render(<TrialCards demo={trial} adhesives={SHELF} />);
+    const cards = [...document.querySelectorAll('.card')].map(({ textContent }) => textContent ?? '');
+    expect(cards.filter((text) => text.includes('Old poton the shelf: EVA dispersion'))).toHaveLength(6);
+    expect(cards.filter((text) => text.includes('PVA, as suppliedlift after'))).toHaveLength(6);
+  });
+  test('a trial of the time when an old name was kept says so, until it is settled', async () => {
+    const doubtful = {
+      ...OPEN,
+      glues: [{ id: 'glue-1', name: 'PVA', record: 'eva', doubtful: true as const }, glues[1]!],
+    };
+    openShelf().put(doubtful);
+    at(doubtful.id);
+    render(<TrialRun {...PATHS} adhesives={SHELF} />);
+    expect(await screen.findByText(/The name “PVA” may not match what was glued/)).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'It was EVA dispersion' }));
+    await expect.poll(() => screen.queryByText(/may not match/)).toBeNull();
+    expect(openShelf().read(doubtful.id)?.glues[0]).toEqual({ id: 'glue-1', name: 'EVA dispersion', record: 'eva' });
+    openShelf().put(doubtful);
+    fireEvent.click(await screen.findByRole('button', { name: 'It was PVA' }));
+    await expect.poll(() => openShelf().read(doubtful.id)?.glues[0]).toEqual({ id: 'glue-1', name: 'PVA' });
+  });
+});
+
 describe('the reading page', () => {
+  test('says that it is still working, tables first, and then what a large trial shows', async () => {
+    const large = largeTrial(12, 6);
+    openShelf().put(large);
+    at(large.id);
+    render(<TrialRead demo={DEMO} {...PATHS} adhesives={SHELF} />);
+    expect(await screen.findByText(/^Still working/)).toBeTruthy();
+    await expect.poll(() => document.querySelectorAll('.heat').length, LATER).toBe(2);
+    await expect.poll(() => screen.queryByText(/^Still working:/), LATER).toBeNull();
+    expect(document.querySelectorAll('.takeaways')).toHaveLength(2);
+    expect(screen.getByText(/^This page asks \d+ times/)).toBeTruthy();
+    // the curves come after that, one by one
+    await expect.poll(() => screen.queryByText(/Still working on the curve/), LATER).toBeNull();
+    expect(document.querySelectorAll('polyline.ink')).toHaveLength(2);
+  }, 120_000);
+  test('compares two adhesives either way round', async () => {
+    render(<TrialRead demo={largeTrial(3, 2, { demo: true })} {...PATHS} adhesives={SHELF} />);
+    const [one] = screen.getAllByLabelText('One');
+    const [other] = screen.getAllByLabelText('The other');
+    const mean = () => one!.closest('details')!.querySelector('td')!.textContent;
+    const before = mean();
+    fireEvent.change(one!, { target: { value: 'glue-2' } });
+    expect(await screen.findByText('Choose two different adhesives.')).toBeTruthy();
+    fireEvent.change(other!, { target: { value: 'glue-1' } });
+    await expect.poll(() => screen.queryByText('Choose two different adhesives.')).toBeNull();
+    expect(before === mean() || before === `−${mean()}` || `−${before}` === mean()).toBe(true);
+    expect(before).not.toBe('0');
+    expect(before).not.toBe(mean());
+  });
   test('opens with the invented trial, and says that it is', () => {
-    render(<TrialRead demo={DEMO} {...PATHS} />);
+    render(<TrialRead demo={DEMO} {...PATHS} adhesives={SHELF} />);
     expect(screen.getByText(/nobody laid these swatches/)).toBeTruthy();
   });
   test('a name is text', async () => {
     const nasty = { ...trialWith(() => 'pass'), id: 't-x', name: '<img src=x onerror=alert(1)>' };
     openShelf().put(nasty);
     at('t-x');
-    render(<TrialRead demo={DEMO} {...PATHS} />);
+    render(<TrialRead demo={DEMO} {...PATHS} adhesives={SHELF} />);
     expect(await screen.findByRole('heading', { name: nasty.name })).toBeTruthy();
     expect(document.querySelector('img')).toBeNull();
   });
@@ -123,14 +237,14 @@ describe('the reading page', () => {
     const twice = { ...trial, swatches: trial.swatches.flatMap((one) => [one, { ...one, number: one.number + 100 }]) };
     render(<HeatTable trial={twice} cells={cellsOf(twice, 'lift')} question="Lifts" />);
     const cells = [...document.querySelectorAll('td')].map((td) => [td.dataset['standing'], td.textContent]);
-    // Wilson at 95 %: 6 of 6 is 61 to 100 %, 0 of 6 is 0 to 39 %
-    expect(cells[0]).toEqual(['mostly passes', '6 of 6mostly passes61\u00a0% to 100\u00a0%']);
-    expect(cells[1]).toEqual(['mostly fails', '0 of 6mostly fails0\u00a0% to 39\u00a0%']);
+    // Clopper and Pearson at 95 %: 6 of 6 is 54 to 100 % (the sixth root of 0.025), 0 of 6 is 0 to 46 %
+    expect(cells[0]).toEqual(['mostly passes', '6 of 6mostly passes54\u00a0% to 100\u00a0%']);
+    expect(cells[1]).toEqual(['mostly fails', '0 of 6mostly fails0\u00a0% to 46\u00a0%']);
   });
 });
 
 test('cards come in the drawn order; labels bear numbers only', async () => {
-  render(<TrialCards demo={DEMO} />);
+  render(<TrialCards demo={DEMO} adhesives={SHELF} />);
   const numbers = () => [...document.querySelectorAll('.card-number')].map(({ textContent }) => Number(textContent));
   expect(numbers()).toEqual(DEMO.swatches.map(({ number }) => number));
   fireEvent.click(screen.getByRole('radio', { name: /Labels/ }));
