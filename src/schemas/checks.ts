@@ -65,6 +65,7 @@ const outcomeRow = strictObject({
   gives: z.enum(['paper', 'substrate']).optional(),
 });
 
+const share = z.number().min(0).max(1);
 const head = { title: z.string().min(5), about: z.string().min(20) };
 
 export const checkSchema = z.discriminatedUnion('kind', [
@@ -94,6 +95,20 @@ export const checkSchema = z.discriminatedUnion('kind', [
         rows: z.array(strictObject({ id, spread: z.boolean(), lift: z.boolean() })),
       }),
     ),
+  }),
+  strictObject({
+    ...head,
+    kind: z.literal('simulated'),
+    /** the day on which it was run */
+    made: z.string().date(),
+    /** drawn for each row */
+    trials: z.number().int().positive(),
+    /** shares of trials whose page says that an adhesive did better, that weight matters, either */
+    rows: z.array(
+      strictObject({ id, says: z.string(), differs: z.boolean(), better: share, weight: share, either: share }),
+    ),
+    /** share of pairings at a true half that are said to pass, or to fail, mostly */
+    cells: z.array(strictObject({ id, swatches: z.number().int().positive(), rate: share })),
   }),
 ]);
 
