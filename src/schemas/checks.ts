@@ -99,8 +99,8 @@ export const checkSchema = z.discriminatedUnion('kind', [
   strictObject({
     ...head,
     kind: z.literal('simulated'),
-    /** the day on which it was run */
-    made: z.string().date(),
+    /** the day on which it was run, as it is read: "28 November 2026" (a bare date is no text to YAML) */
+    made: z.string().min(10),
     /** drawn for each row */
     trials: z.number().int().positive(),
     /** shares of trials whose page says that an adhesive did better, that weight matters, either */

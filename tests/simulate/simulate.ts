@@ -15,7 +15,7 @@ const report = {
   about:
     'Swatch trials drawn by lot and read as the page reads them: how often it says that something differs. Written by `npm run simulate`; do not edit by hand.',
   kind: 'simulated',
-  made: new Date().toISOString().slice(0, 10),
+  made: new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }),
   trials: TRIALS,
   rows: ROWS.map(({ id, says, differs, draw }) => {
     const rates = claimRates(id, draw, TRIALS);
