@@ -20,6 +20,8 @@ interface Stored {
   readonly source?: string;
 }
 
+const PLAIN_UNITS = { solidDensity: 'g/cm³', percent: '%', thickest: 'mPa·s', usedAt: '°C', madeAt: '°C' } as const;
+
 const KINDS = ['papers', 'substrates', 'ingredients', 'adhesives', 'techniques'] as const;
 
 /** Source id → the published numbers that rest on it: of records, of checks, of the model. */
@@ -71,7 +73,17 @@ function numbersIn(value: unknown, field = ''): (readonly [field: string, number
   if (value === null || typeof value !== 'object') return [];
   if (Array.isArray(value)) return value.flatMap((inner) => numbersIn(inner, field));
   if ('low' in value && 'high' in value && 'basis' in value) return [[inWords(field), value as Stored]];
-  return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, key));
+  return [...plainNumbersIn(value), ...Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, key))];
+}
+
+/** Numbers without a range: each stands beside how it is known, "usedAt" beside "usedAtBasis". */
+function plainNumbersIn(record: object): (readonly [field: string, number: Stored])[] {
+  const fields = record as Readonly<Record<string, unknown>>;
+  return Object.entries(PLAIN_UNITS).flatMap(([field, unit]) => {
+    const [number, basis] = [fields[field], fields[`${field}Basis`]];
+    if (typeof number !== 'number' || typeof basis !== 'string') return [];
+    return [[inWords(field), { low: number, high: number, unit, basis: basis as Stored['basis'] }] as const];
+  });
 }
 
 /** "leastDryCoat" → "least dry coat" */

@@ -1,10 +1,9 @@
 /** Turns records into the rows of the shelf: which number stands in which column, and the facts said in words. */
 import type { CollectionEntry } from 'astro:content';
-import type { BASIS_WORDS } from './format';
 import { middleOf } from '../core/base/quantity';
 import { adhesiveCautions } from '../core/adhesive/hazards';
 import { catalogue } from '../data/catalogue';
-import { asWritten } from './format';
+import { asWritten, BASIS_WORDS } from './format';
 import { href } from './href';
 
 /** A number as a record holds it. */
@@ -207,13 +206,13 @@ export function ingredientRow({ id, data }: CollectionEntry<'ingredients'>): Row
     thickening.law === 'cellulose-ether'
       ? 'viscosity is that of a 2 % solution'
       : thickening.law === 'solution'
-        ? `viscosity is that of a ${asWritten(thickening.percent)} % solution`
+        ? `viscosity is that of a ${asWritten(thickening.percent)} % solution (${BASIS_WORDS[thickening.percentBasis]})`
         : thickening.law === 'dispersion' && 'viscosity as supplied';
   return {
     id,
     name: data.name,
     about: data.about,
-    facts: sentence([of, `what stays has a density of ${asWritten(data.solidDensity)} g/cm³`]),
+    facts: sentence([of, `what stays has a density of ${asWritten(data.solidDensity)} g/cm³ (${BASIS_WORDS[data.solidDensityBasis]})`]),
     cells: [
       percent(data.solids),
       data.density,
@@ -236,5 +235,5 @@ export const techniqueRow = ({ id, data }: CollectionEntry<'techniques'>): Row =
   name: data.name,
   about: data.about,
   facts: data.thickestNote.trim(),
-  cells: [data.coat, data.drag, asWritten(data.thickest)],
+  cells: [data.coat, data.drag, { low: data.thickest, high: data.thickest, unit: 'mPa·s', basis: data.thickestBasis }],
 });

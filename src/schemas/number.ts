@@ -5,6 +5,9 @@ import { strictObject } from './strict';
 
 const basis = z.enum(['published', 'common-practice', 'from-memory', 'calibrated', 'estimate']);
 
+/** How a number is known that stands alone, without a range: kept beside it under its name and `Basis`. */
+export const plainBasis = z.enum(['common-practice', 'from-memory', 'estimate']);
+
 /**
  * `low` and `high` bound what is met in practice; `middle` is the value to use when one is needed
  * (left out, it is the geometric mean). `unit` is fixed by the field, so a slip of unit fails the build.

@@ -1,7 +1,7 @@
 /** The shape of every record in content/. Strict: a field that is not named here fails the build. */
 import { z } from 'astro/zod';
 import { idOf } from './ids';
-import { quantity } from './number';
+import { plainBasis, quantity } from './number';
 import { DEEDS, NATURES } from '../core/safety/hazards';
 import { strictObject } from './strict';
 
@@ -54,7 +54,9 @@ const thickening = z.discriminatedUnion('law', [
   strictObject({
     law: z.literal('solution'),
     viscosity: quantity('mPa·s', { min: 1, max: 500000 }),
+    /** the strength at which that viscosity holds */
     percent: z.number().positive().max(70),
+    percentBasis: plainBasis,
   }),
 ]);
 
@@ -64,6 +66,7 @@ export const ingredientSchema = strictObject({
   solids: quantity('1', { min: 0, max: 1 }),
   density: quantity('g/ml', { min: 0.5, max: 2 }),
   solidDensity: z.number().min(0.5).max(2.5),
+  solidDensityBasis: plainBasis,
   thickening,
   grabSolids: quantity('1', { min: 0.01, max: 0.95 }).optional(),
   leastDryCoat: quantity('g/m²', { min: 0.2, max: 60 }).optional(),
@@ -73,6 +76,7 @@ export const ingredientSchema = strictObject({
   hazards,
   /** °C that some of the liquid reaches when it is made up: the water that wets a powder, the pan */
   madeAt: z.number().min(20).max(100).optional(),
+  madeAtBasis: plainBasis.optional(),
 });
 
 const yesNo = z.enum(['yes', 'partly', 'no']);
@@ -106,6 +110,7 @@ export const adhesiveSchema = z.discriminatedUnion('form', [
     by: z.enum(['mass', 'volume']),
     parts: z.array(strictObject({ of: idOf('ingredients', 'adhesives'), parts: z.number().positive() })).min(1),
     usedAt: z.number().min(30).max(90).optional(),
+    usedAtBasis: plainBasis.optional(),
   }),
   strictObject({
     ...traits,
@@ -128,6 +133,7 @@ export const techniqueSchema = strictObject({
   coat: quantity('g/m²', { min: 1, max: 300 }),
   drag: quantity('×', { min: 0.05, max: 5 }),
   thickest: z.number().min(100).max(1_000_000),
+  thickestBasis: plainBasis,
   thickestNote: z.string(),
 });
 
@@ -180,5 +186,10 @@ export const ON_PAGES_ONLY = [
   'traitsNote',
   'traitsBasis',
   'traitsSource',
+  'solidDensityBasis',
+  'percentBasis',
+  'thickestBasis',
+  'usedAtBasis',
+  'madeAtBasis',
   'lookAlikes',
 ] as const;

@@ -50,6 +50,22 @@ test('every published number names a source that was read, or that a text which 
   expect(faults).toEqual([]);
 });
 
+test('every number on the shelf says how it is known, beside it or in its range', () => {
+  /** what is a recipe's, and what the answers in words speak for (`traitsBasis`) */
+  const TOLD_ELSEWHERE = ['parts', 'hold'];
+  const bare = (where: string, value: unknown): string[] => {
+    if (Array.isArray(value)) return value.flatMap((inner) => bare(where, inner));
+    if (value === null || typeof value !== 'object' || 'basis' in value) return [];
+    return Object.entries(value).flatMap(([key, inner]) => {
+      if (TOLD_ELSEWHERE.includes(key)) return [];
+      if (typeof inner !== 'number') return bare(`${where}.${key}`, inner);
+      return `${key}Basis` in value ? [] : [`${where}.${key}: say in ${key}Basis how it is known`];
+    });
+  };
+  const SHELF = /^content\/(?:papers|substrates|ingredients|adhesives|techniques)\//;
+  expect(YAML.filter((file) => SHELF.test(file)).flatMap((file) => bare(file, parse(textOf(file))))).toEqual([]);
+});
+
 test('no two sources are one text', () => {
   const names = [...SOURCES.values()].map(({ title, by, at }) => `${by}: ${title} ${at ?? ''}`);
   expect(new Set(names).size).toBe(names.length);
