@@ -27,6 +27,7 @@ export const collections = {
   techniques: defineCollection({ loader: records('techniques'), schema: SHAPES.techniques }),
   cautions: defineCollection({ loader: records('cautions'), schema: SHAPES.cautions }),
   checks: defineCollection({ loader: records('checks'), schema: SHAPES.checks }),
+  corrections: defineCollection({ loader: records('corrections'), schema: SHAPES.corrections }),
   glossary: defineCollection({ loader: records('glossary'), schema: SHAPES.glossary }),
   sources: defineCollection({ loader: records('sources'), schema: SHAPES.sources }),
 };

@@ -16,6 +16,7 @@ export type Kind =
   | 'cautions'
   | 'sources'
   | 'checks'
+  | 'corrections'
   | 'glossary'
   | 'lessons';
 

@@ -1,6 +1,7 @@
 /** The kinds of record, each with its shape. Build, tests and pages all read a record by the shape that stands here. */
 import type { z } from 'astro/zod';
 import { checkSchema } from './checks';
+import { correctionSchema } from './corrections';
 import { glossarySchema } from './glossary';
 import type { Kind } from './ids';
 import { lessonSchema } from './lessons';
@@ -23,6 +24,7 @@ export const SHAPES = {
   cautions: cautionSchema,
   sources: sourceSchema,
   checks: checkSchema,
+  corrections: correctionSchema,
   glossary: glossarySchema,
   lessons: lessonSchema,
 } satisfies Readonly<Record<Kind, z.ZodTypeAny>>;
