@@ -26,8 +26,11 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
 const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // what every calculator needs
   ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-preact\.mjs|preload-helper/],
-  ['base', /\/core\/base\/(?:format|number-text|scale|random|record-id|result)\.ts|\/core\/link\/model-version\.ts/],
-  ['base', /\/stores\/shared\/(?:device-storage|precompute)\.ts/],
+  [
+    'base',
+    /\/core\/base\/(?:format|number-text|scale|random|record-id|result|turns)\.ts|\/core\/link\/model-version\.ts/,
+  ],
+  ['base', /\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/],
   ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
