@@ -9,6 +9,7 @@ import { cutAnswer } from '../../src/core/cut/answer';
 import { measureAnswer } from '../../src/core/measure/answer';
 import { DEFAULT_MEASURE, MEASURE_SPECS } from '../../src/core/measure/plan';
 import { mixAnswerer } from '../../src/core/mix/any';
+import { mixStretched } from '../../src/core/mix/stretch';
 import { DEFAULT_MIX, MIX_SPECS } from '../../src/core/mix/plan';
 import { parsePairs, writePairs } from '../../src/core/link/pairs';
 import type { FieldTable, PlanOf } from '../../src/core/link/fields';
@@ -33,12 +34,12 @@ const PIECES = ['1x1x1', '5000x5000x999', Array.from({ length: 20 }, () => '5000
 function sound<S extends FieldTable>(
   fields: S,
   usual: PlanOf<S>,
-  answer: (plan: PlanOf<S>) => Result<unknown>,
+  answer: (plan: PlanOf<S>, records: typeof catalogue) => Result<unknown>,
   numRuns: number,
 ): void {
   fc.assert(
     fc.property(planAtTheEnds(fields, usual, fields['pieces']?.kind === 'list' ? { pieces: PIECES } : {}), (plan) => {
-      const found = answer(plan);
+      const found = answer(plan, catalogue);
       if (found.ok) expect(JSON.stringify(found.value)).not.toMatch(NONSENSE);
       else for (const { message } of found.errors) expect(message).not.toMatch(NONSENSE);
     }),
@@ -48,7 +49,7 @@ function sound<S extends FieldTable>(
 
 describe('at the ends of every field', () => {
   test('cover', () => sound(COVER_SPECS, DEFAULT_COVER, (plan) => coverAnswer(plan, catalogue, flatFacts), 300));
-  test('mix', () => sound(MIX_SPECS, DEFAULT_MIX, (plan) => mixAnswerer()(plan, catalogue), 300));
+  test('mix', () => sound(MIX_SPECS, DEFAULT_MIX, mixAnswerer(mixStretched), 300));
   test('know your paper', () => sound(MEASURE_SPECS, DEFAULT_MEASURE, (plan) => measureAnswer(plan, catalogue), 300));
   test('make', () => sound(makeSpecs, DEFAULT_MAKE, makeAnswer, 200));
   test('warp', () => sound(FLAT_SPECS, DEFAULT_FLAT, (plan) => flatAnswer(plan, catalogue), 60));
@@ -76,9 +77,7 @@ test('half a character never breaks a link: it is left out of it', () => {
   const cut = `${'a'.repeat(3)}\ud83d`;
   expect(writePairs([['named', cut]])).toBe('named=aaa');
   expect(writePairs([['named', 'a\ud83d\ude00']])).toBe('named=a%F0%9F%98%80');
-  expect(encodePlan({ ...DEFAULT_MEASURE, name: `\udc00${cut}` }, MEASURE_SPECS, ['name'], DEFAULT_MEASURE)).toBe(
-    'v=1&named=aaa',
-  );
+  expect(encodePlan({ ...DEFAULT_MEASURE, name: `\udc00${cut}` }, MEASURE_SPECS)).toContain('&named=aaa&');
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (text) => {
       const whole = text.replace(/\p{Cs}/gu, '');
@@ -91,7 +90,7 @@ test('a length at its limit is still allowed after its unit was changed', () => 
   // 5 mm is nearest to 3/16 in, which is less
   const store = createPlan<typeof COVER_SPECS, object>(
     {
-      ...{ fields: COVER_SPECS, usual: DEFAULT_COVER, asked: () => ['width', 'height', 'thickness'] },
+      fields: COVER_SPECS,
       answer: () => ({ ok: true, value: { figures: [] } }),
     },
     { ...DEFAULT_COVER, width: 5, height: 3000, thickness: 25.4 },

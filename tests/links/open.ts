@@ -18,7 +18,7 @@ import type { MeasureAnswer } from '../../src/core/measure/answer';
 import type { ClassAnswer } from '../../src/core/class/answer';
 import { flatFacts } from '../../src/core/handover/cover-flat';
 import { mixStretchedWithSlip } from '../../src/core/handover/mix-stretch-slip';
-import type { Specs } from '../../src/core/link/fields';
+import type { FieldTable } from '../../src/core/link/fields';
 import { MODEL_VERSION } from '../../src/core/link/model-version';
 import { mixAnswerer } from '../../src/core/mix/any';
 import type { Catalogue } from '../../src/core/records/records';
@@ -144,7 +144,7 @@ export const jobIn = (link: string): string =>
     .join('&');
 
 /** Calculators whose fields are said in a table share one way of opening. */
-function openPlan<S extends Specs, A>(create: () => PlanStore<S, A>, say: (answer: A) => readonly string[]): Opener {
+function openPlan<S extends FieldTable, A>(create: () => PlanStore<S, A>, say: (answer: A) => readonly string[]): Opener {
   return (link) => {
     const store = create();
     loadPlan(store, link);

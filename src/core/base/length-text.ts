@@ -78,25 +78,6 @@ export function inUnit(millimetres: number, unit: LengthUnit): string {
   return top === 0 ? String(whole) : whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
 }
 
-/** A length as a field of a calculator's plan, kept in mm (see link/fields.ts). */
-export const lengthSpec = <const O extends { readonly optional?: true }>(
-  optional: O,
-  key: string,
-  what: string,
-  low: number,
-  high: number,
-) => ({
-  kind: 'length' as const,
-  ...optional,
-  key,
-  low,
-  high,
-  unit: 'mm',
-  what,
-  parse: (typed: string, unit: LengthUnit, field: string) => parseLength(typed, { unit, field, what, low, high }),
-  show: asTyped,
-});
-
 /** A length as someone would have typed it, and exactly: read again it is the same to a thousandth of a millimetre. */
 export function asTyped(millimetres: number, unit: LengthUnit): string {
   const text = inUnit(millimetres, unit);

@@ -17,6 +17,13 @@ export interface InputError {
 export type Result<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: readonly InputError[] };
 
+/** What answers has not been fetched yet: neither an answer nor a fault, and the same question can be asked again. */
+export interface Loading {
+  readonly ok: false;
+  readonly loading: true;
+}
+export const LOADING: Loading = { ok: false, loading: true };
+
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
 export const fail = (errors: readonly InputError[]): Result<never> => ({ ok: false, errors });
 

@@ -12,6 +12,7 @@ import type { InputError } from '../base/result';
 import { problemWith, usualOf, type Field, type FieldTable, type PlanOf } from '../link/fields';
 import { SIZINGS, SURFACES, type JobPaper } from '../paper/asked-paper';
 import { caliperProblem, PAPER_LIMITS } from '../paper/limits';
+import { ADHESIVE, GROUND, PAPER_KIND, TOOL } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 
 export const NEEDS = [
@@ -53,7 +54,7 @@ export const JOB_PAPER_FIELDS = {
     label: 'Your paper is most like',
     what: 'The paper',
     pattern: RECORD_ID,
-    record: { called: 'a paper', isOne: (id: string, { papers }: Catalogue) => papers.has(id) },
+    record: PAPER_KIND,
     usual: 'chiyogami',
   },
   grammage: { kind: 'number', key: 'gsm', label: 'Its weight', ...PAPER_LIMITS.grammage, optional: true },
@@ -93,7 +94,7 @@ export const JOB_FIELDS = {
     label: 'It goes on',
     what: 'What it goes on',
     pattern: RECORD_ID,
-    record: { called: 'what it goes on', isOne: (id: string, { substrates }: Catalogue) => substrates.has(id) },
+    record: GROUND,
     usual: 'binders-board',
   },
   widthMm: {
@@ -139,7 +140,7 @@ export const JOB_FIELDS = {
     label: 'Your tool',
     what: 'The tool',
     pattern: RECORD_ID,
-    record: { called: 'a tool', isOne: (id: string, { techniques }: Catalogue) => techniques.has(id) },
+    record: TOOL,
     usual: 'brush-full',
   },
   atHand: {
@@ -149,7 +150,7 @@ export const JOB_FIELDS = {
     what: 'What is at hand',
     pattern: RECORD_ID,
     most: 60,
-    record: { called: 'adhesives', isOne: (id: string, { adhesives }: Catalogue) => adhesives.has(id) },
+    record: { ...ADHESIVE, called: 'adhesives' },
     usual: [],
   },
 } as const satisfies Readonly<Record<keyof JobPaper | Exclude<keyof Job, 'paper'>, Field>>;

@@ -5,4 +5,4 @@ import { encodeSeen, type Seen } from './seen';
 
 /** The tail of a link, without "?". `decodeJob` gives the same job back. */
 export const encodeJob = (job: Job, seen?: Seen): string =>
-  encodePlan(planOfJob(job), JOB_FIELDS, undefined, undefined, seen && encodeSeen(seen));
+  encodePlan(planOfJob(job), JOB_FIELDS, seen && encodeSeen(seen));

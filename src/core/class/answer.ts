@@ -1,16 +1,15 @@
 /** The workshop sheet: what to buy, cut and mix, when, what to look out for, and what each student is given. */
-import { unknownId } from '../base/record-id';
+import { unknownRecords } from '../link/fields';
 import { choose, type Choice } from '../choose/choose';
 import type { CoverAnswer } from '../cover/answer';
 import { cutAnswer, type CutAnswer } from '../cut/answer';
 import { cutTailFor, type CutPlan } from '../cut/plan';
 import { encodeJob } from '../choose/write-link';
 import type { Job } from '../choose/job';
-import { isPaper } from '../paper/own-paper';
 import { makeAnswer, type MakeAnswer } from '../make/answer';
-import { PROJECTS } from '../make/plan';
+import { PROJECTS } from '../make/projects';
 import type { Catalogue } from '../records/records';
-import { fail, ok, type InputError, type Result } from '../base/result';
+import { fail, ok, type Result } from '../base/result';
 import { adhesiveCautions } from '../adhesive/hazards';
 import { cautionsFor, inOrder, type Caution } from '../safety/hazards';
 import { seenIn } from '../choose/seen';
@@ -19,7 +18,7 @@ import { momentText, startOf, type Start } from './clock';
 import { besideSheet, classCutPlan } from './cutting';
 import { batchesFor, chooserJob, classCover, classCoverage, slipsFor, type Batch } from './glue';
 import { handoutOf, type Handout } from './handout';
-import { kitsOf, projectOf, type ClassPlan } from './plan';
+import { CLASS_SPECS, kitsOf, projectOf, type ClassPlan } from './plan';
 import { scheduleFor } from './schedule';
 import { materials, tools, type Item } from './shopping';
 import { classWarnings, slipWarnings, slowerOnes } from './warnings';
@@ -64,7 +63,7 @@ export function classAnswer(
   catalogue: Catalogue,
   slow: SlowParts = { cut: cutAnswer, choose: (job) => choose(job, catalogue) },
 ): Result<ClassAnswer> {
-  const unknown = unknownIds(plan, catalogue);
+  const unknown = unknownRecords(plan, CLASS_SPECS, catalogue);
   const start = startOf(plan.day, plan.time);
   const project = makeAnswer(projectOf(plan));
   const wrong = [...unknown, ...(start.ok ? [] : start.errors), ...(project.ok ? [] : project.errors)];
@@ -126,17 +125,6 @@ export function classAnswer(
     },
     figures: [cut.value.figures[0]!, coverage.value.buyMillilitres, kits],
   });
-}
-
-function unknownIds(plan: ClassPlan, catalogue: Catalogue): InputError[] {
-  return [
-    ...(isPaper(plan.paper, catalogue) ? [] : [unknownId('paper', 'a paper')]),
-    ...(catalogue.substrates.has(plan.on) ? [] : [unknownId('on', 'a board')]),
-    ...(catalogue.adhesives.get(plan.adhesive)?.form === 'wet'
-      ? []
-      : [unknownId('adhesive', 'an adhesive that is spread')]),
-    ...(catalogue.techniques.has(plan.tool) ? [] : [unknownId('tool', 'a tool')]),
-  ];
 }
 
 function said(

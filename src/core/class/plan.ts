@@ -1,80 +1,209 @@
 /** What the workshop sheet asks besides the project itself, and what stands there at first. */
 import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
-import { lengthSpec } from '../base/length-text';
-import type { PlanOf } from '../link/fields';
-import { DEFAULT_MAKE, makeSpecs, type MakeField, type MakePlan } from '../make/fields';
+import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
+import { lengthField } from '../link/length-field';
+import { A_PAPER } from '../paper/own-paper';
+import { BOARD, TOOL, WET_ADHESIVE } from '../records/kinds';
+import { makeSpecs, type MakeField, type MakePlan } from '../make/fields';
 import type { Stock } from '../make/piece';
-import { askedOfMake } from '../make/plan';
 import { STOCK_GRAINS } from '../cut/layout-types';
-
-const side = (key: string, what: string) => lengthSpec({}, key, what, 50, 5000);
-const grain = (key: string, what: string) => ({ kind: 'one-of', key, of: STOCK_GRAINS, what }) as const;
 
 /** Fixed order: links are written in it. The project's own fields come first, under its own keys. */
 export const CLASS_SPECS = {
   ...makeSpecs,
-  people: { kind: 'number', key: 'people', low: 1, high: 60, unit: '', what: 'The number of people', whole: true },
-  spare: { kind: 'number', key: 'spare', low: 0, high: 20, unit: '', what: 'The spare kits', whole: true },
-  day: { kind: 'text', key: 'day', pattern: /^(\d{4}-\d{2}-\d{2})?$/, what: 'The day' },
-  time: { kind: 'text', key: 'at', pattern: /^\d{1,2}:\d{2}$/, what: 'The time' },
-  hours: { kind: 'number', key: 'hours', low: 0.5, high: 12, unit: 'h', what: 'The class' },
-  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The covering paper' },
-  on: { kind: 'text', key: 'on', pattern: RECORD_ID, what: 'The board' },
-  adhesive: { kind: 'text', key: 'glue', pattern: RECORD_ID, what: 'The adhesive' },
-  tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
-  loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pots and brushes' },
-  celsius: { kind: 'number', key: 'celsius', low: 1, high: 40, unit: '°C', what: 'The room' },
-  humidity: { kind: 'number', key: 'rh', low: 5, high: 95, unit: '%', what: 'The humidity' },
-  ...{ boardWide: side('board-wide', 'The width of a board'), boardHigh: side('board-high', 'The height of a board') },
-  boardGrain: grain('board-grain', 'The grain of the board'),
-  ...{ paperWide: side('paper-wide', 'The width of a sheet'), paperHigh: side('paper-high', 'The height of a sheet') },
-  paperGrain: grain('paper-grain', 'The grain of the paper'),
-  ...{
-    clothWide: side('cloth-wide', 'The width of the cloth'),
-    clothHigh: side('cloth-high', 'The length of the cloth'),
+  people: {
+    kind: 'number',
+    key: 'people',
+    label: 'People',
+    what: 'The number of people',
+    low: 1,
+    high: 60,
+    unit: '',
+    whole: true,
+    usual: 8,
   },
-  clothGrain: grain('cloth-grain', 'The grain of the cloth'),
-  ...{
-    liningWide: side('lining-wide', 'The width of a lining sheet'),
-    liningHigh: side('lining-high', 'The height of a lining sheet'),
+  spare: {
+    kind: 'number',
+    key: 'spare',
+    label: 'Spare kits',
+    what: 'The spare kits',
+    low: 0,
+    high: 20,
+    unit: '',
+    whole: true,
+    usual: 1,
   },
-  liningGrain: grain('lining-grain', 'The grain of the lining'),
-} as const;
+  day: { kind: 'text', key: 'day', what: 'The day', pattern: /^(\d{4}-\d{2}-\d{2})?$/, usual: '' },
+  time: { kind: 'text', key: 'at', what: 'The time', pattern: /^\d{1,2}:\d{2}$/, usual: '14:00' },
+  hours: {
+    kind: 'number',
+    key: 'hours',
+    label: 'It lasts',
+    what: 'The class',
+    low: 0.5,
+    high: 12,
+    unit: 'h',
+    usual: 3,
+  },
+  paper: {
+    kind: 'text',
+    key: 'paper',
+    label: 'The covering is most like',
+    what: 'The covering paper',
+    pattern: PAPER_TEXT,
+    record: A_PAPER,
+    usual: 'marbled',
+  },
+  on: {
+    kind: 'text',
+    key: 'on',
+    label: 'On',
+    what: 'The board',
+    pattern: RECORD_ID,
+    record: BOARD,
+    usual: 'binders-board',
+  },
+  adhesive: {
+    kind: 'text',
+    key: 'glue',
+    label: 'The adhesive',
+    what: 'The adhesive',
+    pattern: RECORD_ID,
+    record: WET_ADHESIVE,
+    usual: 'pva-mc-1-1',
+  },
+  tool: {
+    kind: 'text',
+    key: 'tool',
+    label: 'Spread with',
+    what: 'The tool',
+    pattern: RECORD_ID,
+    record: TOOL,
+    usual: 'brush-full',
+  },
+  loss: {
+    kind: 'number',
+    key: 'loss',
+    label: 'Left in the pots',
+    what: 'What stays in pots and brushes',
+    low: 0,
+    high: 60,
+    unit: '%',
+    usual: 15,
+  },
+  celsius: { kind: 'number', key: 'celsius', label: 'Room', what: 'The room', low: 1, high: 40, unit: '°C', usual: 20 },
+  humidity: {
+    kind: 'number',
+    key: 'rh',
+    label: 'Humidity',
+    what: 'The humidity',
+    low: 5,
+    high: 95,
+    unit: '%',
+    usual: 50,
+  },
+  boardWide: lengthField({
+    key: 'board-wide',
+    label: 'Width',
+    what: 'The width of a board',
+    low: 50,
+    high: 5000,
+    usual: 700,
+  }),
+  boardHigh: lengthField({
+    key: 'board-high',
+    label: 'Height',
+    what: 'The height of a board',
+    low: 50,
+    high: 5000,
+    usual: 1000,
+  }),
+  boardGrain: {
+    kind: 'one-of',
+    key: 'board-grain',
+    label: 'Grain',
+    what: 'The grain of the board',
+    of: STOCK_GRAINS,
+    usual: 'long',
+  },
+  paperWide: lengthField({
+    key: 'paper-wide',
+    label: 'Width',
+    what: 'The width of a sheet',
+    low: 50,
+    high: 5000,
+    usual: 640,
+  }),
+  paperHigh: lengthField({
+    key: 'paper-high',
+    label: 'Height',
+    what: 'The height of a sheet',
+    low: 50,
+    high: 5000,
+    usual: 970,
+  }),
+  paperGrain: {
+    kind: 'one-of',
+    key: 'paper-grain',
+    label: 'Grain',
+    what: 'The grain of the paper',
+    of: STOCK_GRAINS,
+    usual: 'long',
+  },
+  clothWide: lengthField({
+    key: 'cloth-wide',
+    label: 'Width',
+    what: 'The width of the cloth',
+    low: 50,
+    high: 5000,
+    usual: 700,
+  }),
+  clothHigh: lengthField({
+    key: 'cloth-high',
+    label: 'Height',
+    what: 'The length of the cloth',
+    low: 50,
+    high: 5000,
+    usual: 1000,
+  }),
+  clothGrain: {
+    kind: 'one-of',
+    key: 'cloth-grain',
+    label: 'Grain',
+    what: 'The grain of the cloth',
+    of: STOCK_GRAINS,
+    usual: 'long',
+  },
+  liningWide: lengthField({
+    key: 'lining-wide',
+    label: 'Width',
+    what: 'The width of a lining sheet',
+    low: 50,
+    high: 5000,
+    usual: 700,
+  }),
+  liningHigh: lengthField({
+    key: 'lining-high',
+    label: 'Height',
+    what: 'The height of a lining sheet',
+    low: 50,
+    high: 5000,
+    usual: 1000,
+  }),
+  liningGrain: {
+    kind: 'one-of',
+    key: 'lining-grain',
+    label: 'Grain',
+    what: 'The grain of the lining',
+    of: STOCK_GRAINS,
+    usual: 'long',
+  },
+} as const satisfies FieldTable;
 
 export type ClassPlan = PlanOf<typeof CLASS_SPECS>;
 export type ClassField = keyof typeof CLASS_SPECS;
 
-export const DEFAULT_CLASS: ClassPlan = {
-  ...DEFAULT_MAKE,
-  people: 8,
-  spare: 1,
-  day: '',
-  time: '14:00',
-  hours: 3,
-  paper: 'marbled',
-  on: 'binders-board',
-  adhesive: 'pva-mc-1-1',
-  tool: 'brush-full',
-  loss: 15,
-  celsius: 20,
-  humidity: 50,
-  boardWide: 700,
-  boardHigh: 1000,
-  boardGrain: 'long',
-  paperWide: 640,
-  paperHigh: 970,
-  paperGrain: 'long',
-  clothWide: 700,
-  clothHigh: 1000,
-  clothGrain: 'long',
-  liningWide: 700,
-  liningHigh: 1000,
-  liningGrain: 'long',
-};
-
-const OWN = [
-  ...['people', 'spare', 'day', 'time', 'hours', 'paper', 'on', 'adhesive', 'tool', 'loss', 'celsius', 'humidity'],
-] as readonly ClassField[];
+export const DEFAULT_CLASS: ClassPlan = usualOf(CLASS_SPECS);
 
 /** The three fields that say in which sheets a stock is bought. */
 export const SHEET_FIELDS: Readonly<Record<Stock, readonly [ClassField, ClassField, ClassField]>> = {
@@ -83,13 +212,6 @@ export const SHEET_FIELDS: Readonly<Record<Stock, readonly [ClassField, ClassFie
   cloth: ['clothWide', 'clothHigh', 'clothGrain'],
   lining: ['liningWide', 'liningHigh', 'liningGrain'],
 };
-
-/** Fields this plan is asked; a slip anywhere else is out of sight. */
-export const askedOfClass = (plan: ClassPlan): readonly ClassField[] => [
-  ...askedOfMake(plan),
-  ...OWN,
-  ...Object.values(SHEET_FIELDS).flat(),
-];
 
 /**
  * The project alone, for the calculators that know of nothing else. An accordion's strips are as long as the inside

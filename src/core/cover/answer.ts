@@ -1,13 +1,12 @@
 /** The coverage calculator's answer: how much to have in hand, what it leaves on the work, and what the sheet makes of it. */
-import { unknownId } from '../base/record-id';
 import { areaOf, coatFromWeighing } from '../base/piece';
 import { cover, type Coverage } from '../adhesive/coverage';
-import { rowsOf, type CoverPlan, type NamedRow } from './plan';
+import { COVER_SPECS, rowsOf, type CoverPlan, type NamedRow } from './plan';
 import { filmFacts, classFacts } from './facts';
 import { figure, span, lowerFirst, formatAmount } from '../base/format';
 import { liquidOf, type Liquid } from '../adhesive/liquid';
 import type { Fact } from '../base/fact';
-import { isPaper } from '../paper/own-paper';
+import { unknownRecords } from '../link/fields';
 import { around, type Range } from '../base/quantity';
 import type { Catalogue } from '../records/records';
 import type { WetAdhesive } from '../records/adhesives';
@@ -31,7 +30,8 @@ export interface FlatFacts {
   readonly facts: readonly Fact[];
   readonly warnings: readonly string[];
 }
-export type FlatReckoner = (plan: CoverPlan, coverage: Coverage, catalogue: Catalogue) => FlatFacts;
+/** Undefined where it has not been reckoned: the amounts are told without it. */
+export type FlatReckoner = (plan: CoverPlan, coverage: Coverage, catalogue: Catalogue) => FlatFacts | undefined;
 
 /** `flat` reckons what the water does to the sheet (cover-flat.ts); a lesson that does not show it leaves it out. */
 export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatReckoner): Result<CoverAnswer> {
@@ -74,11 +74,7 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatRe
 
 function problemsOf(plan: CoverPlan, catalogue: Catalogue): InputError[] {
   return [
-    ...(catalogue.adhesives.get(plan.adhesive)?.form === 'wet'
-      ? []
-      : [unknownId('adhesive', 'an adhesive that is spread')]),
-    ...(catalogue.techniques.has(plan.tool) ? [] : [unknownId('tool', 'a tool')]),
-    ...(isPaper(plan.paper, catalogue) ? [] : [unknownId('paper', 'a paper')]),
+    ...unknownRecords(plan, COVER_SPECS, catalogue),
     ...(rowsOf(plan).length > 0
       ? []
       : [{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' } as const]),

@@ -1,10 +1,12 @@
 /** What the coverage calculator asks, and what stands there at first. */
 import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import type { Piece } from '../base/piece';
-import { lengthSpec } from '../base/length-text';
 import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
-import type { PlanOf } from '../link/fields';
+import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
+import { LENGTH_UNIT, lengthField } from '../link/length-field';
+import { A_PAPER } from '../paper/own-paper';
+import { TOOL, WET_ADHESIVE } from '../records/kinds';
 
 export const THINGS = [
   'notebook',
@@ -15,14 +17,58 @@ export const THINGS = [
   'own',
 ] as const satisfies readonly (PresetId | 'own')[];
 
+type Asking = { readonly thing: string; readonly coatFrom: string };
+const ofAPreset = ({ thing }: Asking) => thing !== 'own';
+const byTool = ({ coatFrom }: Asking) => coatFrom === 'tool';
+const byWeighing = ({ coatFrom }: Asking) => coatFrom === 'weighed';
+
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const COVER_SPECS = {
-  thing: { kind: 'one-of', key: 'thing', of: THINGS, what: 'What you cover' },
-  unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  width: lengthSpec({}, 'wide', 'The width', 5, 3000),
-  height: lengthSpec({}, 'high', 'The height', 5, 3000),
-  thickness: lengthSpec({}, 'thick', 'The thickness', 0.5, 500),
-  turnIn: lengthSpec({}, 'turn', 'The turn-in', 0, 100),
+  thing: {
+    kind: 'one-of',
+    key: 'thing',
+    label: 'What do you cover?',
+    of: THINGS,
+    what: 'What you cover',
+    usual: 'notebook',
+  },
+  unit: LENGTH_UNIT,
+  width: lengthField({
+    key: 'wide',
+    label: 'Its width',
+    what: 'The width',
+    low: 5,
+    high: 3000,
+    usual: 148,
+    asked: ofAPreset,
+  }),
+  height: lengthField({
+    key: 'high',
+    label: 'Its height',
+    what: 'The height',
+    low: 5,
+    high: 3000,
+    usual: 210,
+    asked: ofAPreset,
+  }),
+  thickness: lengthField({
+    key: 'thick',
+    label: 'Its thickness',
+    what: 'The thickness',
+    low: 0.5,
+    high: 500,
+    usual: 12,
+    asked: (plan: Asking) => ofAPreset(plan) && plan.thing !== 'lining' && plan.thing !== 'accordion',
+  }),
+  turnIn: lengthField({
+    key: 'turn',
+    label: 'Turn-in',
+    what: 'The turn-in',
+    low: 0,
+    high: 100,
+    usual: 18,
+    asked: ofAPreset,
+  }),
   pieces: {
     kind: 'list',
     key: 'pieces',
@@ -30,72 +76,147 @@ export const COVER_SPECS = {
     what: 'The pieces',
     parse: parseRows,
     show: showRows,
+    usual: '210x148x1t15_205x145x1',
+    asked: (plan: Asking) => !ofAPreset(plan),
   },
-  faces: { kind: 'one-of', key: 'faces', of: ['1', '2'], what: 'Faces glued' },
-  passes: { kind: 'number', key: 'coats', low: 1, high: 10, unit: '', what: 'The number of coats', whole: true },
-  adhesive: { kind: 'text', key: 'glue', pattern: RECORD_ID, what: 'The adhesive' },
-  coatFrom: { kind: 'one-of', key: 'coat', of: ['tool', 'weighed'], what: 'How the coat is known' },
-  tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
-  before: { kind: 'number', key: 'before', low: 0.01, high: 50000, unit: 'g', what: 'The board before' },
-  after: { kind: 'number', key: 'after', low: 0.01, high: 50000, unit: 'g', what: 'The board after' },
-  trialArea: { kind: 'number', key: 'trial', low: 1, high: 100000, unit: 'cm²', what: 'The area of the trial' },
-  loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pot and brush' },
-  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
-  makers: { kind: 'number', key: 'makers', low: 1, high: 500, unit: '', what: 'The number of makers', whole: true },
-  spare: { kind: 'number', key: 'spare', low: 0, high: 200, unit: '%', what: 'What is spare' },
-  bottle: { kind: 'number', optional: true, key: 'bottle', low: 1, high: 50000, unit: 'ml', what: 'The bottle' },
-  price: { kind: 'number', optional: true, key: 'price', low: 0, high: 100000, unit: '', what: 'The price of one' },
-} as const;
+  faces: { kind: 'one-of', key: 'faces', label: 'Glue on', of: ['1', '2'], what: 'Faces glued', usual: '1' },
+  passes: {
+    kind: 'number',
+    key: 'coats',
+    label: 'Coats',
+    low: 1,
+    high: 10,
+    unit: '',
+    what: 'The number of coats',
+    whole: true,
+    usual: 1,
+  },
+  adhesive: {
+    kind: 'text',
+    key: 'glue',
+    label: 'The adhesive',
+    pattern: RECORD_ID,
+    what: 'The adhesive',
+    record: WET_ADHESIVE,
+    usual: 'pva-mc-1-1',
+  },
+  coatFrom: {
+    kind: 'one-of',
+    key: 'coat',
+    label: 'Its coat',
+    of: ['tool', 'weighed'],
+    what: 'How the coat is known',
+    usual: 'tool',
+  },
+  tool: {
+    kind: 'text',
+    key: 'tool',
+    label: 'Spread with',
+    pattern: RECORD_ID,
+    what: 'The tool',
+    record: TOOL,
+    usual: 'brush-full',
+    asked: byTool,
+  },
+  before: {
+    kind: 'number',
+    key: 'before',
+    label: 'Board before',
+    low: 0.01,
+    high: 50000,
+    unit: 'g',
+    what: 'The board before',
+    usual: 120,
+    asked: byWeighing,
+  },
+  after: {
+    kind: 'number',
+    key: 'after',
+    label: 'Board after',
+    low: 0.01,
+    high: 50000,
+    unit: 'g',
+    what: 'The board after',
+    usual: 123.2,
+    asked: byWeighing,
+  },
+  trialArea: {
+    kind: 'number',
+    key: 'trial',
+    label: 'Area glued',
+    low: 1,
+    high: 100000,
+    unit: 'cm²',
+    what: 'The area of the trial',
+    usual: 500,
+    asked: byWeighing,
+  },
+  loss: {
+    kind: 'number',
+    key: 'loss',
+    label: 'Left in the pot',
+    low: 0,
+    high: 60,
+    unit: '%',
+    what: 'What stays in pot and brush',
+    usual: 15,
+  },
+  paper: {
+    kind: 'text',
+    key: 'paper',
+    label: 'The paper is most like',
+    pattern: PAPER_TEXT,
+    what: 'The paper',
+    record: A_PAPER,
+    usual: 'chiyogami',
+  },
+  makers: {
+    kind: 'number',
+    key: 'makers',
+    label: 'Makers',
+    low: 1,
+    high: 500,
+    unit: '',
+    what: 'The number of makers',
+    whole: true,
+    usual: 1,
+  },
+  spare: {
+    kind: 'number',
+    key: 'spare',
+    label: 'Spare',
+    low: 0,
+    high: 200,
+    unit: '%',
+    what: 'What is spare',
+    usual: 0,
+  },
+  bottle: {
+    kind: 'number',
+    optional: true,
+    key: 'bottle',
+    label: 'One bottle holds',
+    low: 1,
+    high: 50000,
+    unit: 'ml',
+    what: 'The bottle',
+  },
+  price: {
+    kind: 'number',
+    optional: true,
+    key: 'price',
+    label: 'and costs',
+    low: 0,
+    high: 100000,
+    unit: '',
+    what: 'The price of one',
+  },
+} as const satisfies FieldTable;
 
 export type CoverPlan = PlanOf<typeof COVER_SPECS>;
 export type CoverField = keyof typeof COVER_SPECS;
 
-export const DEFAULT_COVER: CoverPlan = {
-  thing: 'notebook',
-  unit: 'mm',
-  width: 148,
-  height: 210,
-  thickness: 12,
-  turnIn: 18,
-  pieces: '210x148x1t15_205x145x1',
-  faces: '1',
-  passes: 1,
-  adhesive: 'pva-mc-1-1',
-  coatFrom: 'tool',
-  tool: 'brush-full',
-  before: 120,
-  after: 123.2,
-  trialArea: 500,
-  loss: 15,
-  paper: 'chiyogami',
-  makers: 1,
-  spare: 0,
-  bottle: undefined,
-  price: undefined,
-};
-
-/** Fields this plan is asked; a slip anywhere else is out of sight. */
-export function askedOfCover({ thing, coatFrom }: Pick<CoverPlan, 'thing' | 'coatFrom'>): readonly CoverField[] {
-  const deep = thing === 'lining' || thing === 'accordion' ? [] : (['thickness'] as const);
-  const what = thing === 'own' ? (['pieces'] as const) : (['width', 'height', ...deep, 'turnIn'] as const);
-  const coat = coatFrom === 'tool' ? (['tool'] as const) : (['before', 'after', 'trialArea'] as const);
-  return [
-    'thing',
-    'unit',
-    ...what,
-    'faces',
-    'passes',
-    'adhesive',
-    'coatFrom',
-    ...coat,
-    'loss',
-    'paper',
-    'makers',
-    'spare',
-    'bottle',
-    'price',
-  ];
-}
+export const DEFAULT_COVER: CoverPlan = usualOf(COVER_SPECS);
 
 export interface NamedRow {
   readonly name?: string;

@@ -11,46 +11,54 @@ import {
   type Stock,
 } from './codec';
 import { parseCutPieces, parseStocks, showCutPieces, showStocks } from './rows';
-import { lengthSpec, type LengthUnit } from '../base/length-text';
-import type { PlanOf } from '../link/fields';
+import type { LengthUnit } from '../base/length-text';
+import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
+import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { encodePlan } from '../link/plan-link';
 import type { SheetPiece } from './layout-types';
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
 export const CUT_SPECS = {
-  unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
+  unit: LENGTH_UNIT,
   stocks: {
     kind: 'list',
     key: 'sheets',
-    pattern: STOCKS_PATTERN,
     what: 'The sheets',
+    pattern: STOCKS_PATTERN,
     parse: parseStocks,
     show: showStocks,
+    usual: 'board~700x1000~long_cover paper~500x700~long_endpaper~450x640~short',
   },
   pieces: {
     kind: 'list',
     key: 'pieces',
-    pattern: CUT_PIECES_PATTERN,
     what: 'The pieces',
+    pattern: CUT_PIECES_PATTERN,
     parse: parseCutPieces,
     show: showCutPieces,
+    usual:
+      '1~board~144x216x2~height_1~spine strip~17x216x1~height_2~cover~355x252x1~height_3~endpaper~296x210x2~height',
   },
-  kits: { kind: 'number', key: 'kits', low: 1, high: 200, unit: '', what: 'The number of kits', whole: true },
-  kerf: lengthSpec({}, 'kerf', 'What a cut takes away', 0, 10),
-} as const;
+  kits: {
+    kind: 'number',
+    key: 'kits',
+    label: 'Kits',
+    what: 'The number of kits',
+    low: 1,
+    high: 200,
+    unit: '',
+    whole: true,
+    usual: 6,
+  },
+  kerf: lengthField({ key: 'kerf', label: 'A cut takes', what: 'What a cut takes away', low: 0, high: 10, usual: 0 }),
+} as const satisfies FieldTable;
 
 export type CutPlan = PlanOf<typeof CUT_SPECS>;
 export type CutField = keyof typeof CUT_SPECS;
 export const CUT_FIELDS = Object.keys(CUT_SPECS) as readonly CutField[];
 
 /** A case in cloth for an A5 block, with its endpapers: by hand from the usual squares, joints and turn-ins. */
-export const DEFAULT_CUT: CutPlan = {
-  unit: 'mm',
-  stocks: 'board~700x1000~long_cover paper~500x700~long_endpaper~450x640~short',
-  pieces: '1~board~144x216x2~height_1~spine strip~17x216x1~height_2~cover~355x252x1~height_3~endpaper~296x210x2~height',
-  kits: 6,
-  kerf: 0,
-};
+export const DEFAULT_CUT: CutPlan = usualOf(CUT_SPECS);
 
 /** The stocks and pieces of a plan; a text that cannot be is an empty list. */
 export const stocksOf = ({ stocks }: Pick<CutPlan, 'stocks'>): readonly Stock[] => decodeStocks(stocks) ?? [];
@@ -98,4 +106,4 @@ export function cutPlanFor(
 }
 
 /** The tail of a link to the sheets calculator, without an answer. */
-export const cutTailFor = (plan: CutPlan): string => encodePlan(plan, CUT_SPECS, CUT_FIELDS, DEFAULT_CUT);
+export const cutTailFor = (plan: CutPlan): string => encodePlan(plan, CUT_SPECS);

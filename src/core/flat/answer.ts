@@ -3,8 +3,9 @@ import type { Direction } from '../joint/curl';
 import type { Fact } from '../base/fact';
 import type { Catalogue } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
-import { makingOf, flatProblems } from './making';
-import type { FlatPlan } from './plan';
+import { unknownRecords } from '../link/fields';
+import { makingOf } from './making';
+import { FLAT_SPECS, type FlatPlan } from './plan';
 import { flatAnswerFacts } from './facts';
 import { isPaperBoard } from './plies';
 import { layingCautions } from '../adhesive/hazards';
@@ -36,7 +37,7 @@ export interface FlatAnswer {
 }
 
 export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAnswer> {
-  const problems = flatProblems(plan, catalogue);
+  const problems = unknownRecords(plan, FLAT_SPECS, catalogue);
   if (problems.length > 0) return fail(problems);
   const making = makingOf(plan, catalogue);
   const bows = bowsOf(making);

@@ -5,7 +5,6 @@ import { ALCOHOL } from '../joint/constants';
 import { lowerFirst } from '../base/format';
 import type { Range } from '../base/quantity';
 import type { Adhesive, Catalogue, Substrate } from '../records/records';
-import type { InputError } from '../base/result';
 import type { FlatPlan } from './plan';
 import { flatPaper, type SheetOnBoard } from './plies';
 import type { Making } from './stages';
@@ -23,18 +22,6 @@ export function waterOf(adhesive: Adhesive, plan: FlatPlan, catalogue: Catalogue
 /** What a cover of this kind bends at all: a limp thing is not asked to lie flat. */
 export const boardsOf = (catalogue: Catalogue): ReadonlyMap<string, Substrate> =>
   new Map([...catalogue.substrates].filter(([, { limp }]) => !limp));
-
-export function flatProblems(plan: FlatPlan, catalogue: Catalogue): InputError[] {
-  const choose = (known: boolean, field: keyof FlatPlan, what: string): InputError[] =>
-    known ? [] : [{ field, code: 'unknown-id', message: `Choose ${what} from the list.` }];
-  return [
-    ...choose(flatPaper(catalogue, plan.paper) !== undefined, 'paper', 'a paper'),
-    ...choose(boardsOf(catalogue).has(plan.board), 'board', 'a board'),
-    ...choose(catalogue.adhesives.has(plan.adhesive), 'adhesive', 'an adhesive'),
-    ...choose(catalogue.techniques.has(plan.tool), 'tool', 'a tool'),
-    ...choose(flatPaper(catalogue, plan.liningPaper) !== undefined, 'liningPaper', 'a paper for the lining'),
-  ];
-}
 
 /** The work that a plan without problems asks about. */
 export function makingOf(plan: FlatPlan, catalogue: Catalogue): Making {

@@ -64,8 +64,6 @@ export type Field = Row &
   );
 
 /** Rows by the name of their field, in the order in which links are written. */
-export type Specs = FieldTable;
-export type Spec = Field;
 export type FieldTable = Readonly<Record<string, Field>>;
 
 type Kept<F extends Field> = F extends { readonly kind: 'number' | 'length' }
@@ -149,6 +147,12 @@ export function problemWith(name: string, field: Field, value: unknown, catalogu
   }
 }
 
+/** Records that a plan names and that are not there, each beside its field. */
+export const unknownRecords = <S extends FieldTable>(plan: PlanOf<S>, fields: S, catalogue: object): InputError[] =>
+  Object.entries(fields).flatMap(([name, field]) =>
+    field.record ? (problemWith(name, field, plan[name], catalogue) ?? []) : [],
+  );
+
 /** The value of one text, a length in mm without its unit; or what is wrong with it. */
 export function valueOf(name: string, field: Field, text: string): Result<unknown> {
   const tidy = text.trim();
@@ -183,8 +187,8 @@ function typedValueOf(
 export function readTexts<S extends FieldTable>(
   texts: TextsOf<S>,
   fields: S,
-  asked: readonly (keyof S)[] | undefined,
   fallback: PlanOf<S>,
+  asked?: readonly (keyof S)[],
 ): { plan: PlanOf<S>; problems: readonly InputError[] } {
   const slips = new Map<string, readonly InputError[]>();
   const entries = Object.entries(fields).map(([name, field]) => {

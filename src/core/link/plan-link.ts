@@ -1,6 +1,6 @@
 /** A plan as the tail of a link; `read-plan-link.ts` reads it back. */
 import { writePairs } from './pairs';
-import { askedOf, usualOf, type Field, type FieldTable, type PlanOf } from './fields';
+import { isAsked, type Field, type FieldTable, type PlanOf } from './fields';
 
 /** Version of the link's own form. */
 export const FORMAT = '1';
@@ -16,16 +16,10 @@ export function linkTextOf(field: Field, value: unknown): string | undefined {
 }
 
 /** A plan as the tail of a link: what is asked always, the rest where it is not as usual; `seen` is the sender's answer. */
-export function encodePlan<S extends FieldTable>(
-  plan: PlanOf<S>,
-  fields: S,
-  asked: readonly (keyof S)[] = askedOf(plan, fields),
-  usual: PlanOf<S> = usualOf(fields),
-  seen?: string,
-): string {
+export function encodePlan<S extends FieldTable>(plan: PlanOf<S>, fields: S, seen?: string): string {
   const pairs = Object.entries(fields).flatMap(([name, field]): [string, string][] => {
     const text = linkTextOf(field, plan[name]);
-    if (text === linkTextOf(field, usual[name]) && (text === undefined || !asked.includes(name))) return [];
+    if (text === linkTextOf(field, field.usual) && (text === undefined || !isAsked(field, plan))) return [];
     return [[field.key, text ?? '']];
   });
   return writePairs([['v', FORMAT], ...pairs, ...(seen === undefined ? [] : [['seen', seen] as [string, string]])]);

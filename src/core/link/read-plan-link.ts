@@ -1,6 +1,6 @@
 /** A calculator's plan from the tail of a link. Nothing that is pasted here can throw. */
 import { parsePairs } from './pairs';
-import { usualOf, valueOf, type Field, type FieldTable, type PlanOf } from './fields';
+import { valueOf, type Field, type FieldTable, type PlanOf } from './fields';
 import { FORMAT, linkTextOf } from './plan-link';
 
 export interface DecodedPlan<S extends FieldTable> {
@@ -20,21 +20,17 @@ export const fieldInLink = (field: Field, value: unknown): string =>
   field.kind === 'ids' ? field.key : partName(field.key, linkTextOf(field, value) ?? '');
 
 /** Any text to a plan; never throws. */
-export function decodePlan<S extends FieldTable>(
-  text: unknown,
-  fields: S,
-  usual: PlanOf<S> = usualOf(fields),
-): DecodedPlan<S> {
+export function decodePlan<S extends FieldTable>(text: unknown, fields: S): DecodedPlan<S> {
   const { query, broken } = parsePairs(text);
   const dropped = broken.map((key) => key.slice(0, MOST_SHOWN));
   const drop = (key: string) => dropped.push(partName(key, query.get(key)!));
   if (query.has('v') && query.get('v') !== FORMAT) drop('v');
   const entries = Object.entries(fields).map(([name, field]) => {
     const carried = query.get(field.key);
-    if (carried === undefined) return [name, usual[name]];
+    if (carried === undefined) return [name, field.usual];
     const { value, whole } = carriedBy(name, field, carried);
     if (!whole) drop(field.key);
-    return [name, whole || Array.isArray(value) ? value : usual[name]];
+    return [name, value];
   });
   const seen = query.get('seen');
   return { plan: Object.fromEntries(entries) as PlanOf<S>, dropped, ...(seen !== undefined && { seen }) };

@@ -1,12 +1,14 @@
 /** The project calculator's answer: what to cut, drawn and in a table, in which order, and what to look out for. */
 import { asTyped, inUnit, type LengthUnit } from '../base/length-text';
 import { cutText, withMark } from './cut';
-import type { ProjectId, MakePlan } from './fields';
+import type { MakePlan } from './fields';
+import type { ProjectId } from './projects';
 import { layOut, type Picture } from './picture';
 import { cutSizeOf, type Grain, type MakePiece, type Stock } from './piece';
-import { MEASURES, type MeasureId } from './measures';
+import type { MeasureId } from './measures';
 import { makePieces } from './pieces';
-import { askedOfMake, measuresOf, PROJECTS, thicknessOf, usualFor } from './plan';
+import { measuresOf, thicknessOf, usualFor } from './plan';
+import { bearsOn, PROJECTS } from './projects';
 import { makeSteps } from './steps';
 import { makeWarnings } from './warnings';
 import { SKETCHES } from './sketches';
@@ -86,8 +88,8 @@ export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
     pictures: SKETCHES[plan.project](plan, m).map((sketch) => layOut(sketch, unit)),
     ...carefully(makeSteps(plan, m)),
     warnings: makeWarnings(plan, m),
-    measures: askedOfMake(plan)
-      .filter((field): field is MeasureId => field in MEASURES)
+    measures: PROJECTS[plan.project].measures
+      .filter((id) => bearsOn(id, plan))
       .map((id) => ({ id, usual: usualText(id, usualFor(plan)[id], unit) })),
     figures: [head.widthMm, head.heightMm, cutBig.widthMm, cutBig.heightMm, count],
   });

@@ -1,7 +1,7 @@
 /** The drawings of each project; cases and portfolios have a file of their own. */
 import { stripsOf } from './accordion';
 import { insideOf, lidOf, trayOf } from './box';
-import type { ProjectId } from './fields';
+import type { ProjectId } from './projects';
 import { allRound } from './piece';
 import { notebook, portfolio, type Draw } from './sketch-case';
 import { panelBoard, slipCaseOutside, type Tray } from '../base/board-sizes';

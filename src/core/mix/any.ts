@@ -5,14 +5,14 @@ import { mixPaste } from './paste';
 import type { MixPlan } from './plan';
 import { mixPowder } from './powder';
 import type { Catalogue } from '../records/records';
-import { fail, type Result } from '../base/result';
+import { LOADING, type Loading, type Result } from '../base/result';
 
-export type MixAnswerer = (plan: MixPlan, catalogue: Catalogue) => Result<MixAnswer>;
+export type MixAnswerer = (plan: MixPlan, catalogue: Catalogue) => Result<MixAnswer> | Loading;
 
-/** `stretched` answers the one kind that asks the chooser's model; until it is there such a plan has no answer, and no fault either. */
+/** Kinds of job are answered each by its own file; `stretched` answers the one that asks the chooser's model. */
 export const mixAnswerer =
-  (stretched: MixAnswerer = () => fail([])): MixAnswerer =>
-  (plan, catalogue) => {
+  <R extends Result<MixAnswer> | Loading>(stretched: (plan: MixPlan, catalogue: Catalogue) => R) =>
+  (plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> | R => {
     switch (plan.kind) {
       case 'powder':
         return mixPowder(plan, catalogue);
@@ -26,3 +26,6 @@ export const mixAnswerer =
         return mixByCorrecting(plan, catalogue);
     }
   };
+
+/** Answers every kind but the one that asks the chooser's model, which is still to come. */
+export const mixWithoutModel = mixAnswerer((): Loading => LOADING);

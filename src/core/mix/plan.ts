@@ -1,6 +1,8 @@
 /** What the mixing calculator asks: its kinds of job, their fields, and what stands there at first. */
 import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
-import type { PlanOf } from '../link/fields';
+import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
+import { A_PAPER } from '../paper/own-paper';
+import { TOOL } from '../records/kinds';
 
 export const MIX_KINDS = ['powder', 'paste', 'stretch', 'dilute', 'correct'] as const;
 export type MixKind = (typeof MIX_KINDS)[number];
@@ -22,95 +24,315 @@ export const JARS = [...POWDERS, ...STARCHES, 'pva', 'eva'] as const;
 export const VESSELS = ['pan', 'double-boiler', 'microwave'] as const;
 export const PASTE_TARGETS = ['as-cooked', 'covering', 'hinging', 'lining'] as const;
 
-const percent = (key: string, what: string, low = 0.05, high = 60) =>
-  ({ kind: 'number', key, low, high, unit: '%', what }) as const;
+interface Asking {
+  readonly kind: string;
+  readonly aim: string;
+  readonly from: string;
+}
+const forKinds =
+  (...kinds: readonly MixKind[]) =>
+  ({ kind }: Pick<Asking, 'kind'>): boolean =>
+    kinds.some((one) => one === kind);
+const byParts = ({ kind, aim }: Asking) => kind === 'stretch' && aim === 'parts';
+const fromWhatIsLeft = ({ kind, from }: Asking) => kind === 'stretch' && from === 'have';
+/** What is asked wherever the amount follows from the work, and not from what there is. */
+const forTheWork = (plan: Asking) => plan.kind !== 'correct' && !fromWhatIsLeft(plan);
 
 /** Fixed order: links are written in it. */
 export const MIX_SPECS = {
-  kind: { kind: 'one-of', key: 'do', of: MIX_KINDS, what: 'What to do' },
-  powder: { kind: 'one-of', key: 'powder', of: POWDERS, what: 'The powder' },
-  grade: { kind: 'number', optional: true, key: 'grade', low: 15, high: 100000, unit: 'mPa·s', what: 'The grade' },
-  percent: percent('percent', 'The strength', 0.05, 40),
-  basis: { kind: 'one-of', key: 'per', of: ['w/v', 'w/w'], what: 'How per cent is counted' },
-  starch: { kind: 'one-of', key: 'starch', of: STARCHES, what: 'The starch' },
-  waterParts: { kind: 'number', key: 'water', low: 3, high: 10, unit: 'parts', what: 'The water' },
-  by: { kind: 'one-of', key: 'by', of: ['mass', 'volume'], what: 'How parts are measured' },
-  boiledOff: { kind: 'number', key: 'steam', low: 0, high: 50, unit: '%', what: 'The water boiled off' },
-  use: { kind: 'one-of', key: 'for', of: PASTE_TARGETS, what: 'What the paste is for' },
-  vessel: { kind: 'one-of', key: 'cook', of: VESSELS, what: 'What it is cooked in' },
-  base: { kind: 'one-of', key: 'base', of: BASES, what: 'What is stretched' },
-  extender: { kind: 'one-of', key: 'with', of: EXTENDERS, what: 'What it is stretched with' },
-  aim: { kind: 'one-of', key: 'aim', of: ['parts', 'solids'], what: 'What is given' },
-  baseParts: { kind: 'number', key: 'base-parts', low: 0.1, high: 20, unit: 'parts', what: 'The parts of it' },
-  extenderParts: { kind: 'number', key: 'with-parts', low: 0, high: 20, unit: 'parts', what: 'The parts added' },
-  solids: percent('solids', 'The solids of the mix', 1, 60),
-  from: { kind: 'one-of', key: 'from', of: ['need', 'have'], what: 'Where to start' },
-  haveGrams: { kind: 'number', key: 'have-g', low: 1, high: 50000, unit: 'g', what: 'What you have left' },
-  paper: { kind: 'text', key: 'paper', pattern: PAPER_TEXT, what: 'The paper' },
-  tool: { kind: 'text', key: 'tool', pattern: RECORD_ID, what: 'The tool' },
-  celsius: { kind: 'number', key: 'room', low: 1, high: 40, unit: '°C', what: 'The room' },
-  jar: { kind: 'one-of', key: 'jar', of: JARS, what: 'What is in the jar' },
-  have: { kind: 'number', key: 'have', low: 1, high: 50000, unit: 'ml', what: 'What you have' },
-  stock: percent('is', 'Its strength'),
-  target: percent('want', 'The strength you want'),
-  need: { kind: 'number', key: 'need', low: 1, high: 50000, unit: 'ml', what: 'The amount on the work' },
-  loss: { kind: 'number', key: 'loss', low: 0, high: 60, unit: '%', what: 'What stays in pot and brush' },
-  scale: { kind: 'one-of', key: 'scale', of: ['1', '0.1', '0.01'], what: 'The step of the scale' },
-} as const;
+  kind: {
+    kind: 'one-of',
+    key: 'do',
+    label: 'What do you want to do?',
+    what: 'What to do',
+    of: MIX_KINDS,
+    usual: 'powder',
+  },
+  powder: {
+    kind: 'one-of',
+    key: 'powder',
+    label: 'The powder',
+    what: 'The powder',
+    of: POWDERS,
+    usual: 'methylcellulose',
+    asked: forKinds('powder'),
+  },
+  grade: {
+    kind: 'number',
+    key: 'grade',
+    label: 'Grade, if another',
+    what: 'The grade',
+    low: 15,
+    high: 100000,
+    unit: 'mPa·s',
+    optional: true,
+    asked: forKinds('powder'),
+  },
+  percent: {
+    kind: 'number',
+    key: 'percent',
+    label: 'Strength',
+    what: 'The strength',
+    low: 0.05,
+    high: 40,
+    unit: '%',
+    usual: 2.5,
+    asked: forKinds('powder'),
+  },
+  basis: {
+    kind: 'one-of',
+    key: 'per',
+    label: 'Per cent means',
+    what: 'How per cent is counted',
+    of: ['w/v', 'w/w'],
+    usual: 'w/v',
+    asked: forKinds('powder', 'dilute', 'correct'),
+  },
+  starch: {
+    kind: 'one-of',
+    key: 'starch',
+    label: 'The starch',
+    what: 'The starch',
+    of: STARCHES,
+    usual: 'wheat-starch',
+    asked: forKinds('paste'),
+  },
+  waterParts: {
+    kind: 'number',
+    key: 'water',
+    label: 'Water to 1 of starch',
+    what: 'The water',
+    low: 3,
+    high: 10,
+    unit: 'parts',
+    usual: 4,
+    asked: forKinds('paste'),
+  },
+  by: {
+    kind: 'one-of',
+    key: 'by',
+    label: 'Parts by',
+    what: 'How parts are measured',
+    of: ['mass', 'volume'],
+    usual: 'mass',
+    asked: forKinds('paste'),
+  },
+  boiledOff: {
+    kind: 'number',
+    key: 'steam',
+    label: 'Water that boils off',
+    what: 'The water boiled off',
+    low: 0,
+    high: 50,
+    unit: '%',
+    usual: 10,
+    asked: forKinds('paste'),
+  },
+  use: {
+    kind: 'one-of',
+    key: 'for',
+    label: 'Thin it for',
+    what: 'What the paste is for',
+    of: PASTE_TARGETS,
+    usual: 'lining',
+    asked: forKinds('paste'),
+  },
+  vessel: {
+    kind: 'one-of',
+    key: 'cook',
+    label: 'Cooked in',
+    what: 'What it is cooked in',
+    of: VESSELS,
+    usual: 'pan',
+    // A pan goes without saying, and so links of before it was asked stay as they were.
+    asked: () => false,
+  },
+  base: {
+    kind: 'one-of',
+    key: 'base',
+    label: 'Stretch',
+    what: 'What is stretched',
+    of: BASES,
+    usual: 'pva',
+    asked: forKinds('stretch'),
+  },
+  extender: {
+    kind: 'one-of',
+    key: 'with',
+    label: 'with',
+    what: 'What it is stretched with',
+    of: EXTENDERS,
+    usual: 'methylcellulose-1-5',
+    asked: forKinds('stretch'),
+  },
+  aim: {
+    kind: 'one-of',
+    key: 'aim',
+    label: 'Given as',
+    what: 'What is given',
+    of: ['parts', 'solids'],
+    usual: 'parts',
+    asked: forKinds('stretch'),
+  },
+  baseParts: {
+    kind: 'number',
+    key: 'base-parts',
+    label: 'Parts of PVA',
+    what: 'The parts of it',
+    low: 0.1,
+    high: 20,
+    unit: 'parts',
+    usual: 1,
+    asked: byParts,
+  },
+  extenderParts: {
+    kind: 'number',
+    key: 'with-parts',
+    label: 'Parts added',
+    what: 'The parts added',
+    low: 0,
+    high: 20,
+    unit: 'parts',
+    usual: 1,
+    asked: byParts,
+  },
+  solids: {
+    kind: 'number',
+    key: 'solids',
+    label: 'Solids of the mix',
+    what: 'The solids of the mix',
+    low: 1,
+    high: 60,
+    unit: '%',
+    usual: 30,
+    asked: (plan: Asking) => plan.kind === 'stretch' && plan.aim === 'solids',
+  },
+  from: {
+    kind: 'one-of',
+    key: 'from',
+    label: 'Start from',
+    what: 'Where to start',
+    of: ['need', 'have'],
+    usual: 'need',
+    asked: forKinds('stretch'),
+  },
+  haveGrams: {
+    kind: 'number',
+    key: 'have-g',
+    label: 'PVA left',
+    what: 'What you have left',
+    low: 1,
+    high: 50000,
+    unit: 'g',
+    usual: 80,
+    asked: fromWhatIsLeft,
+  },
+  paper: {
+    kind: 'text',
+    key: 'paper',
+    label: 'To be laid under',
+    what: 'The paper',
+    pattern: PAPER_TEXT,
+    record: A_PAPER,
+    usual: 'chiyogami',
+    asked: forKinds('stretch'),
+  },
+  tool: {
+    kind: 'text',
+    key: 'tool',
+    label: 'Spread with',
+    what: 'The tool',
+    pattern: RECORD_ID,
+    record: TOOL,
+    usual: 'brush-full',
+    asked: forKinds('stretch'),
+  },
+  celsius: {
+    kind: 'number',
+    key: 'room',
+    label: 'Room',
+    what: 'The room',
+    low: 1,
+    high: 40,
+    unit: '°C',
+    usual: 20,
+    asked: forKinds('stretch'),
+  },
+  jar: {
+    kind: 'one-of',
+    key: 'jar',
+    label: 'In the jar',
+    what: 'What is in the jar',
+    of: JARS,
+    usual: 'methylcellulose',
+    asked: forKinds('dilute', 'correct'),
+  },
+  have: {
+    kind: 'number',
+    key: 'have',
+    label: 'I have',
+    what: 'What you have',
+    low: 1,
+    high: 50000,
+    unit: 'ml',
+    usual: 120,
+    asked: forKinds('correct'),
+  },
+  stock: {
+    kind: 'number',
+    key: 'is',
+    label: 'It is',
+    what: 'Its strength',
+    low: 0.05,
+    high: 60,
+    unit: '%',
+    usual: 4,
+    asked: forKinds('dilute', 'correct'),
+  },
+  target: {
+    kind: 'number',
+    key: 'want',
+    label: 'I want',
+    what: 'The strength you want',
+    low: 0.05,
+    high: 60,
+    unit: '%',
+    usual: 2.5,
+    asked: forKinds('dilute', 'correct'),
+  },
+  need: {
+    kind: 'number',
+    key: 'need',
+    label: 'For the work',
+    what: 'The amount on the work',
+    low: 1,
+    high: 50000,
+    unit: 'ml',
+    usual: 200,
+    asked: forTheWork,
+  },
+  loss: {
+    kind: 'number',
+    key: 'loss',
+    label: 'Left in the pot',
+    what: 'What stays in pot and brush',
+    low: 0,
+    high: 60,
+    unit: '%',
+    usual: 10,
+    asked: forTheWork,
+  },
+  scale: {
+    kind: 'one-of',
+    key: 'scale',
+    label: 'Scale steps of',
+    what: 'The step of the scale',
+    of: ['1', '0.1', '0.01'],
+    usual: '0.1',
+  },
+} as const satisfies FieldTable;
 
 export type MixPlan = PlanOf<typeof MIX_SPECS>;
 export type MixField = keyof typeof MIX_SPECS;
 
-export const DEFAULT_MIX: MixPlan = {
-  kind: 'powder',
-  powder: 'methylcellulose',
-  grade: undefined,
-  percent: 2.5,
-  basis: 'w/v',
-  starch: 'wheat-starch',
-  waterParts: 4,
-  by: 'mass',
-  boiledOff: 10,
-  use: 'lining',
-  vessel: 'pan',
-  base: 'pva',
-  extender: 'methylcellulose-1-5',
-  aim: 'parts',
-  baseParts: 1,
-  extenderParts: 1,
-  solids: 30,
-  from: 'need',
-  haveGrams: 80,
-  paper: 'chiyogami',
-  tool: 'brush-full',
-  celsius: 20,
-  jar: 'methylcellulose',
-  have: 120,
-  stock: 4,
-  target: 2.5,
-  need: 200,
-  loss: 10,
-  scale: '0.1',
-};
-
-const AMOUNT = ['need', 'loss', 'scale'] as const;
-
-/** Fields that this plan's kind of job asks for; a slip anywhere else is out of sight. */
-export function askedIn({ kind, aim, from }: Pick<MixPlan, 'kind' | 'aim' | 'from'>): readonly MixField[] {
-  switch (kind) {
-    case 'powder':
-      return ['kind', 'powder', 'grade', 'percent', 'basis', ...AMOUNT];
-    case 'paste':
-      // not the vessel: a pan goes without saying, and so links of before it was asked stay as they were
-      return ['kind', 'starch', 'waterParts', 'by', 'boiledOff', 'use', ...AMOUNT];
-    case 'stretch': {
-      const how = aim === 'parts' ? (['baseParts', 'extenderParts'] as const) : (['solids'] as const);
-      const amount = from === 'need' ? AMOUNT : (['haveGrams', 'scale'] as const);
-      return ['kind', 'base', 'extender', 'aim', ...how, 'from', ...amount, 'paper', 'tool', 'celsius'];
-    }
-    case 'dilute':
-      return ['kind', 'jar', 'stock', 'target', 'basis', ...AMOUNT];
-    case 'correct':
-      return ['kind', 'jar', 'have', 'stock', 'target', 'basis', 'scale'];
-  }
-}
+export const DEFAULT_MIX: MixPlan = usualOf(MIX_SPECS);

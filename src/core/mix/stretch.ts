@@ -1,10 +1,10 @@
 /** PVA made to go further: portions, solids, thickness, slip, the film it leaves, and how far it can go. */
-import { unknownId } from '../base/record-id';
+import { unknownRecords } from '../link/fields';
 import { durationSpan, figure, withUnit, lowerFirst, formatAmount } from '../base/format';
 import type { MixAnswer } from './answer';
-import { isPaper, paperInSentence } from '../paper/own-paper';
+import { paperInSentence } from '../paper/own-paper';
 import { filmFacts, keeps, reach, stretchSteps } from './reach';
-import type { MixPlan } from './plan';
+import { MIX_SPECS, type MixPlan } from './plan';
 import { batchFor, inJug, onScale, thicknessWords } from './words';
 import type { Catalogue, Technique } from '../records/records';
 import { ingredientsOf } from '../adhesive/hazards';
@@ -19,7 +19,7 @@ import { liquidOf } from '../adhesive/liquid';
  * large and a page may want its first answer before it has come.
  */
 export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipReckoner): Result<MixAnswer> {
-  const unknown = unknownIds(plan, catalogue);
+  const unknown = unknownRecords(plan, MIX_SPECS, catalogue);
   if (unknown.length > 0) return fail(unknown);
   const base = liquidOf(alone(plan.base, catalogue), catalogue);
   const added = liquidOf(alone(plan.extender, catalogue), catalogue);
@@ -113,13 +113,6 @@ function naturesIn(id: string, catalogue: Catalogue): readonly Nature[] {
   const adhesive = catalogue.adhesives.get(id);
   const ingredients = adhesive ? ingredientsOf(adhesive, catalogue) : [catalogue.ingredients.get(id)!];
   return ingredients.flatMap(({ hazards }) => hazards);
-}
-
-function unknownIds(plan: MixPlan, catalogue: Catalogue): InputError[] {
-  return [
-    ...(isPaper(plan.paper, catalogue) ? [] : [unknownId('paper', 'a paper')]),
-    ...(catalogue.techniques.has(plan.tool) ? [] : [unknownId('tool', 'a tool')]),
-  ];
 }
 
 const solidsOutOfReach = (asked: number, least: number, most: number): InputError => ({

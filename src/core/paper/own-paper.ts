@@ -83,6 +83,9 @@ export function isPaper(text: string, catalogue: Catalogue): boolean {
   return paper.caliper === undefined || densityIsPossible(weight, paper.caliper);
 }
 
+/** For a field that holds a paper of the shelf or of one's own. */
+export const A_PAPER = { called: 'a paper', isOne: isPaper } as const;
+
 /** What a paper is called: its own name, or that of its kind. The text must name one (`isPaper`). */
 export function paperName(text: string, catalogue: Catalogue): string {
   const paper = readPaper(text)!;

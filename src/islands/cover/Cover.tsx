@@ -2,6 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { useLayoutEffect, useMemo } from 'preact/hooks';
 import type { FlatFacts } from '../../core/cover/answer';
+import { DEFAULT_COVER } from '../../core/cover/plan';
 import { openCover } from '../../stores/cover/open-cover';
 import { ClassFields } from './ClassFields';
 import { CoverDetails, CoverPieces, MixLink } from './CoverDetails';
@@ -20,7 +21,7 @@ interface Props {
 const prefix = 'cover-';
 
 export default function Cover({ address, mixAddress, flat }: Props) {
-  const store = useMemo(() => openCover(() => flat), []);
+  const store = useMemo(() => openCover((plan) => (plan === DEFAULT_COVER ? flat : undefined)), []);
   const { answer } = useStore(store.$solved);
   // Before the frame reads the link, which is in an effect of its own.
   useLayoutEffect(() => {

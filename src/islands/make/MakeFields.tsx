@@ -2,7 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { MakeField } from '../../core/make/fields';
-import { PROJECTS } from '../../core/make/plan';
+import { PROJECTS, type AskedOfSome } from '../../core/make/projects';
 import { OneOfField, PickOf, TextOf, type FieldStore } from '../parts/PlanField';
 import { UnitField } from '../parts/UnitField';
 
@@ -20,7 +20,7 @@ export function MakeFields(props: MakeFieldsProps) {
   const { project, unit } = useStore(store.$texts);
   // A link or a list can only name a project that there is.
   const { of, asks } = PROJECTS[project as keyof typeof PROJECTS];
-  const has = (field: MakeField) => asks.includes(field);
+  const has = (field: AskedOfSome) => asks.includes(field);
   return (
     <>
       <OneOfField<MakeField> {...props} field="project" label="What do you make?" options={PROJECT_OPTIONS} />
@@ -98,26 +98,26 @@ function AccordionFields(props: MakeFieldsProps) {
 
 function MoreFields(props: MakeFieldsProps) {
   const { project } = useStore(props.store.$texts);
-  const pick = (field: MakeField, label: string, pairs: readonly (readonly [string, string])[]) =>
+  const pick = (field: AskedOfSome, pairs: readonly (readonly [string, string])[]) =>
     PROJECTS[project as keyof typeof PROJECTS].asks.includes(field) && (
-      <PickOf<MakeField> {...props} field={field} label={label} options={options(pairs)} />
+      <PickOf<MakeField> {...props} field={field} options={options(pairs)} />
     );
   return (
     <div class="field-row">
-      {pick('cover', 'Covering', [
+      {pick('cover', [
         ['full', 'one piece'],
         ['quarter', 'spine cloth and two sides'],
       ])}
-      {pick('back', 'Back of the block', [
+      {pick('back', [
         ['none', 'nothing on it'],
         ['lining', 'a lining'],
         ['hollow', 'a hollow'],
       ])}
-      {pick('lined', 'Lined inside', [
+      {pick('lined', [
         ['yes', 'yes'],
         ['no', 'no'],
       ])}
-      {pick('ties', 'Ties', [
+      {pick('ties', [
         ['0', 'none'],
         ['1', 'one pair'],
         ['3', 'three pairs'],

@@ -4,7 +4,7 @@
  */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo } from 'preact/hooks';
-import { mixAnswerer } from '../../core/mix/any';
+import { mixAnswerer, mixWithoutModel } from '../../core/mix/any';
 import { openMix } from '../../stores/mix/open-mix';
 import { KindField, MixFields } from './MixFields';
 import { MixFacts, MixPlates, MixSteps } from './MixDetails';
@@ -21,7 +21,7 @@ interface Props {
 const prefix = 'mix-';
 
 export default function Mix({ cautions, address }: Props) {
-  const store = useMemo(() => openMix(mixAnswerer()), []);
+  const store = useMemo(() => openMix(mixWithoutModel), []);
   const { answer } = useStore(store.$solved);
   const { kind } = useStore(store.$texts);
   useEffect(() => {

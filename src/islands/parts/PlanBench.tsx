@@ -6,7 +6,7 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
-import type { Specs } from '../../core/link/fields';
+import type { FieldTable } from '../../core/link/fields';
 import type { PlanStore } from '../../stores/shared/plan';
 import { loadPlan } from '../../stores/shared/plan-link';
 import { syncAddress } from '../../stores/shared/url-sync';
@@ -14,7 +14,7 @@ import { LinkSaid, OtherFigures } from './LinkSaid';
 import { ProblemList } from './ProblemList';
 import { SendLink } from './SendLink';
 
-interface Props<S extends Specs, A> {
+interface Props<S extends FieldTable, A> {
   readonly store: PlanStore<S, A>;
   /** of every id in this calculator */
   readonly prefix: string;
@@ -31,13 +31,14 @@ interface Props<S extends Specs, A> {
   readonly last?: ComponentChildren;
 }
 
-export function PlanBench<S extends Specs, A>(props: Props<S, A>) {
+export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
   const { store, prefix, address, brief, asks = 'What you have', inputs, answer, rest, last } = props;
   const problems = useStore(store.$problems);
   const { dropped } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
   const tail = useStore(store.$tail);
-  const stale = problems.length > 0 ? ' stale' : '';
+  const isLoading = useStore(store.$isLoading);
+  const stale = problems.length > 0 || isLoading ? ' stale' : '';
   useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
   return (
     <div class="bench">

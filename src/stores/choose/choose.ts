@@ -35,7 +35,7 @@ export function jobOfTexts(
   texts: JobTexts,
   catalogue: Catalogue,
 ): { job?: SettledJob; problems: readonly InputError[] } {
-  const { plan, problems: slips } = readTexts(texts, JOB_FIELDS, undefined, USUAL);
+  const { plan, problems: slips } = readTexts(texts, JOB_FIELDS, USUAL);
   const job = jobOfPlan(plan);
   const problems = [...slips, ...jobProblems(job, catalogue)];
   return problems.length > 0 ? { problems } : { job: job as SettledJob, problems };

@@ -5,7 +5,7 @@ import { encodeJob } from '../../core/choose/write-link';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { Catalogue } from '../../core/records/records';
 import { classAnswer, type SlowParts, type ClassAnswer } from '../../core/class/answer';
-import { askedOfClass, DEFAULT_CLASS, CLASS_SPECS, type ClassPlan } from '../../core/class/plan';
+import { DEFAULT_CLASS, CLASS_SPECS, type ClassPlan } from '../../core/class/plan';
 import { changeUnit } from '../shared/change-unit';
 import { createPlan, type PlanStore } from '../shared/plan';
 import { remembering } from '../shared/memoize';
@@ -29,8 +29,6 @@ export function createClass(
   const store = createPlan<typeof CLASS_SPECS, ClassAnswer>(
     {
       fields: CLASS_SPECS,
-      usual: DEFAULT_CLASS,
-      asked: askedOfClass,
       answer: (plan) => classAnswer(plan, catalogue, slow),
     },
     start,

@@ -1,6 +1,6 @@
 /** The coverage calculator's state. */
 import { coverAnswer, type CoverAnswer, type FlatReckoner } from '../../core/cover/answer';
-import { askedOfCover, COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../core/cover/plan';
+import { COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../core/cover/plan';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { Catalogue } from '../../core/records/records';
 import { changeUnit } from '../shared/change-unit';
@@ -19,8 +19,6 @@ export function createCover(catalogue: Catalogue, flat?: FlatReckoner, start: Co
   const store = createPlan<typeof COVER_SPECS, CoverAnswer>(
     {
       fields: COVER_SPECS,
-      usual: DEFAULT_COVER,
-      asked: askedOfCover,
       answer: (plan) => coverAnswer(plan, catalogue, reckoner),
     },
     start,

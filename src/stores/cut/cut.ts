@@ -18,10 +18,7 @@ const listOf = (field: string): CutField | undefined =>
   field.startsWith('piece-') ? 'pieces' : field.startsWith('stock-') ? 'stocks' : undefined;
 
 export function createCut(start: CutPlan = DEFAULT_CUT): CutStore {
-  const store = createPlan<typeof CUT_SPECS, CutAnswer>(
-    { fields: CUT_SPECS, usual: DEFAULT_CUT, asked: () => CUT_FIELDS, answer: cutAnswer },
-    start,
-  );
+  const store = createPlan<typeof CUT_SPECS, CutAnswer>({ fields: CUT_SPECS, answer: cutAnswer }, start);
   return {
     ...store,
     // A link that cannot be answered is mended list by list, for pieces are nothing without their sheets.
@@ -36,7 +33,7 @@ export function createCut(start: CutPlan = DEFAULT_CUT): CutStore {
     },
     changeUnit(unit) {
       const texts = store.$texts.get();
-      const { plan, problems } = readTexts(texts, CUT_SPECS, CUT_FIELDS, store.$solved.get().plan);
+      const { plan, problems } = readTexts(texts, CUT_SPECS, store.$solved.get().plan, CUT_FIELDS);
       const anew = textsOf({ ...plan, unit }, CUT_SPECS);
       const stays = CUT_FIELDS.filter((field) => problems.some((one) => (listOf(one.field) ?? one.field) === field));
       store.$texts.set({ ...anew, ...Object.fromEntries(stays.map((field) => [field, texts[field]])), unit });

@@ -3,7 +3,7 @@ import type { LengthUnit } from '../../core/base/length-text';
 import { textsOf } from '../../core/link/fields';
 import type { Catalogue } from '../../core/records/records';
 import { flatAnswer, type FlatAnswer } from '../../core/flat/answer';
-import { askedOfFlat, DEFAULT_FLAT, FLAT_SPECS, type FlatPlan } from '../../core/flat/plan';
+import { DEFAULT_FLAT, FLAT_SPECS, type FlatPlan } from '../../core/flat/plan';
 import { createPlan, type PlanStore } from '../shared/plan';
 import { changeUnit } from '../shared/change-unit';
 
@@ -16,7 +16,7 @@ export type FlatStore = PlanStore<typeof FLAT_SPECS, FlatAnswer> & {
 
 export function createFlat(catalogue: Catalogue, start: FlatPlan = DEFAULT_FLAT): FlatStore {
   const store = createPlan<typeof FLAT_SPECS, FlatAnswer>(
-    { fields: FLAT_SPECS, usual: DEFAULT_FLAT, asked: askedOfFlat, answer: (plan) => flatAnswer(plan, catalogue) },
+    { fields: FLAT_SPECS, answer: (plan) => flatAnswer(plan, catalogue) },
     start,
   );
   return {

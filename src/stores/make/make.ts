@@ -3,7 +3,6 @@ import { computed, type ReadableAtom } from 'nanostores';
 import type { LengthUnit } from '../../core/base/length-text';
 import { makeAnswer, type MakeAnswer } from '../../core/make/answer';
 import { DEFAULT_MAKE, makeSpecs, type MakePlan } from '../../core/make/fields';
-import { askedOfMake } from '../../core/make/plan';
 import { coverTailFor } from '../../core/handover/make-to-cover';
 import { cutTailOf } from '../../core/handover/make-to-cut';
 import { encodePlan } from '../../core/link/plan-link';
@@ -20,16 +19,13 @@ export type MakeStore = PlanStore<typeof makeSpecs, MakeAnswer> & {
 };
 
 export function createMake(start: MakePlan = DEFAULT_MAKE): MakeStore {
-  const store = createPlan<typeof makeSpecs, MakeAnswer>(
-    { fields: makeSpecs, usual: DEFAULT_MAKE, asked: askedOfMake, answer: makeAnswer },
-    start,
-  );
+  const store = createPlan<typeof makeSpecs, MakeAnswer>({ fields: makeSpecs, answer: makeAnswer }, start);
   return {
     ...store,
     changeUnit: (unit) => changeUnit(store, unit),
     $cutTail: computed(store.$solved, ({ plan, answer }) => cutTailOf(plan, answer.pieces)),
     // The workshop sheet keeps a project under the same keys.
-    $classTail: computed(store.$solved, ({ plan }) => encodePlan(plan, makeSpecs, askedOfMake(plan), DEFAULT_MAKE)),
+    $classTail: computed(store.$solved, ({ plan }) => encodePlan(plan, makeSpecs)),
     $coverTail: computed(store.$solved, ({ plan, answer }) => coverTailFor(plan, answer.pieces)),
   };
 }

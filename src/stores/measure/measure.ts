@@ -1,6 +1,6 @@
 /** The paper calculator's state. */
 import { measureAnswer, type MeasureAnswer } from '../../core/measure/answer';
-import { askedOfMeasure, DEFAULT_MEASURE, MEASURE_SPECS } from '../../core/measure/plan';
+import { MEASURE_SPECS } from '../../core/measure/plan';
 import type { Catalogue } from '../../core/records/records';
 import { createPlan, type PlanStore } from '../shared/plan';
 
@@ -9,8 +9,6 @@ export type MeasureStore = PlanStore<typeof MEASURE_SPECS, MeasureAnswer> & { re
 export const createMeasure = (catalogue: Catalogue): MeasureStore => ({
   ...createPlan<typeof MEASURE_SPECS, MeasureAnswer>({
     fields: MEASURE_SPECS,
-    usual: DEFAULT_MEASURE,
-    asked: askedOfMeasure,
     answer: (plan) => measureAnswer(plan, catalogue),
   }),
   catalogue,

@@ -1,7 +1,7 @@
 /** The mixing calculator's state. Which kinds of job it can answer is handed in, so that a lesson loads only its own. */
 import type { MixAnswer } from '../../core/mix/answer';
 import type { MixAnswerer } from '../../core/mix/any';
-import { askedIn, DEFAULT_MIX, MIX_SPECS, type MixPlan } from '../../core/mix/plan';
+import { DEFAULT_MIX, MIX_SPECS, type MixPlan } from '../../core/mix/plan';
 import type { Catalogue } from '../../core/records/records';
 import { createPlan, type PlanStore } from '../shared/plan';
 
@@ -14,7 +14,7 @@ export type MixStore = PlanStore<typeof MIX_SPECS, MixAnswer> & {
 export function createMix(catalogue: Catalogue, answer: MixAnswerer, start: MixPlan = DEFAULT_MIX): MixStore {
   let now = answer;
   const store = createPlan<typeof MIX_SPECS, MixAnswer>(
-    { fields: MIX_SPECS, usual: DEFAULT_MIX, asked: askedIn, answer: (plan) => now(plan, catalogue) },
+    { fields: MIX_SPECS, answer: (plan) => now(plan, catalogue) },
     start,
   );
   return {

@@ -1,10 +1,10 @@
 /** Another unit for a calculator's lengths. */
 import { inUnit, type LengthUnit } from '../../core/base/length-text';
-import { readTexts, textsOf, type Specs } from '../../core/link/fields';
+import { readTexts, textsOf, type FieldTable } from '../../core/link/fields';
 import type { PlanStore } from './plan';
 
 /** In another unit lengths stand as a rule shows them, unless that is past what is allowed, and the plan follows what then stands there. */
-const asRuled = <S extends Specs>(fields: S): S =>
+const asRuled = <S extends FieldTable>(fields: S): S =>
   Object.fromEntries(
     Object.entries(fields).map(([field, spec]) => {
       if (spec.kind !== 'length') return [field, spec];
@@ -17,10 +17,13 @@ const asRuled = <S extends Specs>(fields: S): S =>
   ) as unknown as S;
 
 /** Lengths that could be read are written anew in the unit, the others stay as typed. */
-export function changeUnit<S extends Specs, A>({ fields, $texts, $solved }: PlanStore<S, A>, unit: LengthUnit): void {
+export function changeUnit<S extends FieldTable, A>(
+  { fields, $texts, $solved }: PlanStore<S, A>,
+  unit: LengthUnit,
+): void {
   const texts = $texts.get();
   const names = Object.keys(fields);
-  const { plan, problems } = readTexts(texts, fields, names, $solved.get().plan);
+  const { plan, problems } = readTexts(texts, fields, $solved.get().plan, names);
   const anew = textsOf({ ...plan, unit }, asRuled(fields));
   // A list's problems are named by row: "piece-0-wide" for the field "pieces".
   const stays = names.filter((field) =>

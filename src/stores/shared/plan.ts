@@ -5,48 +5,51 @@
 import { atom, computed } from 'nanostores';
 import { MODEL_VERSION } from '../../core/link/model-version';
 import { fingerprint, sameFigures, figuresIn } from '../../core/link/pairs';
-import { readTexts, textsOf, type PlanOf, type Specs, type TextsOf } from '../../core/link/fields';
+import { readTexts, textsOf, usualOf, type PlanOf, type FieldTable, type TextsOf } from '../../core/link/fields';
 import { encodePlan } from '../../core/link/plan-link';
-import type { InputError, Result } from '../../core/base/result';
+import type { InputError, Loading, Result } from '../../core/base/result';
 
-interface Calculator<S extends Specs, A> {
+interface Calculator<S extends FieldTable, A> {
   readonly fields: S;
-  /** what stands there when nothing was said; must have an answer */
-  readonly usual: PlanOf<S>;
-  readonly asked: (plan: PlanOf<S>) => readonly (keyof S)[];
-  readonly answer: (plan: PlanOf<S>) => Result<A & { readonly figures: readonly number[] }>;
+  readonly answer: (plan: PlanOf<S>) => Result<A & { readonly figures: readonly number[] }> | Loading;
 }
 
-export function createPlan<S extends Specs, A>(
-  { fields, usual, asked, answer }: Calculator<S, A>,
-  start: PlanOf<S> = usual,
+export function createPlan<S extends FieldTable, A>(
+  { fields, answer }: Calculator<S, A>,
+  start: PlanOf<S> = usualOf(fields),
 ) {
   type Solved = { readonly plan: PlanOf<S>; readonly answer: A & { readonly figures: readonly number[] } };
 
-  const solve = (plan: PlanOf<S>): Solved | { readonly problems: readonly InputError[] } => {
+  type Found = Solved | { readonly problems: readonly InputError[] } | Loading;
+
+  const solve = (plan: PlanOf<S>): Found => {
     const found = answer(plan);
-    return found.ok ? { plan, answer: found.value } : { problems: found.errors };
+    if (found.ok) return { plan, answer: found.value };
+    return 'loading' in found ? found : { problems: found.errors };
   };
-  const solveTexts = (texts: TextsOf<S>, last: PlanOf<S>): Solved | { readonly problems: readonly InputError[] } => {
-    // Which fields are asked follows from the choices, which are never wrong by typing.
-    const choices = readTexts(texts, fields, [], last).plan;
-    const { plan, problems } = readTexts(texts, fields, asked(choices), last);
+  const solveTexts = (texts: TextsOf<S>, last: PlanOf<S>): Found => {
+    const { plan, problems } = readTexts(texts, fields, last);
     return problems.length > 0 ? { problems } : solve(plan);
   };
 
   const first = solve(start);
-  if ('problems' in first)
-    throw new RangeError(`a calculator starts at a plan that can be answered: ${first.problems[0]?.message}`);
+  if (!('plan' in first))
+    throw new RangeError(
+      `a calculator starts at a plan that can be answered: ${'problems' in first ? first.problems[0]?.message : 'it is still loading'}`,
+    );
   const $texts = atom<TextsOf<S>>(textsOf(start, fields));
   /** the last plan that made sense: its answer stays, dimmed, while the texts do not */
   const $solved = atom<Solved>(first);
   const $problems = atom<readonly InputError[]>([]);
+  /** what answers these texts is still to come; until then the answer is that to the last plan */
+  const $isLoading = atom(false);
   const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: string }>({ dropped: [] });
 
   $texts.listen((texts) => {
     const next = solveTexts(texts, $solved.get().plan);
     $problems.set('problems' in next ? next.problems : []);
-    if (!('problems' in next)) $solved.set(next);
+    $isLoading.set('loading' in next);
+    if ('plan' in next) $solved.set(next);
   });
 
   const seenNow = ({ answer: { figures } }: Solved) => fingerprint(MODEL_VERSION, figures);
@@ -55,10 +58,10 @@ export function createPlan<S extends Specs, A>(
     $texts,
     $solved,
     $problems,
+    $isLoading,
     $link,
     solve,
-    usual,
-    $tail: computed($solved, (solved) => encodePlan(solved.plan, fields, asked(solved.plan), usual, seenNow(solved))),
+    $tail: computed($solved, (solved) => encodePlan(solved.plan, fields, seenNow(solved))),
     /** leading figures of the answer that a link's sender saw, when today's are others */
     $otherAnswer: computed([$link, $solved], ({ seen }, solved) =>
       seen !== undefined && figuresIn(seen) && !sameFigures(seen, seenNow(solved)) ? figuresIn(seen) : undefined,
@@ -80,4 +83,4 @@ export function createPlan<S extends Specs, A>(
 export type { ReadableAtom } from 'nanostores';
 
 /** What the parts of an island need to know of any such store. */
-export type PlanStore<S extends Specs, A> = ReturnType<typeof createPlan<S, A>>;
+export type PlanStore<S extends FieldTable, A> = ReturnType<typeof createPlan<S, A>>;

@@ -12,12 +12,12 @@ import {
   parseLength,
   type LengthUnit,
   asTyped,
-  lengthSpec,
 } from '../../../src/core/base/length-text';
 import { MIX_SPECS } from '../../../src/core/mix/plan';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
 import { parseRows, showRows } from '../../../src/core/cover/pieces-text';
-import type { Specs } from '../../../src/core/link/fields';
+import type { FieldTable } from '../../../src/core/link/fields';
+import { lengthField } from '../../../src/core/link/length-field';
 import { makeSpecs } from '../../../src/core/make/fields';
 import { FLAT_SPECS } from '../../../src/core/flat/plan';
 import { CLASS_SPECS } from '../../../src/core/class/plan';
@@ -93,7 +93,7 @@ test('arbitrary text never throws and never yields anything but a length within 
 });
 
 /** Every table of fields that lengths are typed into. */
-const TABLES: Readonly<Record<string, Specs>> = {
+const TABLES: Readonly<Record<string, FieldTable>> = {
   ...{ COVER_SPECS, CUT_SPECS, MEASURE_SPECS, MIX_SPECS, makeSpecs, FLAT_SPECS, CLASS_SPECS },
 };
 const UNITS = Object.keys(MILLIMETRES) as LengthUnit[];
@@ -214,7 +214,7 @@ describe('lengths in words', () => {
     expect([asTyped(38.1, 'in'), asTyped(38, 'in')]).toEqual(['1 1/2', '1.49606']);
   });
   it('is a field of a plan that reads and shows itself', () => {
-    const spec = lengthSpec({}, 'w', 'The width', 25.4, 254);
+    const spec = lengthField({ key: 'w', what: 'The width', low: 25.4, high: 254 });
     expect(spec.parse('10', 'in', 'wide')).toEqual({ ok: true, value: 254 });
     const found = spec.parse('11', 'in', 'wide');
     expect(found.ok ? undefined : found.errors[0]).toMatchObject({ field: 'wide', limits: { low: 1, high: 10 } });

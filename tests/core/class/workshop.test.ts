@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { cutAnswer } from '../../../src/core/cut/answer';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { decodeJob } from '../../../src/core/choose/read-link';
-import { CUT_SPECS, DEFAULT_CUT } from '../../../src/core/cut/plan';
-import { PROJECT_IDS } from '../../../src/core/make/fields';
+import { CUT_SPECS } from '../../../src/core/cut/plan';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { classAnswer } from '../../../src/core/class/answer';
 import { lasting, momentText, startOf } from '../../../src/core/class/clock';
 import { DEFAULT_CLASS, CLASS_SPECS, type ClassPlan } from '../../../src/core/class/plan';
@@ -84,7 +84,7 @@ describe('a class', () => {
 
   it('asks for the sheets that the cutting plan asks for, and its link opens that plan', () => {
     const { tails, cut } = answered();
-    const { plan, dropped } = decodePlan(tails.cut, CUT_SPECS, DEFAULT_CUT);
+    const { plan, dropped } = decodePlan(tails.cut, CUT_SPECS);
     expect(dropped).toEqual([]);
     const alone = cutAnswer(plan);
     expect(alone.ok && alone.value.figures).toEqual(cut.figures);
@@ -160,7 +160,7 @@ describe('what cannot be', () => {
     expect(new Set(keys).size).toBe(keys.length);
     fc.assert(
       fc.property(fc.string(), fc.constantFrom(...keys), (text, key) => {
-        const { plan } = decodePlan(`v=1&people=2&${key}=${encodeURIComponent(text)}`, CLASS_SPECS, DEFAULT_CLASS);
+        const { plan } = decodePlan(`v=1&people=2&${key}=${encodeURIComponent(text)}`, CLASS_SPECS);
         const found = classAnswer(plan, catalogue);
         expect(JSON.stringify(found)).not.toMatch(/NaN|Infinity/);
       }),

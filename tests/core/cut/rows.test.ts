@@ -1,6 +1,7 @@
 /** Rows of sheets and pieces as they are typed, and a sheet's yield in words: small cases made by hand. */
+import { askedOf } from '../../../src/core/link/fields';
 import { describe, expect, it } from 'vitest';
-import { askedOfCover, type CoverPlan } from '../../../src/core/cover/plan';
+import { COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
 import { MOST_ROWS, MOST_STOCKS } from '../../../src/core/cut/codec';
 import { cutPlanFor, type ToCut } from '../../../src/core/cut/plan';
 import {
@@ -18,7 +19,7 @@ import {
 } from '../../../src/core/cut/rows';
 import { asTyped } from '../../../src/core/base/length-text';
 import { offcutWords, pieceName, placeRows, sheetLabel, type Own } from '../../../src/core/cut/table';
-import { askedOfMeasure, DEFAULT_MEASURE } from '../../../src/core/measure/plan';
+import { DEFAULT_MEASURE, MEASURE_SPECS } from '../../../src/core/measure/plan';
 import type { SheetPlan } from '../../../src/core/cut/layout-types';
 
 const stock = (change: Partial<StockText> = {}) => ({
@@ -169,7 +170,7 @@ describe('what a sheet yields', () => {
 describe('what is asked', () => {
   it('to cover: of a thing its sides, of loose pieces their rows; a thickness where it has one', () => {
     const asked = (thing: CoverPlan['thing'], coatFrom: CoverPlan['coatFrom'] = 'tool') =>
-      askedOfCover({ thing, coatFrom });
+      askedOf({ ...DEFAULT_COVER, thing, coatFrom }, COVER_SPECS);
     expect(asked('notebook')).toEqual([
       ...['thing', 'unit', 'width', 'height', 'thickness', 'turnIn', 'faces', 'passes', 'adhesive', 'coatFrom', 'tool'],
       ...['loss', 'paper', 'makers', 'spare', 'bottle', 'price'],
@@ -185,7 +186,7 @@ describe('what is asked', () => {
     expect(asked('own', 'weighed')).not.toContain('tool');
   });
   it('to know a paper: what each way of knowing needs', () => {
-    const asked = (change: Partial<typeof DEFAULT_MEASURE>) => askedOfMeasure({ ...DEFAULT_MEASURE, ...change });
+    const asked = (change: Partial<typeof DEFAULT_MEASURE>) => askedOf({ ...DEFAULT_MEASURE, ...change }, MEASURE_SPECS);
     expect(asked({ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind' })).toEqual([
       ...['family', 'name', 'weightBy', 'thickBy', 'drinkBy', 'bend', 'strips', 'damp', 'tear'],
       ...['shape', 'surface', 'sizing', 'colours'],

@@ -8,7 +8,7 @@ import { sheetPly } from '../../../src/core/joint/flatness';
 import { bowHeight, twoPlyCurvature } from '../../../src/core/joint/laminate';
 import { flatAnswer, type FlatAnswer } from '../../../src/core/flat/answer';
 import { makingOf, waterOf } from '../../../src/core/flat/making';
-import { askedOfFlat, DEFAULT_FLAT, SHEET_GRAINS, FLAT_SPECS, type FlatPlan } from '../../../src/core/flat/plan';
+import { DEFAULT_FLAT, SHEET_GRAINS, FLAT_SPECS, type FlatPlan } from '../../../src/core/flat/plan';
 import { flatPaper } from '../../../src/core/flat/plies';
 import { remediesFor } from '../../../src/core/flat/remedies';
 import { bowsAt, farEnd, leftPulling, worseOf } from '../../../src/core/flat/stages';
@@ -166,8 +166,8 @@ describe('links and nonsense', () => {
         expect(JSON.stringify(words)).not.toMatch(NONSENSE);
         const seen = fingerprint(1, found.figures);
         expect(sameFigures(seen, seen)).toBe(true);
-        const link = encodePlan(plan, FLAT_SPECS, askedOfFlat(plan), DEFAULT_FLAT, seen);
-        expect(decodePlan(link, FLAT_SPECS, DEFAULT_FLAT)).toEqual({ plan, dropped: [], seen });
+        const link = encodePlan(plan, FLAT_SPECS, seen);
+        expect(decodePlan(link, FLAT_SPECS)).toEqual({ plan, dropped: [], seen });
       }),
       { numRuns: 60 },
     );
@@ -178,7 +178,7 @@ describe('links and nonsense', () => {
     const pairs = fc.array(fc.tuple(key, value).map(([k, v]) => `${k}=${v}`)).map((all) => all.join('&'));
     fc.assert(
       fc.property(fc.oneof(fc.string(), pairs), (text) => {
-        const { plan } = decodePlan(text, FLAT_SPECS, DEFAULT_FLAT);
+        const { plan } = decodePlan(text, FLAT_SPECS);
         const found = flatAnswer(plan, catalogue);
         if (found.ok) expect(JSON.stringify([found.value.sentence, found.value.facts])).not.toMatch(NONSENSE);
         else expect(found.errors.every(({ field }) => field in FLAT_SPECS)).toBe(true);

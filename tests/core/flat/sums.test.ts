@@ -1,9 +1,10 @@
 /** The covered board as plies, its water and its remedies: by hand from the records, at the middle of every range. */
+import { askedOf, unknownRecords } from '../../../src/core/link/fields';
 import { describe, expect, it } from 'vitest';
 import type { Paper } from '../../../src/core/records/records';
 import { flatAnswerFacts } from '../../../src/core/flat/facts';
-import { makingOf, waterOf, flatProblems } from '../../../src/core/flat/making';
-import { askedOfFlat, DEFAULT_FLAT, type FlatPlan } from '../../../src/core/flat/plan';
+import { makingOf, waterOf } from '../../../src/core/flat/making';
+import { FLAT_SPECS, DEFAULT_FLAT, type FlatPlan } from '../../../src/core/flat/plan';
 import { draws, drawWork, MIDDLE, STIFFER_ALONG, flatPaper, type Work } from '../../../src/core/flat/plies';
 import { remediesFor } from '../../../src/core/flat/remedies';
 import { bowsAt, farEnd, rollsUp, worseOf } from '../../../src/core/flat/stages';
@@ -103,7 +104,7 @@ describe('water', () => {
     expect(makingOf(plan(), catalogue).work.board.thickness.middle).toBe(2);
   });
   it('an unknown lining is named beside its field', () => {
-    expect(flatProblems(plan({ liningPaper: 'moon' }), catalogue).map(({ field }) => field)).toEqual(['liningPaper']);
+    expect(unknownRecords(plan({ liningPaper: 'moon' }), FLAT_SPECS, catalogue).map(({ field }) => field)).toEqual(['liningPaper']);
   });
 });
 
@@ -248,7 +249,7 @@ describe('what it rests on', () => {
 
 it('asks about a lining only where there is one', () => {
   const inside = ['liningPaper', 'liningWeight', 'liningGrain'];
-  expect(askedOfFlat({ lining: 'paper' })).toEqual(expect.arrayContaining([...inside, 'paper', 'later']));
-  expect(askedOfFlat({ lining: 'none' }).filter((field) => inside.includes(field))).toEqual([]);
-  expect(askedOfFlat({ lining: 'none' })).toEqual(expect.arrayContaining(['paper', 'lining', 'later']));
+  expect(askedOf({ ...DEFAULT_FLAT, lining: 'paper' }, FLAT_SPECS)).toEqual(expect.arrayContaining([...inside, 'paper', 'later']));
+  expect(askedOf({ ...DEFAULT_FLAT, lining: 'none' }, FLAT_SPECS).filter((field) => inside.includes(field))).toEqual([]);
+  expect(askedOf({ ...DEFAULT_FLAT, lining: 'none' }, FLAT_SPECS)).toEqual(expect.arrayContaining(['paper', 'lining', 'later']));
 });

@@ -2,12 +2,12 @@
 import { expect, test, describe, it } from 'vitest';
 import { encodeJob } from '../../../src/core/choose/write-link';
 import { DEFAULT_JOB, type Job } from '../../../src/core/choose/job';
-import { lengthSpec } from '../../../src/core/base/length-text';
-import { readTexts, textsOf, type PlanOf, type Spec, valueOf } from '../../../src/core/link/fields';
+import { readTexts, textsOf, valueOf, type Field, type PlanOf } from '../../../src/core/link/fields';
+import { lengthField } from '../../../src/core/link/length-field';
 import { decodeJob } from '../../../src/core/choose/read-link';
 import { ok } from '../../../src/core/base/result';
 
-const ROWS: Extract<Spec, { readonly kind: 'list' }> = {
+const ROWS: Extract<Field, { readonly kind: 'list' }> = {
   kind: 'list',
   key: 'r',
   pattern: /^[a-z_]+$/,
@@ -17,8 +17,8 @@ const ROWS: Extract<Spec, { readonly kind: 'list' }> = {
 };
 const SPECS = {
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
-  wide: lengthSpec({}, 'w', 'The width', 10, 1000),
-  joint: lengthSpec({ optional: true }, 'j', 'The joint', 1, 50),
+  wide: lengthField({ key: 'w', what: 'The width', low: 10, high: 1000 }),
+  joint: lengthField({ key: 'j', what: 'The joint', low: 1, high: 50, optional: true }),
   kits: { kind: 'number', key: 'k', low: 1, high: 9, unit: '', what: 'The kits' },
   price: { kind: 'number', optional: true, key: 'p', low: 0, high: 9, unit: '', what: 'The price' },
   rows: ROWS,
@@ -41,21 +41,21 @@ test('a plan is typed in its unit: an inch is 25.4 mm', () => {
 
 test('what is typed is read in its unit, and what may be empty is', () => {
   const typed = { unit: 'in', wide: '10', joint: ' ', kits: '3', price: '', rows: 'a b' };
-  const { plan, problems } = readTexts(typed, SPECS, FIELDS, PLAN);
+  const { plan, problems } = readTexts(typed, SPECS, PLAN, FIELDS);
   expect(problems).toEqual([]);
   expect(plan).toEqual({ ...PLAN, unit: 'in', rows: 'a_b_inches' });
-  expect(readTexts({ ...typed, unit: 'cm', joint: '0.7' }, SPECS, FIELDS, PLAN).plan).toMatchObject({
+  expect(readTexts({ ...typed, unit: 'cm', joint: '0.7' }, SPECS, PLAN, FIELDS).plan).toMatchObject({
     ...{ wide: 100, joint: 7 },
   });
-  expect(readTexts({ ...typed, unit: 'furlong' }, SPECS, FIELDS, PLAN).plan).toMatchObject({ unit: 'mm' });
+  expect(readTexts({ ...typed, unit: 'furlong' }, SPECS, PLAN, FIELDS).plan).toMatchObject({ unit: 'mm' });
 });
 
 test('a slip falls back, and is said only of what is asked', () => {
   const typed = { ...textsOf(PLAN, SPECS), wide: '', kits: '10', rows: 'a b' };
-  const all = readTexts(typed, SPECS, FIELDS, PLAN);
+  const all = readTexts(typed, SPECS, PLAN, FIELDS);
   expect(all.problems.map(({ field }) => field)).toEqual(['wide', 'kits']);
   expect(all.plan).toEqual(PLAN);
-  expect(readTexts(typed, SPECS, ['wide'], PLAN).problems.map(({ field }) => field)).toEqual(['wide']);
+  expect(readTexts(typed, SPECS, PLAN, ['wide']).problems.map(({ field }) => field)).toEqual(['wide']);
 });
 
 test('every field of a job stands in its link and comes back', () => {
@@ -89,12 +89,12 @@ test('every field of a job stands in its link and comes back', () => {
 
 describe('one field of a plan', () => {
   const measured = { key: 'k', low: 2, high: 5, unit: 'mm', what: 'The joint' } as const;
-  const code = (spec: Spec, text: string) => {
+  const code = (spec: Field, text: string) => {
     const found = valueOf('joint', spec, text);
     return found.ok ? found.value : found.errors[0]!.code;
   };
   it('takes numbers from its low to its high', () => {
-    const spec: Spec = { ...measured, kind: 'number' };
+    const spec: Field = { ...measured, kind: 'number' };
     expect(['2', '5', ' 3,5 '].map((text) => code(spec, text))).toEqual([2, 5, 3.5]);
     expect(['1.99', '5.01', '', 'x'].map((text) => code(spec, text))).toEqual([
       ...['too-small', 'too-large', 'empty', 'not-a-number'],
@@ -108,7 +108,7 @@ describe('one field of a plan', () => {
     ]);
   });
   it('takes whole numbers where it is counted', () => {
-    const spec: Spec = { ...measured, kind: 'number', unit: '', whole: true };
+    const spec: Field = { ...measured, kind: 'number', unit: '', whole: true };
     expect(code(spec, '3')).toBe(3);
     expect(code(spec, '3.5')).toBe('not-a-number');
     const found = valueOf('joint', spec, '3.5');
@@ -119,13 +119,13 @@ describe('one field of a plan', () => {
     expect(code({ ...measured, kind: 'number', optional: true }, '9')).toBe('too-large');
   });
   it('is one of its list, or fits its pattern', () => {
-    const one: Spec = { kind: 'one-of', key: 'k', of: ['a', 'b'], what: 'It' };
+    const one: Field = { kind: 'one-of', key: 'k', of: ['a', 'b'], what: 'It' };
     expect(code(one, ' b ')).toBe('b');
     expect(code(one, 'c')).toBe('unknown-id');
-    const text: Spec = { kind: 'text', key: 'k', pattern: /^[ab]+$/, what: 'It' };
+    const text: Field = { kind: 'text', key: 'k', pattern: /^[ab]+$/, what: 'It' };
     expect(code(text, 'abba')).toBe('abba');
     expect(code(text, 'abc')).toBe('unknown-id');
-    const said = (spec: Spec) => {
+    const said = (spec: Field) => {
       const found = valueOf('f', spec, 'c');
       return found.ok ? '' : found.errors[0]!.message;
     };

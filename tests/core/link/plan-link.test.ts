@@ -1,7 +1,7 @@
 /** What a link carries of a plan: what is asked always, the rest where it is not as usual. */
 import { expect, it } from 'vitest';
 import { encodePlan } from '../../../src/core/link/plan-link';
-import type { PlanOf } from '../../../src/core/link/fields';
+import type { Field, PlanOf } from '../../../src/core/link/fields';
 
 const specs = {
   sheets: { kind: 'number', key: 'n', low: 1, high: 99, unit: '', what: 'The sheets' },
@@ -11,8 +11,17 @@ const specs = {
 type Plan = PlanOf<typeof specs>;
 const USUAL: Plan = { sheets: 4, bottle: undefined, paper: 'lokta' };
 
+/** The table where these fields are asked for, and where this is usual. */
+const tableOf = (asked: readonly (keyof Plan)[], usual: Plan): typeof specs =>
+  Object.fromEntries(
+    Object.entries<Field>(specs).map(([name, field]) => [
+      name,
+      { ...field, usual: usual[name as keyof Plan], asked: () => asked.includes(name as keyof Plan) },
+    ]),
+  ) as unknown as typeof specs;
+
 const link = (plan: Partial<Plan>, asked: readonly (keyof Plan)[] = [], usual: Plan = USUAL, seen?: string) =>
-  encodePlan({ ...usual, ...plan }, specs, asked, usual, seen);
+  encodePlan({ ...usual, ...plan }, tableOf(asked, usual), seen);
 
 it('begins with its version, and says no more where all is as usual and nothing is asked', () => {
   expect(link({})).toBe('v=1');

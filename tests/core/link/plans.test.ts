@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coverAnswer } from '../../../src/core/cover/answer';
 import { flatFacts } from '../../../src/core/handover/cover-flat';
-import { askedOfCover, COVER_SPECS, DEFAULT_COVER, THINGS } from '../../../src/core/cover/plan';
+import { COVER_SPECS, DEFAULT_COVER, THINGS } from '../../../src/core/cover/plan';
 import { mixPlanFor } from '../../../src/core/handover/cover-to-mix';
 import { mixAnswerer } from '../../../src/core/mix/any';
-import { askedIn, DEFAULT_MIX, MIX_KINDS, MIX_SPECS, type MixPlan } from '../../../src/core/mix/plan';
+import { DEFAULT_MIX, MIX_KINDS, MIX_SPECS, type MixPlan } from '../../../src/core/mix/plan';
 import { mixStretchedWithSlip } from '../../../src/core/handover/mix-stretch-slip';
 import { fingerprint, sameFigures } from '../../../src/core/link/pairs';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
@@ -28,11 +28,7 @@ describe('a link is a promise', () => {
   test('decode gives back what was encoded, for any mix', () => {
     fc.assert(
       fc.property(mixPlans, (plan) => {
-        const { plan: back, dropped } = decodePlan(
-          encodePlan(plan, MIX_SPECS, askedIn(plan), DEFAULT_MIX),
-          MIX_SPECS,
-          DEFAULT_MIX,
-        );
+        const { plan: back, dropped } = decodePlan(encodePlan(plan, MIX_SPECS), MIX_SPECS);
         expect(back).toEqual(plan);
         expect(dropped).toEqual([]);
       }),
@@ -41,18 +37,18 @@ describe('a link is a promise', () => {
   test('and for any coverage', () => {
     fc.assert(
       fc.property(coverPlans, (plan) => {
-        const link = encodePlan(plan, COVER_SPECS, askedOfCover(plan), DEFAULT_COVER);
-        expect(decodePlan(link, COVER_SPECS, DEFAULT_COVER).plan).toEqual(plan);
+        const link = encodePlan(plan, COVER_SPECS);
+        expect(decodePlan(link, COVER_SPECS).plan).toEqual(plan);
       }),
     );
   });
   test('arbitrary text never throws, and what cannot be read is named', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {
-        expect(decodePlan(text, MIX_SPECS, DEFAULT_MIX).plan.kind).toBeTypeOf('string');
+        expect(decodePlan(text, MIX_SPECS).plan.kind).toBeTypeOf('string');
       }),
     );
-    const { plan, dropped } = decodePlan('do=brew&percent=lots&need=1e9&pieces=%E0%A4%A', MIX_SPECS, DEFAULT_MIX);
+    const { plan, dropped } = decodePlan('do=brew&percent=lots&need=1e9&pieces=%E0%A4%A', MIX_SPECS);
     expect(plan).toEqual(DEFAULT_MIX);
     expect(dropped).toEqual(['pieces', 'do (brew)', 'percent (lots)', 'need (1e9)']);
   });
@@ -121,14 +117,14 @@ describe('what is typed', () => {
     fc.assert(
       fc.property(mixPlans, (plan) => {
         const asked = Object.keys(MIX_SPECS) as (keyof typeof MIX_SPECS)[];
-        expect(readTexts(textsOf(plan, MIX_SPECS), MIX_SPECS, asked, DEFAULT_MIX)).toEqual({ plan, problems: [] });
+        expect(readTexts(textsOf(plan, MIX_SPECS), MIX_SPECS, DEFAULT_MIX, asked)).toEqual({ plan, problems: [] });
       }),
     );
   });
   test('a slip in a field out of sight is passed over', () => {
     const texts = { ...textsOf(DEFAULT_MIX, MIX_SPECS), haveGrams: 'plenty' };
-    expect(readTexts(texts, MIX_SPECS, askedIn(DEFAULT_MIX), DEFAULT_MIX).problems).toEqual([]);
-    const { problems } = readTexts({ ...texts, percent: 'strong' }, MIX_SPECS, askedIn(DEFAULT_MIX), DEFAULT_MIX);
+    expect(readTexts(texts, MIX_SPECS, DEFAULT_MIX).problems).toEqual([]);
+    const { problems } = readTexts({ ...texts, percent: 'strong' }, MIX_SPECS, DEFAULT_MIX);
     expect(problems.map(({ field }) => field)).toEqual(['percent']);
     expect(problems[0]?.message).toMatch(/from 0\.05 to 40/);
   });

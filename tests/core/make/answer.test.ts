@@ -1,7 +1,8 @@
 /** What a maker is told of a project, on a book of round measures: what to cut, from what, and which measures may be changed. */
 import { describe, expect, it, test } from 'vitest';
 import { makeAnswer } from '../../../src/core/make/answer';
-import { DEFAULT_MAKE, PROJECT_IDS, type MakePlan } from '../../../src/core/make/fields';
+import { DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
 
 /** Boards 100 + 3 − 8 wide and 200 + 6 high; the cover over both, two joints and the spine, 15 turned in all round. */
 const BOOK = { width: 100, height: 200, thickness: 10, board: 2, turnIn: 15, square: 3, joint: 8, spine: 14 } as const;

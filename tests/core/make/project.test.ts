@@ -1,4 +1,5 @@
 /** Projects: pieces that fit each other, whatever is made and however it is measured. */
+import { askedOf } from '../../../src/core/link/fields';
 import { anyPlan } from '../support/any-plan';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -7,12 +8,14 @@ import { accordionCovers, liddedBox, notebookCase, slipCase } from '../../../src
 import { stripsOf } from '../../../src/core/make/accordion';
 import { insideOf, lidOf, trayOf } from '../../../src/core/make/box';
 import { caseOf } from '../../../src/core/make/case';
-import { DEFAULT_MAKE, PROJECT_IDS, makeSpecs, type MakePlan } from '../../../src/core/make/fields';
+import { DEFAULT_MAKE, makeSpecs, type MakePlan } from '../../../src/core/make/fields';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { MEASURES } from '../../../src/core/make/measures';
 import { cutSizeOf, gluedPieces, type MakePiece } from '../../../src/core/make/piece';
 import { makePieces } from '../../../src/core/make/pieces';
-import { askedOfMake, measuresOf, PROJECTS, thicknessOf } from '../../../src/core/make/plan';
-import { COVER_SPECS, DEFAULT_COVER, rowsOf } from '../../../src/core/cover/plan';
+import { measuresOf, thicknessOf } from '../../../src/core/make/plan';
+import { PROJECTS } from '../../../src/core/make/projects';
+import { COVER_SPECS, rowsOf } from '../../../src/core/cover/plan';
 import { coverTailFor } from '../../../src/core/handover/make-to-cover';
 import { encodePlan } from '../../../src/core/link/plan-link';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
@@ -82,7 +85,7 @@ describe('holds for any plan', () => {
         const found = makePieces(one);
         if (!found.ok) {
           for (const { field, message } of found.errors) {
-            expect(askedOfMake(one)).toContain(field);
+            expect(askedOf(one, makeSpecs)).toContain(field);
             expect(message).not.toMatch(/NaN|undefined|Infinity/);
           }
           return;
@@ -156,8 +159,8 @@ describe('holds for any plan', () => {
   test('a link brings back the very plan', () => {
     fc.assert(
       fc.property(plans, (one) => {
-        const link = encodePlan(one, makeSpecs, askedOfMake(one), DEFAULT_MAKE);
-        expect(decodePlan(link, makeSpecs, DEFAULT_MAKE)).toEqual({ plan: one, dropped: [] });
+        const link = encodePlan(one, makeSpecs);
+        expect(decodePlan(link, makeSpecs)).toEqual({ plan: one, dropped: [] });
       }),
     );
   });
@@ -169,7 +172,7 @@ describe('holds for any plan', () => {
       .map((pairs) => pairs.map((p) => p.join('=')).join('&'));
     fc.assert(
       fc.property(fc.oneof(fc.string(), tails), (text) => {
-        const { plan: found } = decodePlan(text, makeSpecs, DEFAULT_MAKE);
+        const { plan: found } = decodePlan(text, makeSpecs);
         const made = makePieces(found);
         expect(made.ok || made.errors.length > 0).toBe(true);
         expect(JSON.stringify(made)).not.toMatch(/NaN|Infinity|null/);
@@ -214,7 +217,7 @@ test('the link to the coverage calculator carries every glued piece, for any pla
     fc.property(plans, (one) => {
       const found = makePieces(one);
       if (!found.ok) return;
-      const { plan: cover, dropped } = decodePlan(coverTailFor(one, found.value), COVER_SPECS, DEFAULT_COVER);
+      const { plan: cover, dropped } = decodePlan(coverTailFor(one, found.value), COVER_SPECS);
       expect(dropped).toEqual([]);
       expect(cover).toMatchObject({ thing: 'own', unit: one.unit });
       const glued = gluedPieces(found.value).slice(0, 20);

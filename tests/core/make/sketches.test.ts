@@ -1,6 +1,7 @@
 /** What is drawn of each project, worked by hand for contents of 100 × 200 × 10 mm in board of 2 mm, turn-ins 15: y runs down. */
 import { describe, expect, it, test } from 'vitest';
-import { DEFAULT_MAKE, PROJECT_IDS, type MakePlan } from '../../../src/core/make/fields';
+import { DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { measuresOf } from '../../../src/core/make/plan';
 import { chain, cornerSketch, fold, rectangle, type Dimension, type Sketch } from '../../../src/core/make/sketch';
 import { SKETCHES } from '../../../src/core/make/sketches';

@@ -1,6 +1,7 @@
 /** The order of making, for a book of round measures. The order is common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_MAKE, PROJECT_IDS, type MakePlan } from '../../../src/core/make/fields';
+import { DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { measuresOf } from '../../../src/core/make/plan';
 import { makeSteps } from '../../../src/core/make/steps';
 import { makeWarnings } from '../../../src/core/make/warnings';

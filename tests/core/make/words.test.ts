@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { makeAnswer } from '../../../src/core/make/answer';
-import { DEFAULT_MAKE, PROJECT_IDS, type MakePlan } from '../../../src/core/make/fields';
+import { DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { makePieces } from '../../../src/core/make/pieces';
 import { measuresOf } from '../../../src/core/make/plan';
 import { mitred } from '../../../src/core/make/sketch';

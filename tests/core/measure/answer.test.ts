@@ -5,15 +5,14 @@ import { describe, expect, it } from 'vitest';
 import { asOneDrop, parseDrops, readDrops } from '../../../src/core/paper/drop-test';
 import { findGrain, GRAIN_TESTS, grainName, type Seen } from '../../../src/core/paper/grain-tests';
 import { measureAnswer } from '../../../src/core/measure/answer';
-import { askedOfMeasure, DEFAULT_MEASURE, MEASURE_SPECS, type MeasurePlan } from '../../../src/core/measure/plan';
+import { DEFAULT_MEASURE, MEASURE_SPECS, type MeasurePlan } from '../../../src/core/measure/plan';
 import { grammageFromWeighing } from '../../../src/core/paper/paper';
 import { isPaper, PAPER_NAME, readPaper, writePaper, type OwnPaper } from '../../../src/core/paper/own-paper';
-import { COVER_SPECS, DEFAULT_COVER } from '../../../src/core/cover/plan';
-import { DEFAULT_MIX, MIX_SPECS } from '../../../src/core/mix/plan';
-import type { PlanOf, Specs } from '../../../src/core/link/fields';
+import { COVER_SPECS } from '../../../src/core/cover/plan';
+import { MIX_SPECS } from '../../../src/core/mix/plan';
 import { encodePlan } from '../../../src/core/link/plan-link';
-import { DEFAULT_FLAT, FLAT_SPECS } from '../../../src/core/flat/plan';
-import { DEFAULT_CLASS, CLASS_SPECS } from '../../../src/core/class/plan';
+import { FLAT_SPECS } from '../../../src/core/flat/plan';
+import { CLASS_SPECS } from '../../../src/core/class/plan';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { sheetsToHalve } from '../../../src/core/paper/weighing-error';
 import { catalogue } from '../../../src/data/catalogue';
@@ -201,12 +200,11 @@ describe('the answer', () => {
     const tails = paperTails(answered({ name: 'Grey with cranes', weightBy: 'metric', gsm: 92 }).paper);
     expect(tails.choose).toMatch(/paper=wove-text&gsm=92&thick=120&drop=/);
     const own = 'wove-text~92gsm~120um~30.9s~up~named Grey with cranes';
-    const read = <S extends Specs>(tail: string, specs: S, usual: PlanOf<S>) => decodePlan(tail, specs, usual);
     const [mix, cover, flat, workshop] = [
-      read(tails.mix, MIX_SPECS, DEFAULT_MIX),
-      read(tails.cover, COVER_SPECS, DEFAULT_COVER),
-      read(tails.flat, FLAT_SPECS, DEFAULT_FLAT),
-      read(tails.workshop, CLASS_SPECS, DEFAULT_CLASS),
+      decodePlan(tails.mix, MIX_SPECS),
+      decodePlan(tails.cover, COVER_SPECS),
+      decodePlan(tails.flat, FLAT_SPECS),
+      decodePlan(tails.workshop, CLASS_SPECS),
     ];
     for (const { plan, dropped } of [mix, cover, flat, workshop])
       expect({ paper: plan.paper, dropped }).toEqual({ paper: own, dropped: [] });
@@ -217,14 +215,14 @@ describe('the answer', () => {
   it('survives any link', () => {
     fc.assert(
       fc.property(fc.string(), fc.constantFrom(...Object.values(MEASURE_SPECS).map(({ key }) => key)), (text, key) => {
-        const { plan } = decodePlan(`v=1&${key}=${encodeURIComponent(text)}`, MEASURE_SPECS, DEFAULT_MEASURE);
+        const { plan } = decodePlan(`v=1&${key}=${encodeURIComponent(text)}`, MEASURE_SPECS);
         const found = measureAnswer(plan, catalogue);
         if (found.ok) expect(JSON.stringify(found.value)).not.toMatch(/NaN|Infinity|null/);
         else expect(found.errors[0]?.message).toBeTruthy();
       }),
       { numRuns: 500 },
     );
-    const tail = encodePlan(DEFAULT_MEASURE, MEASURE_SPECS, askedOfMeasure(DEFAULT_MEASURE), DEFAULT_MEASURE);
-    expect(decodePlan(tail, MEASURE_SPECS, DEFAULT_MEASURE)).toEqual({ plan: DEFAULT_MEASURE, dropped: [] });
+    const tail = encodePlan(DEFAULT_MEASURE, MEASURE_SPECS);
+    expect(decodePlan(tail, MEASURE_SPECS)).toEqual({ plan: DEFAULT_MEASURE, dropped: [] });
   });
 });
