@@ -18,17 +18,17 @@ export function ClassFields(props: Props) {
   return (
     <>
       <div class="field-row">
-        <TextOf<ClassField> {...props} field="people" label="People" />
-        <TextOf<ClassField> {...props} field="spare" label="Spare kits" hint="One for you to show." />
+        <TextOf<ClassField> {...props} field="people" />
+        <TextOf<ClassField> {...props} field="spare" hint="One for you to show." />
       </div>
       <div class="field-row">
         <DayField {...props} field="day" kind="date" label="Day" hint="Or leave it empty." />
         <DayField {...props} field="time" kind="time" label="It starts at" />
-        <TextOf<ClassField> {...props} field="hours" label="It lasts" unit="h" />
+        <TextOf<ClassField> {...props} field="hours" />
       </div>
       <div class="field-row">
-        <TextOf<ClassField> {...props} field="celsius" label="Room" unit="°C" />
-        <TextOf<ClassField> {...props} field="humidity" label="Humidity" unit="% RH" />
+        <TextOf<ClassField> {...props} field="celsius" />
+        <TextOf<ClassField> {...props} field="humidity" unit="% RH" />
       </div>
     </>
   );
@@ -39,11 +39,11 @@ export function MaterialFields(props: Props) {
   const wet = named(new Map([...catalogue.adhesives].filter(([, { form }]) => form === 'wet')));
   return (
     <>
-      <PaperPick<ClassField> {...props} field="paper" label="The covering is most like" />
-      <PickOf<ClassField> {...props} field="on" label="On" options={named(catalogue.substrates)} />
-      <PickOf<ClassField> {...props} field="adhesive" label="The adhesive" options={wet} />
-      <PickOf<ClassField> {...props} field="tool" label="Spread with" options={named(catalogue.techniques)} />
-      <TextOf<ClassField> {...props} field="loss" label="Left in the pots" unit="%" />
+      <PaperPick<ClassField> {...props} field="paper" />
+      <PickOf<ClassField> {...props} field="on" options={named(catalogue.substrates)} />
+      <PickOf<ClassField> {...props} field="adhesive" options={wet} />
+      <PickOf<ClassField> {...props} field="tool" options={named(catalogue.techniques)} />
+      <TextOf<ClassField> {...props} field="loss" />
     </>
   );
 }
@@ -93,9 +93,9 @@ export function SheetSizeFields(props: Props) {
               onPick={pick}
             />
             <div class="field-row">
-              <TextOf<ClassField> {...props} field={wide} label="Width" unit={unit} />
-              <TextOf<ClassField> {...props} field={high} label="Height" unit={unit} />
-              <PickOf<ClassField> {...props} field={grain} label="Grain" options={GRAINS} />
+              <TextOf<ClassField> {...props} field={wide} />
+              <TextOf<ClassField> {...props} field={high} />
+              <PickOf<ClassField> {...props} field={grain} options={GRAINS} />
             </div>
           </fieldset>
         );

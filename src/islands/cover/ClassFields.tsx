@@ -10,16 +10,10 @@ export function ClassFields(props: CoverFieldsProps) {
     <details open={makers.trim() !== '1' || bottle !== ''}>
       <summary>For a class, and what it costs</summary>
       <div class="field-row">
-        <TextOf<CoverField> {...props} field="makers" label="Makers" />
-        <TextOf<CoverField> {...props} field="spare" label="Spare" unit="%" hint="For practice and mishaps." />
-        <TextOf<CoverField> {...props} field="bottle" label="One bottle holds" unit="ml" placeholder="leave empty" />
-        <TextOf<CoverField>
-          {...props}
-          field="price"
-          label="and costs"
-          hint="In your own currency."
-          placeholder="leave empty"
-        />
+        <TextOf<CoverField> {...props} field="makers" />
+        <TextOf<CoverField> {...props} field="spare" hint="For practice and mishaps." />
+        <TextOf<CoverField> {...props} field="bottle" placeholder="leave empty" />
+        <TextOf<CoverField> {...props} field="price" hint="In your own currency." placeholder="leave empty" />
       </div>
     </details>
   );

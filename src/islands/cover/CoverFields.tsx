@@ -20,25 +20,20 @@ const THING_OPTIONS = [
 ];
 export function ThingFields(props: CoverFieldsProps) {
   const { store, prefix } = props;
-  const { thing, unit } = useStore(store.$texts);
+  const { thing } = useStore(store.$texts);
   const deep = thing !== 'lining' && thing !== 'accordion';
   return (
     <>
-      <PickOf<CoverField> {...props} field="thing" label="What do you cover?" options={THING_OPTIONS} />
+      <PickOf<CoverField> {...props} field="thing" options={THING_OPTIONS} />
       <UnitField store={store} prefix={prefix} hint="You may also type the unit: 9 1/4 in, 23,5 cm." />
       {thing === 'own' ? (
         <PieceRows {...props} />
       ) : (
         <div class="field-row">
-          <TextOf<CoverField> {...props} field="width" label={thing === 'lining' ? 'Width' : 'Its width'} unit={unit} />
-          <TextOf<CoverField>
-            {...props}
-            field="height"
-            label={thing === 'lining' ? 'Height' : 'Its height'}
-            unit={unit}
-          />
-          {deep && <TextOf<CoverField> {...props} field="thickness" label="Its thickness" unit={unit} />}
-          <TextOf<CoverField> {...props} field="turnIn" label="Turn-in" unit={unit} />
+          <TextOf<CoverField> {...props} field="width" label={thing === 'lining' ? 'Width' : 'Its width'} />
+          <TextOf<CoverField> {...props} field="height" label={thing === 'lining' ? 'Height' : 'Its height'} />
+          {deep && <TextOf<CoverField> {...props} field="thickness" />}
+          <TextOf<CoverField> {...props} field="turnIn" />
         </div>
       )}
     </>
@@ -51,39 +46,37 @@ export function CoatFields(props: CoverFieldsProps) {
   const wet = named(new Map([...store.catalogue.adhesives].filter(([, { form }]) => form === 'wet')));
   return (
     <>
-      <PickOf<CoverField> {...props} field="adhesive" label="The adhesive" options={wet} />
+      <PickOf<CoverField> {...props} field="adhesive" options={wet} />
       <PickOf<CoverField>
         {...props}
         field="coatFrom"
-        label="Its coat"
         options={[
           { value: 'tool', text: 'as this tool usually leaves it' },
           { value: 'weighed', text: 'weighed: a board before and after' },
         ]}
       />
       {coatFrom === 'tool' ? (
-        <PickOf<CoverField> {...props} field="tool" label="Spread with" options={named(store.catalogue.techniques)} />
+        <PickOf<CoverField> {...props} field="tool" options={named(store.catalogue.techniques)} />
       ) : (
         <div class="field-row">
-          <TextOf<CoverField> {...props} field="before" label="Board before" unit="g" />
-          <TextOf<CoverField> {...props} field="after" label="Board after" unit="g" />
-          <TextOf<CoverField> {...props} field="trialArea" label="Area glued" unit="cm²" hint="A5 is 311 cm²." />
+          <TextOf<CoverField> {...props} field="before" />
+          <TextOf<CoverField> {...props} field="after" />
+          <TextOf<CoverField> {...props} field="trialArea" hint="A5 is 311 cm²." />
         </div>
       )}
       <div class="field-row">
         <PickOf<CoverField>
           {...props}
           field="faces"
-          label="Glue on"
           options={[
             { value: '1', text: 'one face' },
             { value: '2', text: 'both faces' },
           ]}
         />
-        <TextOf<CoverField> {...props} field="passes" label="Coats" />
-        <TextOf<CoverField> {...props} field="loss" label="Left in the pot" unit="%" />
+        <TextOf<CoverField> {...props} field="passes" />
+        <TextOf<CoverField> {...props} field="loss" />
       </div>
-      <PaperPick<CoverField> {...props} field="paper" label="The paper is most like" />
+      <PaperPick<CoverField> {...props} field="paper" />
     </>
   );
 }

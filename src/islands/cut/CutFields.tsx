@@ -9,11 +9,11 @@ import { StockRows } from './StockRows';
 
 export function CutFields(props: CutFieldsProps) {
   const { store, prefix } = props;
-  const { unit, kerf } = useStore(store.$texts);
+  const { kerf } = useStore(store.$texts);
   return (
     <>
       <div class="field-row">
-        <TextOf<CutField> {...props} field="kits" label="Kits" hint="How many sets of the pieces." />
+        <TextOf<CutField> {...props} field="kits" hint="How many sets of the pieces." />
         <UnitField store={store} prefix={prefix} hint="You may type the unit too: 9 1/4 in." />
       </div>
       <StockRows {...props} />
@@ -23,8 +23,6 @@ export function CutFields(props: CutFieldsProps) {
         <TextOf<CutField>
           {...props}
           field="kerf"
-          label="A cut takes"
-          unit={unit}
           hint="A knife or a board shear takes nothing; a saw takes the width of its blade."
         />
       </details>

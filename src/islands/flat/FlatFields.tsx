@@ -23,23 +23,22 @@ const USUAL = 'leave empty';
 
 export function SheetFields(props: FlatFieldsProps) {
   const { store, prefix } = props;
-  const { unit } = useStore(store.$texts);
   return (
     <>
-      <PaperPick<FlatField> {...props} field="paper" label="The cover paper is most like" />
+      <PaperPick<FlatField> {...props} field="paper" />
       <div class="field-row">
-        <TextOf<FlatField> {...props} field="paperWeight" label="Paper’s weight" unit="g/m²" placeholder={USUAL} />
-        <PickOf<FlatField> {...props} field="paperGrain" label="Paper’s grain" options={GRAINS} />
+        <TextOf<FlatField> {...props} field="paperWeight" placeholder={USUAL} />
+        <PickOf<FlatField> {...props} field="paperGrain" options={GRAINS} />
       </div>
       <div class="field-row">
-        <TextOf<FlatField> {...props} field="width" label="Board’s width" unit={unit} />
-        <TextOf<FlatField> {...props} field="height" label="Board’s height" unit={unit} />
+        <TextOf<FlatField> {...props} field="width" />
+        <TextOf<FlatField> {...props} field="height" />
         <UnitField store={store} prefix={prefix} label="Both in" />
       </div>
-      <PickOf<FlatField> {...props} field="board" label="The board" options={named(boardsOf(store.catalogue))} />
+      <PickOf<FlatField> {...props} field="board" options={named(boardsOf(store.catalogue))} />
       <div class="field-row">
-        <TextOf<FlatField> {...props} field="boardThick" label="Board’s thickness" unit={unit} placeholder={USUAL} />
-        <PickOf<FlatField> {...props} field="boardGrain" label="Board’s grain" options={BOARD_GRAINS} />
+        <TextOf<FlatField> {...props} field="boardThick" placeholder={USUAL} />
+        <PickOf<FlatField> {...props} field="boardGrain" options={BOARD_GRAINS} />
       </div>
     </>
   );
@@ -51,14 +50,11 @@ export function GlueFields(props: FlatFieldsProps) {
   const wet = store.catalogue.adhesives.get(adhesive)?.form !== 'dry';
   return (
     <>
-      <PickOf<FlatField> {...props} field="adhesive" label="The adhesive" options={named(store.catalogue.adhesives)} />
-      {wet && (
-        <PickOf<FlatField> {...props} field="tool" label="Spread with" options={named(store.catalogue.techniques)} />
-      )}
+      <PickOf<FlatField> {...props} field="adhesive" options={named(store.catalogue.adhesives)} />
+      {wet && <PickOf<FlatField> {...props} field="tool" options={named(store.catalogue.techniques)} />}
       <OneOfField<FlatField>
         {...props}
         field="lining"
-        label="On the inside of the board"
         options={[
           { value: 'none', text: 'nothing' },
           { value: 'paper', text: 'a lining, glued with the same' },
@@ -66,16 +62,10 @@ export function GlueFields(props: FlatFieldsProps) {
       />
       {lining === 'paper' && (
         <>
-          <PaperPick<FlatField> {...props} field="liningPaper" label="The lining is most like" />
+          <PaperPick<FlatField> {...props} field="liningPaper" />
           <div class="field-row">
-            <TextOf<FlatField>
-              {...props}
-              field="liningWeight"
-              label="Lining’s weight"
-              unit="g/m²"
-              placeholder={USUAL}
-            />
-            <PickOf<FlatField> {...props} field="liningGrain" label="Lining’s grain" options={GRAINS} />
+            <TextOf<FlatField> {...props} field="liningWeight" placeholder={USUAL} />
+            <PickOf<FlatField> {...props} field="liningGrain" options={GRAINS} />
           </div>
         </>
       )}
@@ -86,17 +76,11 @@ export function GlueFields(props: FlatFieldsProps) {
 export function AirFields(props: FlatFieldsProps) {
   return (
     <>
-      <TextOf<FlatField>
-        {...props}
-        field="press"
-        label="Under weight for"
-        unit="h"
-        hint="Until the next day is 24; 0 if it dries free."
-      />
+      <TextOf<FlatField> {...props} field="press" hint="Until the next day is 24; 0 if it dries free." />
       <div class="field-row">
-        <TextOf<FlatField> {...props} field="celsius" label="Your room" unit="°C" />
-        <TextOf<FlatField> {...props} field="humidity" label="Its humidity" unit="% RH" />
-        <TextOf<FlatField> {...props} field="later" label="Where it will live" unit="% RH" />
+        <TextOf<FlatField> {...props} field="celsius" />
+        <TextOf<FlatField> {...props} field="humidity" unit="% RH" />
+        <TextOf<FlatField> {...props} field="later" unit="% RH" />
       </div>
     </>
   );

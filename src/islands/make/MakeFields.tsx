@@ -17,21 +17,21 @@ const options = (pairs: readonly (readonly [value: string, text: string])[]) =>
 const PROJECT_OPTIONS = options(Object.entries(PROJECTS).map(([id, { title }]) => [id, title]));
 export function MakeFields(props: MakeFieldsProps) {
   const { store, prefix } = props;
-  const { project, unit } = useStore(store.$texts);
+  const { project } = useStore(store.$texts);
   // A link or a list can only name a project that there is.
   const { of, asks } = PROJECTS[project as keyof typeof PROJECTS];
   const has = (field: AskedOfSome) => asks.includes(field);
   return (
     <>
-      <OneOfField<MakeField> {...props} field="project" label="What do you make?" options={PROJECT_OPTIONS} />
+      <OneOfField<MakeField> {...props} field="project" options={PROJECT_OPTIONS} />
       <UnitField store={store} prefix={prefix} hint="You may also type the unit: 9 1/4 in, 23,5 cm." />
       <div class="field-row">
-        <TextOf<MakeField> {...props} field="width" label="Width" unit={unit} hint={`Of ${of}.`} />
-        <TextOf<MakeField> {...props} field="height" label="Height" unit={unit} hint="Head to tail." />
+        <TextOf<MakeField> {...props} field="width" hint={`Of ${of}.`} />
+        <TextOf<MakeField> {...props} field="height" hint="Head to tail." />
       </div>
       {project === 'accordion' ? <AccordionFields {...props} /> : <ThicknessFields {...props} />}
       <div class="field-row">
-        <TextOf<MakeField> {...props} field="board" label="Board, thickness" unit={unit} />
+        <TextOf<MakeField> {...props} field="board" />
         <PickOf<MakeField>
           {...props}
           field="stock"
@@ -48,13 +48,12 @@ export function MakeFields(props: MakeFieldsProps) {
 }
 
 function ThicknessFields(props: MakeFieldsProps) {
-  const { thicknessFrom, unit } = useStore(props.store.$texts);
+  const { thicknessFrom } = useStore(props.store.$texts);
   return (
     <>
       <PickOf<MakeField>
         {...props}
         field="thicknessFrom"
-        label="Its thickness"
         options={options([
           ['measured', 'measured, pressed lightly'],
           ['leaves', 'from the number of leaves'],
@@ -62,11 +61,11 @@ function ThicknessFields(props: MakeFieldsProps) {
       />
       <div class="field-row">
         {thicknessFrom === 'measured' ? (
-          <TextOf<MakeField> {...props} field="thickness" label="Thickness" unit={unit} />
+          <TextOf<MakeField> {...props} field="thickness" />
         ) : (
           <>
-            <TextOf<MakeField> {...props} field="leaves" label="Leaves" hint="Two pages each." />
-            <TextOf<MakeField> {...props} field="caliper" label="Caliper of one" unit="µm" />
+            <TextOf<MakeField> {...props} field="leaves" hint="Two pages each." />
+            <TextOf<MakeField> {...props} field="caliper" />
           </>
         )}
       </div>
@@ -75,20 +74,12 @@ function ThicknessFields(props: MakeFieldsProps) {
 }
 
 function AccordionFields(props: MakeFieldsProps) {
-  const { unit } = useStore(props.store.$texts);
   return (
     <div class="field-row">
-      <TextOf<MakeField>
-        {...props}
-        field="panels"
-        label="Panels"
-        hint="Folds between them; the first and last are pasted down."
-      />
+      <TextOf<MakeField> {...props} field="panels" hint="Folds between them; the first and last are pasted down." />
       <TextOf<MakeField>
         {...props}
         field="sheet"
-        label="Longest strip"
-        unit={unit}
         placeholder="as long as needed"
         hint="That your sheet gives. Strips are joined by tabs."
       />

@@ -12,21 +12,12 @@ interface Props {
 
 export function MeasureFields(props: Props) {
   const { answer } = useStore(props.store.$solved);
-  const { unit } = useStore(props.store.$texts);
   return (
     <details open>
       <summary>Measures: what is usual, or your own</summary>
       <div class="field-row">
         {answer.measures.map(({ id, usual }) => (
-          <TextOf<MakeField>
-            {...props}
-            key={id}
-            field={id}
-            label={MEASURES[id].label}
-            unit={unit}
-            placeholder={usual}
-            hint={MEASURES[id].says}
-          />
+          <TextOf<MakeField> {...props} key={id} field={id} placeholder={usual} hint={MEASURES[id].says} />
         ))}
       </div>
     </details>

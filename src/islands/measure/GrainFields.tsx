@@ -6,11 +6,11 @@ import { PickOf } from '../parts/PlanField';
 import type { MeasureFieldsProps } from './MeasureFields';
 
 /** What the eye sees in each test, for a grain that runs up and down, and from side to side. */
-const TESTS: Readonly<Record<GrainTest, readonly [label: string, up: string, side: string]>> = {
-  bend: ['Bend it both ways without creasing', 'the upright bend is easier', 'the level bend is easier'],
-  strips: ['Hold a strip cut each way by one end', 'the upright strip stands out', 'the level strip stands out'],
-  damp: ['Damp one face of a small square', 'it rolls to an upright tube', 'it rolls to a level tube'],
-  tear: ['Tear it both ways', 'the tear down is straighter', 'the tear across is straighter'],
+const TESTS: Readonly<Record<GrainTest, readonly [up: string, side: string]>> = {
+  bend: ['the upright bend is easier', 'the level bend is easier'],
+  strips: ['the upright strip stands out', 'the level strip stands out'],
+  damp: ['it rolls to an upright tube', 'it rolls to a level tube'],
+  tear: ['the tear down is straighter', 'the tear across is straighter'],
 };
 const NONE = [
   { value: 'untried', text: 'not tried' },
@@ -31,7 +31,6 @@ export function GrainFields(props: MeasureFieldsProps) {
         <PickOf<MeasureField>
           {...props}
           field="shape"
-          label="Held so, the sheet is"
           options={[
             { value: 'taller', text: 'taller than wide' },
             { value: 'wider', text: 'wider than tall' },
@@ -39,19 +38,18 @@ export function GrainFields(props: MeasureFieldsProps) {
           ]}
         />
         {(Object.keys(TESTS) as GrainTest[]).map((test) => {
-          const [label, up, side] = TESTS[test];
+          const [up, side] = TESTS[test];
           const options = [NONE[0]!, { value: 'height', text: up }, { value: 'width', text: side }, NONE[1]!];
-          return <PickOf<MeasureField> key={test} {...props} field={test} label={label} options={options} />;
+          return <PickOf<MeasureField> key={test} {...props} field={test} options={options} />;
         })}
       </fieldset>
       <details>
         <summary>What the eye can tell</summary>
-        <PickOf<MeasureField> {...props} field="surface" label="Its surface" options={asKind(SURFACES)} />
-        <PickOf<MeasureField> {...props} field="sizing" label="Its sizing or coating" options={asKind(SIZINGS)} />
+        <PickOf<MeasureField> {...props} field="surface" options={asKind(SURFACES)} />
+        <PickOf<MeasureField> {...props} field="sizing" options={asKind(SIZINGS)} />
         <PickOf<MeasureField>
           {...props}
           field="colours"
-          label="Do its colours run when wet?"
           options={[
             { value: 'kind', text: 'As its kind' },
             { value: 'yes', text: 'Yes, they run' },

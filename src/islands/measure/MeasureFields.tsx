@@ -20,13 +20,12 @@ export function KindFields(props: MeasureFieldsProps) {
       <PickOf<MeasureField>
         {...props}
         field="family"
-        label="Your paper is most like"
         hint="It fills in what you cannot measure."
         options={named(props.store.catalogue.papers)}
       />
       <TextField
         id={`${props.prefix}name`}
-        label="What you call it"
+        label={props.store.fields.name.label}
         most={40}
         value={name}
         error={problems.find(({ field }) => field === 'name')?.message}
@@ -43,7 +42,6 @@ export function WeightFields(props: MeasureFieldsProps) {
       <PickOf<MeasureField>
         {...props}
         field="weightBy"
-        label="Its weight"
         options={[
           { value: 'weighed', text: 'I weigh it myself' },
           { value: 'metric', text: 'given in g/m²' },
@@ -53,14 +51,13 @@ export function WeightFields(props: MeasureFieldsProps) {
         ]}
       />
       <div class="field-row">
-        {weightBy === 'metric' && <TextOf<MeasureField> {...props} field="gsm" label="Grammage" unit="g/m²" />}
+        {weightBy === 'metric' && <TextOf<MeasureField> {...props} field="gsm" />}
         {weightBy === 'pounds' && (
           <>
-            <TextOf<MeasureField> {...props} field="pounds" label="Basis weight" unit="lb" />
+            <TextOf<MeasureField> {...props} field="pounds" />
             <PickOf<MeasureField>
               {...props}
               field="grade"
-              label="of the grade"
               hint="The same pounds mean another paper in another grade."
               options={GRADES.map((value) => ({ value, text: value }))}
             />
@@ -68,24 +65,18 @@ export function WeightFields(props: MeasureFieldsProps) {
         )}
         {weightBy === 'thousand' && (
           <>
-            <TextOf<MeasureField> {...props} field="kilos" label="1000 sheets weigh" unit="kg" />
-            <TextOf<MeasureField> {...props} field="sheetWide" label="Sheet width" unit="mm" />
-            <TextOf<MeasureField> {...props} field="sheetHigh" label="Sheet height" unit="mm" />
+            <TextOf<MeasureField> {...props} field="kilos" />
+            <TextOf<MeasureField> {...props} field="sheetWide" />
+            <TextOf<MeasureField> {...props} field="sheetHigh" />
           </>
         )}
         {weightBy === 'weighed' && (
           <>
-            <TextOf<MeasureField> {...props} field="grams" label="The scale shows" unit="g" />
-            <TextOf<MeasureField> {...props} field="pieces" label="for so many pieces" />
-            <TextOf<MeasureField> {...props} field="pieceWide" label="each wide" unit="mm" />
-            <TextOf<MeasureField> {...props} field="pieceHigh" label="and high" unit="mm" />
-            <TextOf<MeasureField>
-              {...props}
-              field="step"
-              label="Step of the scale"
-              unit="g"
-              hint="The smallest change it shows."
-            />
+            <TextOf<MeasureField> {...props} field="grams" />
+            <TextOf<MeasureField> {...props} field="pieces" />
+            <TextOf<MeasureField> {...props} field="pieceWide" />
+            <TextOf<MeasureField> {...props} field="pieceHigh" />
+            <TextOf<MeasureField> {...props} field="step" hint="The smallest change it shows." />
           </>
         )}
       </div>
@@ -100,7 +91,6 @@ export function ThicknessFields(props: MeasureFieldsProps) {
       <PickOf<MeasureField>
         {...props}
         field="thickBy"
-        label="Its thickness"
         options={[
           { value: 'stack', text: 'I measure a stack with a ruler' },
           { value: 'gauge', text: 'measured with a calliper gauge' },
@@ -109,16 +99,14 @@ export function ThicknessFields(props: MeasureFieldsProps) {
         ]}
       />
       <div class="field-row">
-        {thickBy === 'gauge' && (
-          <TextOf<MeasureField> {...props} field="caliper" label="Caliper" unit="µm" hint="0.1 mm is 100 µm." />
-        )}
+        {thickBy === 'gauge' && <TextOf<MeasureField> {...props} field="caliper" hint="0.1 mm is 100 µm." />}
         {thickBy === 'stack' && (
           <>
-            <TextOf<MeasureField> {...props} field="stackMm" label="Stack, pressed" unit="mm" />
-            <TextOf<MeasureField> {...props} field="stackSheets" label="Sheets in it" />
+            <TextOf<MeasureField> {...props} field="stackMm" />
+            <TextOf<MeasureField> {...props} field="stackSheets" />
           </>
         )}
-        {thickBy === 'bulk' && <TextOf<MeasureField> {...props} field="bulk" label="Bulk" unit="cm³/g" />}
+        {thickBy === 'bulk' && <TextOf<MeasureField> {...props} field="bulk" />}
       </div>
     </>
   );
@@ -131,7 +119,6 @@ export function AbsorbencyFields(props: MeasureFieldsProps) {
       <PickOf<MeasureField>
         {...props}
         field="drinkBy"
-        label="How it drinks"
         options={[
           { value: 'drop', text: 'I time a drop of water' },
           { value: 'cobb', text: 'a Cobb 60 figure from the mill' },
@@ -143,14 +130,13 @@ export function AbsorbencyFields(props: MeasureFieldsProps) {
           <TextOf<MeasureField>
             {...props}
             field="drops"
-            label="Drops took"
             unit="s"
             hint="Put a drop on the face that takes the glue and wait until its shine is gone. Three drops on three places are better than one."
           />
           <DropClock store={props.store} />
         </>
       )}
-      {drinkBy === 'cobb' && <TextOf<MeasureField> {...props} field="cobb" label="Cobb 60" unit="g/m²" />}
+      {drinkBy === 'cobb' && <TextOf<MeasureField> {...props} field="cobb" />}
     </>
   );
 }

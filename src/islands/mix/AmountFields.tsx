@@ -17,8 +17,8 @@ export const BASIS_OPTIONS = [
 export function AmountFields(props: MixFieldsProps) {
   return (
     <div class="field-row">
-      <TextOf<MixField> {...props} field="need" label="For the work" unit="ml" />
-      <TextOf<MixField> {...props} field="loss" label="Left in the pot" unit="%" />
+      <TextOf<MixField> {...props} field="need" />
+      <TextOf<MixField> {...props} field="loss" />
       <ScaleField {...props} />
     </div>
   );
@@ -26,7 +26,7 @@ export function AmountFields(props: MixFieldsProps) {
 
 export function ScaleField(props: MixFieldsProps) {
   const options = ['1', '0.1', '0.01'].map((value) => ({ value, text: `${value} g` }));
-  return <PickOf<MixField> {...props} field="scale" label="Scale steps of" options={options} />;
+  return <PickOf<MixField> {...props} field="scale" options={options} />;
 }
 
 /** Records as the choices of a field, in the order given. */

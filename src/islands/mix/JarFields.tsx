@@ -14,13 +14,13 @@ export function JarFields(props: MixFieldsProps) {
   }));
   return (
     <>
-      <PickOf<MixField> {...props} field="jar" label="In the jar" options={jars} />
-      {correcting && <TextOf<MixField> {...props} field="have" label="I have" unit="ml" />}
+      <PickOf<MixField> {...props} field="jar" options={jars} />
+      {correcting && <TextOf<MixField> {...props} field="have" />}
       <div class="field-row">
-        <TextOf<MixField> {...props} field="stock" label="It is" unit="%" />
-        <TextOf<MixField> {...props} field="target" label="I want" unit="%" />
+        <TextOf<MixField> {...props} field="stock" />
+        <TextOf<MixField> {...props} field="target" />
       </div>
-      <PickOf<MixField> {...props} field="basis" label="Per cent means" options={BASIS_OPTIONS} />
+      <PickOf<MixField> {...props} field="basis" options={BASIS_OPTIONS} />
       {correcting ? <ScaleField {...props} /> : <AmountFields {...props} />}
     </>
   );

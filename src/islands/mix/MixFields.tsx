@@ -18,7 +18,7 @@ export const KIND_WORDS: Readonly<Record<MixKind, string>> = {
 
 export function KindField(props: MixFieldsProps) {
   const options = Object.entries(KIND_WORDS).map(([value, text]) => ({ value, text }));
-  return <OneOfField<MixField> {...props} field="kind" label="What do you want to do?" options={options} />;
+  return <OneOfField<MixField> {...props} field="kind" options={options} />;
 }
 
 export function MixFields(props: MixFieldsProps) {

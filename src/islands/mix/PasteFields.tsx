@@ -7,13 +7,12 @@ export function PasteFields(props: MixFieldsProps) {
   const names = useNames(props);
   return (
     <>
-      <PickOf<MixField> {...props} field="starch" label="The starch" options={names(STARCHES)} />
+      <PickOf<MixField> {...props} field="starch" options={names(STARCHES)} />
       <div class="field-row">
-        <TextOf<MixField> {...props} field="waterParts" label="Water to 1 of starch" unit="parts" hint="3 to 10." />
+        <TextOf<MixField> {...props} field="waterParts" hint="3 to 10." />
         <PickOf<MixField>
           {...props}
           field="by"
-          label="Parts by"
           options={[
             { value: 'mass', text: 'mass' },
             { value: 'volume', text: 'volume' },
@@ -23,24 +22,16 @@ export function PasteFields(props: MixFieldsProps) {
       <PickOf<MixField>
         {...props}
         field="vessel"
-        label="Cooked in"
         options={[
           { value: 'pan', text: 'a pan' },
           { value: 'double-boiler', text: 'a double boiler' },
           { value: 'microwave', text: 'a microwave oven' },
         ]}
       />
-      <TextOf<MixField>
-        {...props}
-        field="boiledOff"
-        label="Water that boils off"
-        unit="%"
-        hint="5 to 20 in an open pan; less under a lid."
-      />
+      <TextOf<MixField> {...props} field="boiledOff" hint="5 to 20 in an open pan; less under a lid." />
       <PickOf<MixField>
         {...props}
         field="use"
-        label="Thin it for"
         options={[
           { value: 'as-cooked', text: 'nothing: use it as cooked' },
           { value: 'covering', text: 'covering (about 16 %)' },

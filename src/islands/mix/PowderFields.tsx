@@ -9,20 +9,12 @@ export function PowderFields(props: MixFieldsProps) {
   const gelatine = useStore(props.store.$texts).powder === 'gelatine';
   return (
     <>
-      <PickOf<MixField> {...props} field="powder" label="The powder" options={names(POWDERS)} />
+      <PickOf<MixField> {...props} field="powder" options={names(POWDERS)} />
       <div class="field-row">
-        <TextOf<MixField> {...props} field="percent" label="Strength" unit="%" />
-        {!gelatine && (
-          <TextOf<MixField>
-            {...props}
-            field="grade"
-            label="Grade, if another"
-            unit="mPa·s"
-            hint="The label: viscosity at 2 %."
-          />
-        )}
+        <TextOf<MixField> {...props} field="percent" />
+        {!gelatine && <TextOf<MixField> {...props} field="grade" hint="The label: viscosity at 2 %." />}
       </div>
-      <PickOf<MixField> {...props} field="basis" label="Per cent means" options={BASIS_OPTIONS} />
+      <PickOf<MixField> {...props} field="basis" options={BASIS_OPTIONS} />
       <AmountFields {...props} />
     </>
   );

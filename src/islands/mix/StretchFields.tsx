@@ -11,12 +11,11 @@ export function StretchFields(props: MixFieldsProps) {
   const { aim, from } = useStore(props.store.$texts);
   return (
     <>
-      <PickOf<MixField> {...props} field="base" label="Stretch" options={names(BASES)} />
-      <PickOf<MixField> {...props} field="extender" label="with" options={names(EXTENDERS)} />
+      <PickOf<MixField> {...props} field="base" options={names(BASES)} />
+      <PickOf<MixField> {...props} field="extender" options={names(EXTENDERS)} />
       <PickOf<MixField>
         {...props}
         field="aim"
-        label="Given as"
         options={[
           { value: 'parts', text: 'parts by volume' },
           { value: 'solids', text: 'solids of the mix' },
@@ -24,16 +23,15 @@ export function StretchFields(props: MixFieldsProps) {
       />
       {aim === 'parts' ? (
         <div class="field-row">
-          <TextOf<MixField> {...props} field="baseParts" label="Parts of PVA" unit="" />
-          <TextOf<MixField> {...props} field="extenderParts" label="Parts added" unit="" />
+          <TextOf<MixField> {...props} field="baseParts" unit="" />
+          <TextOf<MixField> {...props} field="extenderParts" unit="" />
         </div>
       ) : (
-        <TextOf<MixField> {...props} field="solids" label="Solids of the mix" unit="% by mass" />
+        <TextOf<MixField> {...props} field="solids" unit="% by mass" />
       )}
       <PickOf<MixField>
         {...props}
         field="from"
-        label="Start from"
         options={[
           { value: 'need', text: 'the amount I need' },
           { value: 'have', text: 'the PVA I have left' },
@@ -41,15 +39,15 @@ export function StretchFields(props: MixFieldsProps) {
       />
       {from === 'have' ? (
         <div class="field-row">
-          <TextOf<MixField> {...props} field="haveGrams" label="PVA left" unit="g" />
+          <TextOf<MixField> {...props} field="haveGrams" />
           <ScaleField {...props} />
         </div>
       ) : (
         <AmountFields {...props} />
       )}
-      <PaperPick<MixField> {...props} field="paper" label="To be laid under" />
-      <PickOf<MixField> {...props} field="tool" label="Spread with" options={named(props.store.catalogue.techniques)} />
-      <TextOf<MixField> {...props} field="celsius" label="Room" unit="°C" />
+      <PaperPick<MixField> {...props} field="paper" />
+      <PickOf<MixField> {...props} field="tool" options={named(props.store.catalogue.techniques)} />
+      <TextOf<MixField> {...props} field="celsius" />
     </>
   );
 }

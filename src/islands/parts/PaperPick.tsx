@@ -10,14 +10,13 @@ interface PickProps<F extends string> {
   readonly store: FieldStore<F> & { readonly catalogue: Catalogue };
   readonly prefix: string;
   readonly field: F;
-  readonly label: string;
 }
 
-export function PaperPick<F extends string>({ store, prefix, field, label }: PickProps<F>) {
+export function PaperPick<F extends string>({ store, prefix, field }: PickProps<F>) {
   const chosen = useStore(store.$texts)[field];
   const own = useOwnPapers();
   // A paper that came in a link is offered too, for as long as it is the chosen one.
   const guest = chosen.includes('~') && !own.includes(chosen) && readPaper(chosen) ? [chosen] : [];
   const options = [...[...guest, ...own].map(ownOption), ...named(store.catalogue.papers)];
-  return <PickOf store={store} prefix={prefix} field={field} label={label} options={options} />;
+  return <PickOf store={store} prefix={prefix} field={field} options={options} />;
 }

@@ -13,12 +13,12 @@ interface Props {
   readonly hint?: string;
 }
 
-export function UnitField({ store, prefix, label = 'Lengths in', hint }: Props) {
+export function UnitField({ store, prefix, label, hint }: Props) {
   const { unit } = useStore(store.$texts);
   return (
     <SelectField
       id={`${prefix}unit`}
-      label={label}
+      label={label ?? store.fields.unit.label!}
       value={unit}
       options={UNITS}
       hint={hint}
