@@ -11,7 +11,8 @@ import { classAnswer } from '../../src/core/class/answer';
 import { DEFAULT_CLASS } from '../../src/core/class/plan';
 import { cutAnswer } from '../../src/core/cut/answer';
 import type { CutPlan } from '../../src/core/cut/plan';
-import { DEFAULT_MAKE, PROJECT_IDS, type MakePlan } from '../../src/core/make/fields';
+import { DEFAULT_MAKE, type MakePlan } from '../../src/core/make/fields';
+import { PROJECT_IDS } from '../../src/core/make/projects';
 import { makeAnswer } from '../../src/core/make/answer';
 import { mixAnswerer } from '../../src/core/mix/any';
 import {
