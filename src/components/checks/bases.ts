@@ -8,7 +8,7 @@ export const CHECK_BASES: Readonly<Record<FormulaRow['basis'], { short: string; 
   'common-practice': { short: 'common practice', means: 'what the trade does, without a source' },
 };
 
-/** "73 published, 46 exact …": every basis that occurs, the surest first. */
+/** Every basis that occurs, the surest first, with how many rows there are of it. */
 export function basesOf(rows: readonly Pick<FormulaRow, 'basis'>[]) {
   return (Object.keys(CHECK_BASES) as FormulaRow['basis'][])
     .map((basis) => ({ basis, ...CHECK_BASES[basis], count: rows.filter((row) => row.basis === basis).length }))

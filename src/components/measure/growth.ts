@@ -1,7 +1,7 @@
 /** Wetting expansion of a piece. */
 import type { Paper } from '../../core/records/records';
 
-/** Along the grain a sheet grows about a tenth of what it grows across. Published: book-arts list 2000 (see sources). */
+/** Along the grain a sheet grows about a tenth of what it grows across. Common practice: said on a list of book artists, 2000 (see sources). */
 const ALONG_SHARE = 0.1;
 
 /** Growth, mm, of a side `mm` long that lies across or along the grain, when the piece is soaked. */

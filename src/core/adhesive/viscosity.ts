@@ -15,7 +15,7 @@ export function thickeningPower(milliPascalSeconds: number, percent: number): nu
 
 /**
  * Viscosity at rest, mPa·s at 20 °C, of a solution whose thickeners' α·C add up to `strength`.
- * The sum over several thickeners is an estimate of ours; for one cellulose ether it is the published law.
+ * The sum over several thickeners is an estimate of ours; for one cellulose ether it is the eighth-root law, from memory.
  */
 export function solutionViscosity(strength: number): number {
   mustBeWithin('strength', strength, 0, 30);

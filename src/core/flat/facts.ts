@@ -43,7 +43,7 @@ export function flatAnswerFacts(plan: FlatPlan, { work, glue }: Making): Fact[] 
       value: `${percent(across * cover.wetted)} across, ${percent(cover.ply.expansion.along * cover.wetted)} along`,
       note:
         paper.grain === 'marked'
-          ? 'along the grain about a tenth (published, book-arts list 2000)'
+          ? 'along the grain about a tenth (common practice, book-arts list 2000)'
           : paper.grain === 'weak'
             ? `a weak grain: along it ${figure(GROWS_ALONG.weak)} times that across (estimate)`
             : 'no grain: alike both ways',

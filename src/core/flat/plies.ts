@@ -9,7 +9,7 @@ import type { Catalogue, Paper, Substrate } from '../records/records';
 import { sheetOf } from '../paper/sheet';
 import type { SheetGrain } from './plan';
 
-/** Growth along the grain as a share of that across it. Marked grain: published, about a tenth (book-arts list 2000). A weak grain: estimate. */
+/** Growth along the grain as a share of that across it. Marked grain: about a tenth, common practice (said on a list of book artists, 2000). A weak grain: estimate. */
 export const GROWS_ALONG: Readonly<Record<Paper['grain'], number>> = { marked: 0.1, weak: 0.4, none: 1 };
 /** Stiffness along the grain as a multiple of that across it: 3800 to 2200, the least strengths that a specification asks of writing paper along and across (not a measurement); taken for stiffness, an estimate. A weak grain: estimate. */
 export const STIFFER_ALONG: Readonly<Record<Paper['grain'], number>> = { marked: 3800 / 2200, weak: 1.3, none: 1 };
