@@ -5,12 +5,14 @@ import { findGrain, grainName, type GrainFinding } from '../paper/grain-tests';
 import { drinkFacts, grainFact, soundness, thicknessFacts, weightFact } from './facts';
 import { asOneDrop, readDrops } from '../paper/drop-test';
 import type { MeasurePlan } from './plan';
-import { caliperOf, grammageOf, measureProblems, short, weighingOf } from './measures';
+import { caliperOf, dropVolume, grammageOf, measureProblems, short, stainOf, weighingOf } from './measures';
 import type { Fact } from '../base/fact';
 import { basisWeightFromGrammage, thousandFromGrammage, type Grade } from '../paper/paper';
 import { writePaper, type OwnPaper } from '../paper/own-paper';
 import type { Catalogue } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
+import { PAPER_LIMITS } from '../paper/limits';
+import { dropFromSorptivity, readStain, sorptivityFromDrop } from '../paper/sorption';
 import { sheetOf, type Sheet } from '../paper/sheet';
 
 export interface MeasureAnswer {
@@ -55,7 +57,7 @@ export function measureAnswer(plan: MeasurePlan, catalogue: Catalogue): Result<M
     family: plan.family,
     ...(gsm !== undefined && { grammage: short(gsm) }),
     ...(caliper !== undefined && { caliper: short(caliper) }),
-    ...(drop && { dropSeconds: drop.seconds }),
+    ...(drop && { dropSeconds: asUsualDrop(plan, drop.seconds) }),
     ...(plan.drinkBy === 'cobb' && { cobb: plan.cobb }),
     ...(plan.surface !== 'kind' && { surface: plan.surface }),
     ...(plan.sizing !== 'kind' && { sizing: plan.sizing }),
@@ -72,16 +74,30 @@ export function measureAnswer(plan: MeasurePlan, catalogue: Catalogue): Result<M
     facts: [
       weightFact(sheet, weighing),
       ...thicknessFacts(sheet, paper),
-      ...drinkFacts(sheet, drop, drops?.length ?? 0),
+      ...drinkFacts(plan, sheet, drop, drops?.length ?? 0),
       grainFact(grain, plan.shape),
     ],
     weights: WEIGHTS.map(([name, grade]) => ({ name, pounds: basisWeightFromGrammage(middle, grade) })),
     thousand: thousandFromGrammage(middle),
     brief: `${figure(middle, 3)}\u00a0g/m²`,
     picture: drawGrain(grain, plan.shape),
-    warnings: soundness({ plan, weighing, drop, grain, gsm }),
+    warnings: soundness({ plan, weighing, drop, grain, gsm, sheet }),
     figures: [middle, middle / sheet.density.middle, sheet.sorptivity.middle, Math.round(100 * grain.chances.height)],
   });
+}
+
+/**
+ * The other calculators know one kind of drop, the usual one without a stain, since links have always carried it: what
+ * was measured better goes to them as the seconds of the usual drop that says the same.
+ */
+function asUsualDrop(plan: MeasurePlan, seconds: number): number {
+  const stain = stainOf(plan, seconds);
+  if (!stain && plan.dropsPerMl === undefined) return seconds;
+  const sorptivity = stain
+    ? readStain(stain).sorptivity.middle
+    : sorptivityFromDrop(seconds, dropVolume(plan.dropsPerMl));
+  const { low, high } = PAPER_LIMITS.dropSeconds;
+  return Number(Math.min(high, Math.max(low, dropFromSorptivity(sorptivity))).toPrecision(3));
 }
 
 function sentenceFor(plan: MeasurePlan, paper: OwnPaper, sheet: Sheet, grain: GrainFinding): string {

@@ -6,7 +6,8 @@ import type { Fact } from '../base/fact';
 import { bulk, grammageFromWeighing, porosity, type Weighing } from '../paper/paper';
 import type { OwnPaper } from '../paper/own-paper';
 import type { Sheet } from '../paper/sheet';
-import { dropFromSorptivity } from '../paper/sorption';
+import { dropFromSorptivity, readStain, STANDARD_DROP_SECONDS } from '../paper/sorption';
+import { dropVolume, stainOf } from './measures';
 import { sheetsToHalve } from '../paper/weighing-error';
 
 type Drop = { readonly seconds: number; readonly factor: number } | undefined;
@@ -61,15 +62,33 @@ export function thicknessFacts({ grammage, density }: Sheet, paper: OwnPaper): F
   ];
 }
 
-export function drinkFacts({ sorptivity }: Sheet, drop: Drop, count: number): Fact[] {
+export function drinkFacts(plan: MeasurePlan, { sorptivity }: Sheet, drop: Drop, count: number): Fact[] {
   const value = `${span(sorptivity.low, sorptivity.high, 'g/m²')} per √s`;
   const cobb = `a Cobb 60 of about ${figure(sorptivity.middle * Math.sqrt(60))} g/m²`;
   const basis = drop
-    ? `from ${count === 1 ? 'one drop' : `${count} drops, middle ${figure(drop.seconds)} s`}, good to a factor of 1.6 each way; ${cobb}`
+    ? `from ${count === 1 ? 'one drop' : `${count} drops, middle ${figure(drop.seconds)} s`}, good to a factor of ${figure(Math.sqrt(sorptivity.high / sorptivity.low))} each way; ${cobb}`
     : sorptivity.basis === 'measured'
       ? `from your Cobb figure; a drop would take about ${figure(dropFromSorptivity(sorptivity.middle))} s to sink in`
       : `by its kind or sizing; ${cobb}`;
-  return [{ label: 'Absorbency', value, note: basis }];
+  return [{ label: 'Absorbency', value, note: basis }, ...(drop ? [spotFact(plan, drop.seconds)] : [])];
+}
+
+/** What the absorbency of a drop rests on: its stain, or a rule of thumb. */
+function spotFact(plan: MeasurePlan, seconds: number): Fact {
+  const volume = `${figure(dropVolume(plan.dropsPerMl), 2)}\u00a0µl`;
+  const stain = stainOf(plan, seconds);
+  if (!stain)
+    return {
+      label: 'The drop',
+      value: `${volume}, its stain not measured`,
+      note: 'read by a rule of thumb, which takes 60 s for ordinary writing paper; with the stain’s width it is a sum, and a better one',
+    };
+  const { load, dried, sorptivity } = readStain(stain);
+  return {
+    label: 'The drop',
+    value: `${volume} in a stain of ${formatAmount(stain.stainMm)}\u00a0mm: ${withUnit(load, 'g/m²')}`,
+    note: `so ${span(sorptivity.low, sorptivity.high, 'g/m²')} per √s; about ${figure(Math.max(0.1, 100 * dried), 1)} % of it dried meanwhile, in a room of 20 °C and 50 %`,
+  };
 }
 
 const WAY_WORDS = { height: 'up and down', width: 'side to side', none: 'no grain' } as const;
@@ -104,10 +123,11 @@ interface Known {
   readonly drop: Drop;
   readonly grain: GrainFinding;
   readonly gsm: number | undefined;
+  readonly sheet: Sheet;
 }
 
 /** What to look out for, and what to do about it. */
-export function soundness({ plan, weighing, drop, grain, gsm }: Known): string[] {
+export function soundness({ plan, weighing, drop, grain, gsm, sheet }: Known): string[] {
   const rough = weighing && grammageFromWeighing(weighing);
   return [
     ...(rough && rough.uncertainty / rough.value > 0.04
@@ -123,6 +143,7 @@ export function soundness({ plan, weighing, drop, grain, gsm }: Known): string[]
           `Your slowest drop took ${figure(drop.factor)} times as long as your quickest: wipe the dropper, and try other places of the sheet.`,
         ]
       : []),
+    ...(drop ? dropWarnings(plan, drop.seconds, sheet) : []),
     ...(grain.against.length > 0 && grain.likeliest !== 'none'
       ? [
           `${capital(grain.against.map((test) => TEST_WORDS[test]).join(' and '))} said otherwise. Do ${grain.against.length === 1 ? 'it' : 'them'} again on another corner.`,
@@ -131,6 +152,28 @@ export function soundness({ plan, weighing, drop, grain, gsm }: Known): string[]
     ...(grain.next ? [`To settle the grain, try ${TEST_WORDS[grain.next]} next: ${trustWords(grain.next)}.`] : []),
     ...(!grain.settled && !grain.next
       ? ['Treat it as a sheet without grain, and cut it the way the pattern asks.']
+      : []),
+  ];
+}
+
+/** A stain may hold this many times the room that the sheet has: fibres swell, and the edge is hard to see. Our own line. */
+const STAIN_HOLDS = 1.5;
+
+function dropWarnings(plan: MeasurePlan, seconds: number, { grammage, density }: Sheet): string[] {
+  const stain = stainOf(plan, seconds);
+  const um = grammage.middle / density.middle;
+  const room = um * porosity(grammage.middle, um);
+  const load = stain && readStain(stain).load;
+  return [
+    ...(seconds > STANDARD_DROP_SECONDS
+      ? [
+          `Past ${STANDARD_DROP_SECONDS} s, where the laboratory’s drop test ends, fibres swell and the drop dries a little: the range widens.`,
+        ]
+      : []),
+    ...(load !== undefined && load > STAIN_HOLDS * room
+      ? [
+          `Such a stain would hold ${withUnit(load, 'g/m²')}, and the sheet has room for about ${figure(room)}. Water ran out below, or the drops were smaller: count them to the millilitre, and measure the stain at its widest, from both sides.`,
+        ]
       : []),
   ];
 }

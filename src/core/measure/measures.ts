@@ -1,5 +1,12 @@
 /** From what was measured to a grammage and a caliper, or to what cannot be. */
-import { readDrops } from '../paper/drop-test';
+import { asOneDrop, readDrops } from '../paper/drop-test';
+import {
+  halfDriedAfter,
+  LONGEST_DROP_SECONDS,
+  readStain,
+  USUAL_DROP_MICROLITRES,
+  type StainTest,
+} from '../paper/sorption';
 import { figure } from '../base/format';
 import { withinLimits } from '../base/limits';
 import { caliperProblem, PAPER_LIMITS } from '../paper/limits';
@@ -49,8 +56,17 @@ export function measureProblems(
   };
   const weight = gsm === undefined ? undefined : outside('grammage', gsm);
   if (weight) return at(WEIGHT_FIELD[plan.weightBy], weight, `This makes ${figure(gsm!)} g/m².`);
-  if (plan.drinkBy === 'drop' && !readDrops(plan.drops))
-    return [{ field: 'drops', code: 'too-large', message: 'Each drop must take from 0.2 to 120 s.' }];
+  const drops = readDrops(plan.drops);
+  if (plan.drinkBy === 'drop' && !drops)
+    return [
+      { field: 'drops', code: 'too-large', message: `Each drop must take from 0.2 to ${LONGEST_DROP_SECONDS} s.` },
+    ];
+  const stain = plan.drinkBy === 'drop' && drops ? stainOf(plan, asOneDrop(drops).seconds) : undefined;
+  if (stain && readStain(stain).dried > 0.5) {
+    const ends = figure(halfDriedAfter(stain), 2);
+    const message = `By ${ends} s half of such a drop has dried from such a stain, and the seconds say nothing. Stand a glass over it, take larger drops, or choose “not known” and hard-sized as its sizing.`;
+    return [{ field: 'drops', code: 'contradiction', message }];
+  }
   if (caliper === undefined) return [];
   const thick = outside('caliper', caliper) ?? caliperProblem(short(gsm ?? usual), caliper);
   return at(
@@ -62,3 +78,11 @@ export function measureProblems(
 
 /** Three digits: more than any of these measures deserves. */
 export const short = (value: number): number => Number(value.toPrecision(3));
+
+/** The drop and its stain, where the stain was measured: `seconds` are those of all drops as one. */
+export const stainOf = ({ dropsPerMl, stain }: MeasurePlan, seconds: number): StainTest | undefined =>
+  stain === undefined ? undefined : { seconds, stainMm: stain, microlitres: dropVolume(dropsPerMl) };
+
+/** µl of one drop. */
+export const dropVolume = (dropsPerMl: number | undefined): number =>
+  dropsPerMl === undefined ? USUAL_DROP_MICROLITRES : 1000 / dropsPerMl;

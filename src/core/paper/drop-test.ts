@@ -5,7 +5,7 @@ import { LONGEST_DROP_SECONDS } from './sorption';
 
 export const MOST_DROPS = 10;
 const SHORTEST = 0.2;
-export const DROPS_PATTERN = /^\d{1,3}(\.\d{1,2})?(_\d{1,3}(\.\d{1,2})?){0,9}$/;
+export const DROPS_PATTERN = /^\d{1,4}(\.\d{1,2})?(_\d{1,4}(\.\d{1,2})?){0,9}$/;
 
 /** Typed drops, apart by spaces or semicolons, to what a plan keeps. */
 export function parseDrops(typed: string): Result<string> {
@@ -19,7 +19,7 @@ export function parseDrops(typed: string): Result<string> {
   if (wrong < 0) return ok(seconds.map((one) => Number(one!.toFixed(2))).join('_'));
   if (seconds[wrong] !== undefined && seconds[wrong] > LONGEST_DROP_SECONDS)
     return problem(
-      `A drop of more than ${LONGEST_DROP_SECONDS} s dries as much as it sinks in. Leave it out, and choose hard-sized as its sizing.`,
+      `A drop that stands for more than ${LONGEST_DROP_SECONDS} s says no more than that the face is closed. Leave it out, and choose hard-sized as its sizing.`,
     );
   return problem(`“${texts[wrong]!.slice(0, 20)}” is not a time. ${how}`);
 }

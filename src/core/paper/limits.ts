@@ -12,7 +12,7 @@ export const PAPER_LIMITS = {
     high: LONGEST_DROP_SECONDS,
     unit: 's',
     what: 'The drop test',
-    ifTooLarge: ' A slower drop dries as much as it sinks in: leave this empty and choose hard-sized.',
+    ifTooLarge: ' A slower drop says no more than that the face is closed: leave this empty and choose hard-sized.',
   },
   cobb: { low: 1, high: 400, unit: 'g/m²', what: 'The Cobb 60 figure' },
 } as const satisfies Record<string, NumberLimits>;

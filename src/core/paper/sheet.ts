@@ -2,7 +2,7 @@
 import type { JobPaper } from './asked-paper';
 import { around, type Range } from '../base/quantity';
 import type { Catalogue, Paper, Sizing, Surface } from '../records/records';
-import { sorptivityFromCobb, sorptivityFromDrop } from './sorption';
+import { dropDoubt, sorptivityFromCobb, sorptivityFromDrop } from './sorption';
 
 export interface Sheet extends Paper {
   /** which numbers nobody measured, in the order they matter */
@@ -39,8 +39,6 @@ const range = ([low, middle, high]: readonly [number, number, number], scale = 1
 const GRAMMAGE_TOLERANCE = 0.04;
 const CALIPER_TOLERANCE = 0.06;
 const COBB_TOLERANCE = 0.15;
-/** A kitchen drop test is good to a factor of two at most. From memory. */
-const DROP_FACTOR = 1.6;
 
 export function sheetOf(job: { readonly paper: JobPaper }, catalogue: Catalogue): Sheet {
   const family = catalogue.papers.get(job.paper.family)!;
@@ -74,7 +72,8 @@ function absorbencyOf(paper: JobPaper, family: Paper): Range | undefined {
   if (paper.cobb !== undefined) return around(sorptivityFromCobb(paper.cobb), COBB_TOLERANCE, 'measured');
   if (paper.dropSeconds !== undefined) {
     const middle = sorptivityFromDrop(paper.dropSeconds);
-    return { low: middle / DROP_FACTOR, middle, high: middle * DROP_FACTOR, basis: 'measured' };
+    const doubt = dropDoubt(paper.dropSeconds);
+    return { low: middle / doubt, middle, high: middle * doubt, basis: 'measured' };
   }
   if (paper.sizing !== undefined && paper.sizing !== family.sizing) return range(COBB[paper.sizing], 1 / Math.sqrt(60));
   return undefined;

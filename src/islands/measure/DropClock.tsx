@@ -1,6 +1,6 @@
 /** Times a drop: one press when it touches, one when its shine is gone. Big enough for a wet thumb. */
 import { useEffect, useState } from 'preact/hooks';
-import { LONGEST_DROP_SECONDS } from '../../core/paper/sorption';
+import { LONGEST_DROP_SECONDS, STANDARD_DROP_SECONDS } from '../../core/paper/sorption';
 import type { MeasureStore } from '../../stores/measure/measure';
 
 export function DropClock({ store }: { readonly store: MeasureStore }) {
@@ -44,7 +44,9 @@ export function DropClock({ store }: { readonly store: MeasureStore }) {
       )}
       <p class="number" role="timer" aria-live="off">
         {began !== undefined && `${seconds.toFixed(1)} s`}
-        {seconds > LONGEST_DROP_SECONDS && ' It hardly drinks: choose hard-sized instead.'}
+        {seconds > LONGEST_DROP_SECONDS
+          ? ' It hardly drinks: choose hard-sized instead.'
+          : seconds > STANDARD_DROP_SECONDS && ' Slow. You may go on; a glass over the drop keeps it from drying.'}
       </p>
       <p class="visually-hidden" aria-live="polite">
         {said}

@@ -134,6 +134,18 @@ export function AbsorbencyFields(props: MeasureFieldsProps) {
             hint="Put a drop on the face that takes the glue and wait until its shine is gone. Three drops on three places are better than one."
           />
           <DropClock store={props.store} />
+          <div class="field-row">
+            <TextOf<MeasureField>
+              {...props}
+              field="dropsPerMl"
+              hint="Count them into a 1 ml spoon or syringe. Empty: 20."
+            />
+            <TextOf<MeasureField>
+              {...props}
+              field="stain"
+              hint="At its widest, when the shine has gone. May stay empty; with it the answer is better."
+            />
+          </div>
         </>
       )}
       {drinkBy === 'cobb' && <TextOf<MeasureField> {...props} field="cobb" />}

@@ -36,8 +36,11 @@ describe('a number past its limits is met with what is allowed', () => {
       expect(problem!.message).toContain(`from ${formatAmount(low, 6)} to ${formatAmount(high, 6)}\u00a0${unit}`);
     }
   });
-  test('a drop slower than 120 s says what to do instead (ASTM D824, scope)', () => {
-    expect(numberProblem('dropSeconds', 300)!.message).toMatch(/120\u00a0s.*hard-sized/);
+  test('a drop slower than half an hour says what to do instead', () => {
+    expect(numberProblem('dropSeconds', 300)).toBeUndefined();
+    expect(numberProblem('dropSeconds', 1801)!.message).toMatch(
+      /1800\u00a0s.*hard-sized|1\u202f800\u00a0s.*hard-sized/,
+    );
     expect(numberProblem('dropSeconds', 0)!.message).not.toMatch(/hard-sized/);
   });
 });

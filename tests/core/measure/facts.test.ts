@@ -54,8 +54,23 @@ describe('its thickness', () => {
 });
 
 describe('how it drinks', () => {
-  const drinks = (sheet: Sheet, seconds?: number, count = 1) =>
-    said(drinkFacts(sheet, seconds === undefined ? undefined : { seconds, factor: 1 }, count)[0]!);
+  const drunk = (sheet: Sheet, seconds?: number, count = 1, plan: Partial<MeasurePlan> = {}) =>
+    drinkFacts(
+      { ...DEFAULT_MEASURE, ...plan },
+      sheet,
+      seconds === undefined ? undefined : { seconds, factor: 1 },
+      count,
+    ).map(said);
+  const drinks = (sheet: Sheet, seconds?: number, count = 1) => drunk(sheet, seconds, count)[0]!;
+  it('the drop: its volume, and its stain or the rule of thumb in its place', () => {
+    expect(drunk(SHEET, 30)[1]).toMatch(/^50 µl, its stain not measured \| read by a rule of thumb/);
+    expect(drunk(SHEET, 30, 1, { dropsPerMl: 25 })[1]).toMatch(/^40 µl/);
+    // 50 mg over π·25²/4 mm² is 102 g/m²; of that 0.055 · 16 ÷ 2 dry, 0.4 %
+    expect(drunk(SHEET, 16, 1, { stain: 25 })[1]).toMatch(
+      /^50 µl in a stain of 25 mm: 100 g\/m² \| so .*about 0\.4 % of it dried/,
+    );
+    expect(drunk(SHEET)).toHaveLength(1);
+  });
   it('from drops: one, or the middle of several, with the Cobb figure that goes with them', () => {
     // 2 g/m² per √s over 60 s is 15.5 g/m²
     expect(drinks(SHEET, 30)).toMatch(/^1 to 4 g\/m² per √s \| from one drop, good to.*Cobb 60 of about 15 g\/m²/);
@@ -118,7 +133,20 @@ describe('what to look out for', () => {
       drop: change.factor === undefined ? undefined : { seconds: 30, factor: change.factor },
       grain: finding(change.grain),
       gsm: 'gsm' in change ? change.gsm : 80,
+      sheet: SHEET,
     });
+  it('a slow drop, and a stain that holds more than the sheet can', () => {
+    // SHEET has room for 47 g/m²; 50 mg in 25 mm are 102, in 40 mm 40
+    expect(warned({ factor: 1, plan: { stain: 25 } })).toEqual([
+      expect.stringMatching(/would hold 100\sg\/m².*about 47/),
+    ]);
+    expect(warned({ factor: 1, plan: { stain: 40 } })).toEqual([]);
+    const slow = soundness({
+      ...{ plan: DEFAULT_MEASURE, weighing: undefined, drop: { seconds: 121, factor: 1 }, grain: finding(), gsm: 80 },
+      sheet: SHEET,
+    });
+    expect(slow).toEqual([expect.stringMatching(/^Past 120 s/)]);
+  });
   it('nothing, where all is sound', () => {
     expect(warned({ weighing: { grams: 100, widthMm: 1000, heightMm: 1000 }, factor: 1.2 })).toEqual([]);
   });

@@ -1,12 +1,18 @@
 /** How a sheet drinks: the root of time, and what the tests of it can and cannot say. */
 import fc from 'fast-check';
-import { describe, expect, test, it } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { evaporationRate } from '../../../src/core/joint/moisture';
 import {
-  LONGEST_DROP_SECONDS,
+  dropDoubt,
+  dropFromSorptivity,
+  halfDriedAfter,
+  OPEN_FACE_DRIES,
+  readStain,
   sorptivityFromCobb,
   sorptivityFromDrop,
+  STANDARD_DROP_SECONDS,
   uptake,
-  dropFromSorptivity,
+  USUAL_DROP_MICROLITRES,
 } from '../../../src/core/paper/sorption';
 
 const sorptivity = fc.double({ min: 0.1, max: 60, noNaN: true });
@@ -41,39 +47,71 @@ describe('uptake goes with the root of time (Lucas–Washburn)', () => {
   });
 });
 
-describe('a drop of water', () => {
+describe('a drop of water, by the rule of thumb', () => {
   test('a slower drop is a slower sheet: four times the seconds halve the sorptivity', () => {
     expect(sorptivityFromDrop(5) / sorptivityFromDrop(20)).toBeCloseTo(2, 12);
   });
-  test('a measured stain counts: 0.05 ml in a stain 25 mm across is 101.9 g/m² (by hand)', () => {
-    // area π·25²/4 = 490.87 mm², so 0.05 g over it is 101.86 g/m²; over √16 s that is 25.46
-    expect(sorptivityFromDrop(16, { dropMillilitres: 0.05, stainMm: 25 })).toBeCloseTo(25.465, 2);
+  test('60 s are ordinary writing paper: a Cobb figure of 20, between the 15 to 35 of sized papers', () => {
+    expect(sorptivityFromDrop(60) * Math.sqrt(60)).toBeCloseTo(20, 12);
   });
-  test('past 120 s a drop says nothing (ASTM D824, scope), nor does one of no time', () => {
-    expect(LONGEST_DROP_SECONDS).toBe(120);
-    expect(sorptivityFromDrop(120)).toBeGreaterThan(0);
-    for (const bad of [120.01, 0, 0.09, -5, NaN, Infinity]) expect(() => sorptivityFromDrop(bad)).toThrow(/seconds/);
-    expect(() => sorptivityFromDrop(10, { dropMillilitres: 0, stainMm: 20 })).toThrow(/dropMillilitres/);
-    expect(() => sorptivityFromDrop(10, { dropMillilitres: 0.05, stainMm: -1 })).toThrow(/stainMm/);
+  test('eight times the volume is twice the depth of a drop of one shape, so four times the seconds for one sheet', () => {
+    expect(sorptivityFromDrop(30, 8 * USUAL_DROP_MICROLITRES)).toBeCloseTo(2 * sorptivityFromDrop(30), 12);
+    expect(sorptivityFromDrop(120, 8 * USUAL_DROP_MICROLITRES)).toBeCloseTo(sorptivityFromDrop(30), 12);
+    expect(sorptivityFromDrop(30, USUAL_DROP_MICROLITRES)).toBe(sorptivityFromDrop(30));
+  });
+  test('to 120 s as the standard (ASTM D824, scope), on to half an hour with a doubt that grows', () => {
+    expect(STANDARD_DROP_SECONDS).toBe(120);
+    expect(dropDoubt(1)).toBe(dropDoubt(120));
+    const doubts = [120, 121, 300, 900, 1800].map(dropDoubt);
+    expect(doubts).toEqual(doubts.toSorted((a, b) => a - b));
+    expect(new Set(doubts).size).toBe(5);
+    // sixteen times the time doubles it
+    expect(dropDoubt(1800) / dropDoubt(112.5)).toBeCloseTo((1800 / 120) ** 0.25, 12);
+    for (const bad of [1800.01, 0, 0.09, -5, NaN, Infinity]) expect(() => sorptivityFromDrop(bad)).toThrow(/seconds/);
+    expect(() => sorptivityFromDrop(10, 0)).toThrow(/microlitres/);
+  });
+  test('turns round: the drop of a sorptivity is the drop it came from', () => {
+    for (const seconds of [1, 8, 60, 600])
+      expect(dropFromSorptivity(sorptivityFromDrop(seconds))).toBeCloseTo(seconds, 9);
+    expect(dropFromSorptivity(0)).toBe(Infinity);
+    expect(() => dropFromSorptivity(-1)).toThrow(/sorptivity/);
+    expect(() => dropFromSorptivity(1001)).toThrow(/sorptivity/);
   });
   test('a Cobb figure has its limits too', () => {
     for (const bad of [0, -1, 1001, NaN]) expect(() => sorptivityFromCobb(bad)).toThrow(/gsm60/);
   });
 });
 
-describe('drops and what they say', () => {
-  it('takes what a stain holds only where both drop and stain were measured', () => {
-    // 0.05 ml on a spot of 10 mm: 0.05 g / 78.54 mm² is 636.6 g/m², over √25
-    const measured = { dropMillilitres: 0.05, stainMm: 10 };
-    expect(sorptivityFromDrop(25, measured)).toBeCloseTo(0.05 / (Math.PI * 25e-6) / 5, 6);
-    const ordinary = sorptivityFromDrop(25);
-    expect(sorptivityFromDrop(25, { dropMillilitres: 0.05 })).toBe(ordinary);
-    expect(sorptivityFromDrop(25, { stainMm: 10 })).toBe(ordinary);
+describe('a drop and its stain', () => {
+  test('0.05 ml in a stain 25 mm across is 101.9 g/m² (by hand), over √16 s', () => {
+    // area π·25²/4 = 490.87 mm², so 0.05 g over it is 101.86 g/m²
+    const { load, sorptivity, dried } = readStain({ seconds: 16, microlitres: 50, stainMm: 25 });
+    expect(load).toBeCloseTo(101.86, 2);
+    // of 101.86 some 0.055 · 16 ÷ 2 = 0.44 dry
+    expect(dried).toBeCloseTo(0.44 / 101.86, 5);
+    expect(sorptivity.middle).toBeCloseTo((101.86 - 0.44) / 4, 2);
+    expect(sorptivity.low).toBeLessThan(sorptivity.middle);
+    expect(sorptivity.high / sorptivity.middle).toBeCloseTo(1.3 * (101.86 / 101.42), 3);
   });
-  it('turns round: the drop of a sorptivity is the drop it came from', () => {
-    for (const seconds of [1, 8, 60]) expect(dropFromSorptivity(sorptivityFromDrop(seconds))).toBeCloseTo(seconds, 9);
-    expect(dropFromSorptivity(0)).toBe(Infinity);
-    expect(() => dropFromSorptivity(-1)).toThrow(/sorptivity/);
-    expect(() => dropFromSorptivity(1001)).toThrow(/sorptivity/);
+  test('what dries: a 50 mg drop of 8 mm loses a third of a milligram in 120 s, so drying is no reason to stop there', () => {
+    const { dried } = readStain({ seconds: 120, microlitres: 50, stainMm: 8 });
+    // 0.055 g/m²s · 50.27 mm² · 120 s = 0.332 mg if all of it were open from the start
+    expect(2 * dried * 50).toBeCloseTo(0.332, 3);
+    // by the rule of open water itself, at 20 °C and 50 % in still air
+    expect(evaporationRate(20, 50) / OPEN_FACE_DRIES).toBeCloseTo(1, 1);
+  });
+  test('ends where half has dried, sooner for a small drop in a wide stain', () => {
+    const small = { microlitres: 10, stainMm: 20 };
+    const ends = halfDriedAfter(small);
+    expect(readStain({ ...small, seconds: ends }).dried).toBeCloseTo(0.5, 12);
+    // 10 mg ÷ (0.055 mg/s per 1000 mm² · 314.16 mm²)
+    expect(ends).toBeCloseTo(10 / (0.055e-3 * 314.16), 0);
+    expect(halfDriedAfter({ microlitres: 50, stainMm: 20 })).toBeCloseTo(5 * ends, 6);
+  });
+  test('what cannot be throws', () => {
+    const good = { seconds: 10, microlitres: 50, stainMm: 20 };
+    for (const seconds of [0, 1801, NaN]) expect(() => readStain({ ...good, seconds })).toThrow(/seconds/);
+    expect(() => readStain({ ...good, microlitres: 0 })).toThrow(/microlitres/);
+    expect(() => readStain({ ...good, stainMm: -1 })).toThrow(/stainMm/);
   });
 });

@@ -159,7 +159,7 @@ describe('parts that cannot be used', () => {
         heightMm: 301,
       },
       ...{ seed: -1, conditions: { celsius: 51, humidity: '50', batch: '' } },
-      papers: [{ id: 'p', name: 'P', family: 'No!', grammage: 4.9, dropSeconds: 121 }],
+      papers: [{ id: 'p', name: 'P', family: 'No!', grammage: 4.9, dropSeconds: 1801 }],
     });
     expect(trial).toMatchObject({
       ...{
