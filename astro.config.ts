@@ -36,9 +36,11 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
   [
     'records',
-    /\/core\/(?:base\/quantity|adhesive\/(?:viscosity|mixture|liquid)|paper\/(?:paper|limits|sorption|asked-paper))\.ts/,
+    /\/core\/(?:base\/quantity|adhesive\/(?:viscosity|mixture|liquid|hazards)|paper\/(?:paper|limits|sorption|asked-paper))\.ts/,
   ],
   ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
+  // what can hurt, which every calculator that tells how to do something asks
+  ['safety', /\/core\/safety\/hazards\.ts/],
   // what calculators with a table of fields share
   ['plan', /\/core\/(?:base\/(?:length-text|rounding)|link\/(?:pairs|fields|plan-link))\.ts/],
   ['plan', /\/stores\/shared\/(?:change-unit|plan)\.ts|\/islands\/parts\/(?:OneOf|PlanField|UnitField|Warnings)\.tsx/],
