@@ -1,4 +1,5 @@
 /** `npm run bench`: what a cutting plan costs. The aim is well under 50 ms for a kit of twelve kinds, so that typing is not held up. */
+import { cutPiecesIn, stocksIn } from '../core/support/rows';
 import { bench, describe } from 'vitest';
 import { cutAnswer } from '../../src/core/cut/answer';
 import { DEFAULT_CUT } from '../../src/core/cut/plan';
@@ -13,8 +14,8 @@ const TWELVE = [
 let turn = 0;
 const typed = (kits: number, rows: readonly string[]) => ({
   ...DEFAULT_CUT,
-  stocks: `board~700x${1000 + (turn++ % 10)}~long~5`,
-  pieces: rows.join('_'),
+  stocks: stocksIn(`board~700x${1000 + (turn++ % 10)}~long~5`),
+  pieces: cutPiecesIn(rows.join('_')),
   ...{ kits, kerf: 1 },
 });
 

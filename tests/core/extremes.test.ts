@@ -1,4 +1,5 @@
 /** Every calculator at the ends of what its fields take: an answer in words or a message beside a field, never a fault. */
+import { piecesIn } from './support/rows';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { choose } from '../../src/core/choose/choose';
@@ -29,7 +30,9 @@ import { planAtTheEnds } from './support/any-plan';
 const catalogue = readCatalogue();
 const NONSENSE = /NaN|undefined|Infinity|not known(?!:)|\[object/;
 /** Rows of pieces at both ends, as a link carries them. */
-const PIECES = ['1x1x1', '5000x5000x999', Array.from({ length: 20 }, () => '5000x5000x999t200').join('_')];
+const PIECES = ['1x1x1', '5000x5000x999', Array.from({ length: 20 }, () => '5000x5000x999t200').join('_')].map(
+  piecesIn,
+);
 
 function sound<S extends FieldTable>(
   fields: S,
@@ -38,7 +41,7 @@ function sound<S extends FieldTable>(
   numRuns: number,
 ): void {
   fc.assert(
-    fc.property(planAtTheEnds(fields, usual, fields['pieces']?.kind === 'list' ? { pieces: PIECES } : {}), (plan) => {
+    fc.property(planAtTheEnds(fields, usual, fields['pieces']?.kind === 'rows' ? { pieces: PIECES } : {}), (plan) => {
       const found = answer(plan, catalogue);
       if (found.ok) expect(JSON.stringify(found.value)).not.toMatch(NONSENSE);
       else for (const { message } of found.errors) expect(message).not.toMatch(NONSENSE);
@@ -64,7 +67,7 @@ describe('at the ends of every field', () => {
 
 test('more than any workshop spreads is refused beside its field, with what is allowed', () => {
   const own = { ...DEFAULT_COVER, thing: 'own', makers: 500, passes: 2 } as const;
-  const found = coverAnswer({ ...own, pieces: '5000x5000x999' }, catalogue);
+  const found = coverAnswer({ ...own, pieces: piecesIn('5000x5000x999') }, catalogue);
   expect(found.ok ? [] : found.errors).toMatchObject([{ field: 'pieces', code: 'too-large' }]);
   // 5 m × 5 m × 999 × 500 makers × 2 coats
   expect(found.ok ? '' : found.errors[0]!.message).toMatch(/litres on 12.000.000.m², .* up to 10.000.litres/);

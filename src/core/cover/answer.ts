@@ -1,5 +1,6 @@
 /** The coverage calculator's answer: how much to have in hand, what it leaves on the work, and what the sheet makes of it. */
 import { areaOf, coatFromWeighing } from '../base/piece';
+import { piecesAreSound } from './pieces-text';
 import { cover, type Coverage } from '../adhesive/coverage';
 import { COVER_SPECS, rowsOf, type CoverPlan, type NamedRow } from './plan';
 import { filmFacts, classFacts } from './facts';
@@ -75,7 +76,7 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatRe
 function problemsOf(plan: CoverPlan, catalogue: Catalogue): InputError[] {
   return [
     ...unknownRecords(plan, COVER_SPECS, catalogue),
-    ...(rowsOf(plan).length > 0
+    ...(plan.thing !== 'own' || piecesAreSound(plan.pieces)
       ? []
       : [{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' } as const]),
     ...(plan.coatFrom === 'weighed' ? coatProblems(plan) : []),

@@ -20,6 +20,11 @@ export interface PieceText {
 
 export const NO_PIECE: PieceText = { wide: '', high: '', count: '1', turnIn: '0' };
 
+/** mm, and how many */
+const SIDE = { low: 1, high: 5000 };
+const TURN_IN = { low: 0, high: 200 };
+const COUNT = { low: 1, high: 999 };
+
 const row = (i: number, part: keyof PieceText): string => `piece-${i}-${part}`;
 
 /** The pieces, or what is wrong in which field ("piece-0-wide"). */
@@ -28,24 +33,24 @@ export function piecesOf(
   unit: LengthUnit,
 ): { pieces: readonly Piece[]; problems: readonly InputError[] } {
   const problems: InputError[] = [];
-  const length = (i: number, part: 'wide' | 'high' | 'turnIn', text: string, low: number, high: number): number => {
+  const length = (i: number, part: 'wide' | 'high' | 'turnIn', text: string, limits: typeof SIDE): number => {
     const words = { wide: 'The width', high: 'The height', turnIn: 'The turn-in' } as const;
-    const found = parseLength(text, { unit, field: row(i, part), what: `${words[part]} of row ${i + 1}`, low, high });
+    const found = parseLength(text, { unit, field: row(i, part), what: `${words[part]} of row ${i + 1}`, ...limits });
     if (found.ok) return found.value;
     if (!problems.some(({ field }) => field === row(i, part))) problems.push(...found.errors);
-    return low;
+    return limits.low;
   };
   const pieces = rows.map(({ wide, high, count, turnIn }, i): Piece => {
     const number = parseNumber(count);
-    if (number === undefined || !Number.isInteger(number) || number < 1 || number > 999)
+    if (number === undefined || !Number.isInteger(number) || number < COUNT.low || number > COUNT.high)
       problems.push({
         field: row(i, 'count'),
         code: 'not-a-number',
-        message: `The count of row ${i + 1} must be a whole number from 1 to 999.`,
-        limits: { low: 1, high: 999, unit: '' },
+        message: `The count of row ${i + 1} must be a whole number from ${COUNT.low} to ${COUNT.high}.`,
+        limits: { ...COUNT, unit: '' },
       });
     const given = turnIn.trim() === '' ? ['0'] : turnIn.split(';');
-    const sides = given.map((text) => (text.trim() === '' ? 0 : length(i, 'turnIn', text, 0, 200)));
+    const sides = given.map((text) => (text.trim() === '' ? 0 : length(i, 'turnIn', text, TURN_IN)));
     if (given.length !== 1 && given.length !== 4)
       problems.push({
         field: row(i, 'turnIn'),
@@ -53,8 +58,8 @@ export function piecesOf(
         message: `The turn-in of row ${i + 1} is one length for all sides, or four with semicolons between them: top; right; bottom; left.`,
       });
     return {
-      widthMm: length(i, 'wide', wide, 1, 5000),
-      heightMm: length(i, 'high', high, 1, 5000),
+      widthMm: length(i, 'wide', wide, SIDE),
+      heightMm: length(i, 'high', high, SIDE),
       count: number ?? 1,
       turnInMm: asSides(sides),
     };
@@ -79,30 +84,27 @@ export const textsOfPieces = (pieces: readonly Piece[], unit: LengthUnit): Piece
 
 const NUMBER = '\\d{1,4}(?:\\.\\d{1,3})?';
 const ROW = new RegExp(`^(${NUMBER})x(${NUMBER})x(\\d{1,3})(?:t(${NUMBER}(?:-${NUMBER}){3}|${NUMBER}))?$`);
-export const PIECES_PATTERN = new RegExp(
-  `^${ROW.source.slice(1, -1)}(?:_${ROW.source.slice(1, -1)}){0,${MOST_PIECES - 1}}$`,
-);
 
-/** Pieces from a link's text; undefined when it is none, or when a piece has no size or no count. */
-export function decodePieces(text: string): readonly Piece[] | undefined {
+/** Pieces from a link's text, whatever their size; undefined when it is none. */
+export function readPieces(text: string): readonly Piece[] | undefined {
   const pieces = text.split('_').map((part): Piece | undefined => {
     const found = ROW.exec(part);
     if (!found) return undefined;
     const [widthMm, heightMm, count] = [Number(found[1]), Number(found[2]), Number(found[3])];
-    const sides = (found[4] ?? '0').split('-').map(Number);
-    if (
-      widthMm < 1 ||
-      heightMm < 1 ||
-      widthMm > 5000 ||
-      heightMm > 5000 ||
-      count < 1 ||
-      sides.some((side) => side > 200)
-    )
-      return undefined;
-    return { widthMm, heightMm, count, turnInMm: asSides(sides) };
+    return { widthMm, heightMm, count, turnInMm: asSides((found[4] ?? '0').split('-').map(Number)) };
   });
   return pieces.length <= MOST_PIECES && pieces.every((piece) => piece !== undefined) ? pieces : undefined;
 }
+
+/** Whether there are pieces, and each has a size and a count that a row allows. */
+export const piecesAreSound = (pieces: readonly Piece[]): boolean =>
+  pieces.length > 0 &&
+  pieces.every(
+    (piece) =>
+      [piece.widthMm, piece.heightMm].every((side) => side >= SIDE.low && side <= SIDE.high) &&
+      piece.count >= COUNT.low &&
+      sidesOf(piece).every((turnIn) => turnIn <= TURN_IN.high),
+  );
 
 const CELLS = ['wide', 'high', 'count', 'turnIn'] as const;
 
@@ -118,11 +120,14 @@ export const splitRows = (text: string): PieceText[] =>
         return { wide, high, count, turnIn };
       });
 
-/** Typed rows to what a plan keeps, and back. */
-export function parseRows(typed: string, unit: LengthUnit): Result<string> {
+/** Typed rows to the pieces that a plan keeps, as its link will give them back. */
+export function parseRows(typed: string, unit: LengthUnit): Result<readonly Piece[]> {
   const { pieces, problems } = piecesOf(splitRows(typed), unit);
-  return problems.length > 0 ? fail(problems) : ok(encodePieces(pieces));
+  if (problems.length > 0) return fail(problems);
+  const kept = readPieces(encodePieces(pieces));
+  return kept
+    ? ok(kept)
+    : fail([{ field: row(0, 'wide'), code: 'too-large', message: `Give at most ${MOST_PIECES} rows of pieces.` }]);
 }
 
-export const showRows = (kept: string, unit: LengthUnit): string =>
-  joinRows(textsOfPieces(decodePieces(kept) ?? [], unit));
+export const showRows = (kept: readonly Piece[], unit: LengthUnit): string => joinRows(textsOfPieces(kept, unit));

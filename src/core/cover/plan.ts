@@ -1,7 +1,8 @@
 /** What the coverage calculator asks, and what stands there at first. */
 import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import type { Piece } from '../base/piece';
-import { decodePieces, parseRows, PIECES_PATTERN, showRows } from './pieces-text';
+import { encodePieces } from './pieces-link';
+import { parseRows, readPieces, showRows } from './pieces-text';
 import { PRESETS, type PresetId } from './pieces';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { LENGTH_UNIT, lengthField } from '../link/length-field';
@@ -70,13 +71,17 @@ export const COVER_SPECS = {
     asked: ofAPreset,
   }),
   pieces: {
-    kind: 'list',
+    kind: 'rows',
     key: 'pieces',
-    pattern: PIECES_PATTERN,
     what: 'The pieces',
     parse: parseRows,
     show: showRows,
-    usual: '210x148x1t15_205x145x1',
+    read: readPieces,
+    write: encodePieces,
+    usual: [
+      { widthMm: 210, heightMm: 148, count: 1, turnInMm: 15 },
+      { widthMm: 205, heightMm: 145, count: 1, turnInMm: 0 },
+    ],
     asked: (plan: Asking) => !ofAPreset(plan),
   },
   faces: { kind: 'one-of', key: 'faces', label: 'Glue on', of: ['1', '2'], what: 'Faces glued', usual: '1' },
@@ -223,9 +228,9 @@ export interface NamedRow {
   readonly piece: Piece;
 }
 
-/** The pieces this plan covers. A `pieces` text that cannot be is an empty list. */
+/** The pieces this plan covers. */
 export function rowsOf({ thing, width, height, thickness, turnIn, pieces }: CoverPlan): readonly NamedRow[] {
-  if (thing === 'own') return (decodePieces(pieces) ?? []).map((piece) => ({ piece }));
+  if (thing === 'own') return pieces.map((piece) => ({ piece }));
   const body = { widthMm: width, heightMm: height, thicknessMm: thickness, turnInMm: turnIn };
   return PRESETS[thing].pieces(body).map((piece) => ({ name: piece.name, piece }));
 }

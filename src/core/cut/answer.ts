@@ -1,7 +1,7 @@
 /** The sheets calculator's answer: how many sheets of each stock, what is left, and how each sheet is cut. */
 import type { SheetAnswer, StockAnswer } from './stock-answer';
-import type { Stock } from './codec';
-import { cutPiecesOf, stocksOf, type CutPlan } from './plan';
+import { cutPiecesAreSound, stocksAreSound, type Stock } from './codec';
+import type { CutPlan } from './plan';
 import { cutFacts } from './facts';
 import type { Fact } from '../base/fact';
 import { cutSentence, cutWarnings } from './words';
@@ -28,7 +28,9 @@ export interface CutAnswer {
 }
 
 export function cutAnswer(plan: CutPlan): Result<CutAnswer> {
-  const [stocks, pieces] = [stocksOf(plan), cutPiecesOf(plan)];
+  // What a link gives past its limits is as good as not given.
+  const stocks = stocksAreSound(plan.stocks) ? plan.stocks : [];
+  const pieces = cutPiecesAreSound(plan.pieces) ? plan.pieces : [];
   const numbered = pieces.map((piece, row) => ({ ...piece, row }));
   const problems: InputError[] = numbered
     .filter(({ stock }) => stock >= stocks.length)

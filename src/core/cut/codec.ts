@@ -42,7 +42,30 @@ export const tidyName = (name: string): string =>
     .join('')
     .trim();
 
-const short = (value: number): string => String(Number(value.toFixed(3)));
+const thousandth = (value: number): number => Number(value.toFixed(3));
+const short = (value: number): string => String(thousandth(value));
+
+/** Stocks as a link will give them back. */
+export const tidyStocks = (stocks: readonly Stock[]): readonly Stock[] =>
+  stocks.map(({ name, widthMm, heightMm, grain, trimMm, price }) => ({
+    name: tidyName(name),
+    widthMm: thousandth(widthMm),
+    heightMm: thousandth(heightMm),
+    grain,
+    trimMm: thousandth(trimMm),
+    ...(price !== undefined && { price: thousandth(price) }),
+  }));
+
+/** Pieces as a link will give them back. */
+export const tidyCutPieces = (pieces: readonly CutPiece[]): readonly CutPiece[] =>
+  pieces.map(({ stock, name, widthMm, heightMm, count, grain }) => ({
+    stock,
+    name: tidyName(name ?? ''),
+    widthMm: thousandth(widthMm),
+    heightMm: thousandth(heightMm),
+    count,
+    grain,
+  }));
 
 export const encodeStocks = (stocks: readonly Stock[]): string =>
   stocks
@@ -66,15 +89,15 @@ const NAME = '[^~_|\\n]{0,40}';
 const STOCK = `${NAME}~${NUMBER}x${NUMBER}~(?:${STOCK_GRAINS.join('|')})(?:~${NUMBER}){0,2}`;
 const PIECE = `\\d~${NAME}~${NUMBER}x${NUMBER}x\\d{1,3}~(?:${PIECE_GRAINS.join('|')})`;
 const rowsOf = (row: string, most: number): RegExp => new RegExp(`^${row}(?:_${row}){0,${most - 1}}$`);
-export const STOCKS_PATTERN = rowsOf(STOCK, MOST_STOCKS);
-export const CUT_PIECES_PATTERN = rowsOf(PIECE, MOST_ROWS);
+const STOCKS_PATTERN = rowsOf(STOCK, MOST_STOCKS);
+const CUT_PIECES_PATTERN = rowsOf(PIECE, MOST_ROWS);
 
 const inside = (value: number, { low, high }: { low: number; high: number }): boolean => value >= low && value <= high;
 
-/** Stocks from a link's text; undefined when it is none, or when a length is out of its limits. */
-export function decodeStocks(text: string): readonly Stock[] | undefined {
+/** Stocks from a link's text, whatever their size; undefined when it is none. */
+export function readStocks(text: string): readonly Stock[] | undefined {
   if (!STOCKS_PATTERN.test(text)) return undefined;
-  const stocks = text.split('_').map((row): Stock => {
+  return text.split('_').map((row): Stock => {
     const [name = '', size = '', grain = '', trim = '0', price] = row.split('~');
     const [widthMm = 0, heightMm = 0] = size.split('x').map(Number);
     return {
@@ -82,31 +105,35 @@ export function decodeStocks(text: string): readonly Stock[] | undefined {
       ...(price !== undefined && { price: Number(price) }),
     };
   });
-  const sound = stocks.every(
+}
+
+/** Whether every length and price is within its limits. */
+export const stocksAreSound = (stocks: readonly Stock[]): boolean =>
+  stocks.every(
     ({ widthMm, heightMm, trimMm, price = 0 }) =>
       inside(widthMm, CUT_LIMITS.sheet) &&
       inside(heightMm, CUT_LIMITS.sheet) &&
       inside(trimMm, CUT_LIMITS.trim) &&
       inside(price, CUT_LIMITS.price),
   );
-  return sound ? stocks : undefined;
-}
 
-/** Pieces from a link's text; undefined as above. A stock that is not there is the answer's to find. */
-export function decodeCutPieces(text: string): readonly CutPiece[] | undefined {
+/** Pieces from a link's text; undefined as above. */
+export function readCutPieces(text: string): readonly CutPiece[] | undefined {
   if (!CUT_PIECES_PATTERN.test(text)) return undefined;
-  const pieces = text.split('_').map((row): CutPiece => {
+  return text.split('_').map((row): CutPiece => {
     const [stock = '', name = '', size = '', grain = ''] = row.split('~');
     const [widthMm = 0, heightMm = 0, count = 0] = size.split('x').map(Number);
     const lies = { name: tidyName(name), widthMm, heightMm, count, grain: grain as CutPiece['grain'] };
     return { stock: Number(stock) - 1, ...lies };
   });
-  const sound = pieces.every(
+}
+
+/** Whether every length and count is within its limits. A stock that is not there is the answer's to find. */
+export const cutPiecesAreSound = (pieces: readonly CutPiece[]): boolean =>
+  pieces.every(
     ({ stock, widthMm, heightMm, count }) =>
       stock >= 0 &&
       inside(widthMm, CUT_LIMITS.piece) &&
       inside(heightMm, CUT_LIMITS.piece) &&
       inside(count, CUT_LIMITS.count),
   );
-  return sound ? pieces : undefined;
-}

@@ -1,13 +1,12 @@
 /** What the sheets calculator asks, and what stands there at first. */
 import {
-  CUT_PIECES_PATTERN,
-  decodeCutPieces,
-  decodeStocks,
   encodeCutPieces,
   encodeStocks,
   MOST_ROWS,
-  STOCKS_PATTERN,
-  type CutPiece,
+  readCutPieces,
+  readStocks,
+  tidyCutPieces,
+  tidyStocks,
   type Stock,
 } from './codec';
 import { parseCutPieces, parseStocks, showCutPieces, showStocks } from './rows';
@@ -21,23 +20,33 @@ import type { SheetPiece } from './layout-types';
 export const CUT_SPECS = {
   unit: LENGTH_UNIT,
   stocks: {
-    kind: 'list',
+    kind: 'rows',
     key: 'sheets',
     what: 'The sheets',
-    pattern: STOCKS_PATTERN,
     parse: parseStocks,
     show: showStocks,
-    usual: 'board~700x1000~long_cover paper~500x700~long_endpaper~450x640~short',
+    read: readStocks,
+    write: encodeStocks,
+    usual: [
+      { name: 'board', widthMm: 700, heightMm: 1000, grain: 'long', trimMm: 0 },
+      { name: 'cover paper', widthMm: 500, heightMm: 700, grain: 'long', trimMm: 0 },
+      { name: 'endpaper', widthMm: 450, heightMm: 640, grain: 'short', trimMm: 0 },
+    ],
   },
   pieces: {
-    kind: 'list',
+    kind: 'rows',
     key: 'pieces',
     what: 'The pieces',
-    pattern: CUT_PIECES_PATTERN,
     parse: parseCutPieces,
     show: showCutPieces,
-    usual:
-      '1~board~144x216x2~height_1~spine strip~17x216x1~height_2~cover~355x252x1~height_3~endpaper~296x210x2~height',
+    read: readCutPieces,
+    write: encodeCutPieces,
+    usual: [
+      { stock: 0, name: 'board', widthMm: 144, heightMm: 216, count: 2, grain: 'height' },
+      { stock: 0, name: 'spine strip', widthMm: 17, heightMm: 216, count: 1, grain: 'height' },
+      { stock: 1, name: 'cover', widthMm: 355, heightMm: 252, count: 1, grain: 'height' },
+      { stock: 2, name: 'endpaper', widthMm: 296, heightMm: 210, count: 2, grain: 'height' },
+    ],
   },
   kits: {
     kind: 'number',
@@ -59,10 +68,6 @@ export const CUT_FIELDS = Object.keys(CUT_SPECS) as readonly CutField[];
 
 /** A case in cloth for an A5 block, with its endpapers: by hand from the usual squares, joints and turn-ins. */
 export const DEFAULT_CUT: CutPlan = usualOf(CUT_SPECS);
-
-/** The stocks and pieces of a plan; a text that cannot be is an empty list. */
-export const stocksOf = ({ stocks }: Pick<CutPlan, 'stocks'>): readonly Stock[] => decodeStocks(stocks) ?? [];
-export const cutPiecesOf = ({ pieces }: Pick<CutPlan, 'pieces'>): readonly CutPiece[] => decodeCutPieces(pieces) ?? [];
 
 /** Sheets that stand for a material until its owner says otherwise. Common practice, no source. */
 export const USUAL_STOCKS = {
@@ -98,8 +103,8 @@ export function cutPlanFor(
   );
   return {
     unit: given.unit ?? 'mm',
-    stocks: encodeStocks(used.map((material) => given.stocks?.[material] ?? USUAL_STOCKS[material])),
-    pieces: encodeCutPieces(pieces.map((piece) => ({ ...piece, stock: used.indexOf(piece.stock) }))),
+    stocks: tidyStocks(used.map((material) => given.stocks?.[material] ?? USUAL_STOCKS[material])),
+    pieces: tidyCutPieces(pieces.map((piece) => ({ ...piece, stock: used.indexOf(piece.stock) }))),
     kits: given.kits ?? 1,
     kerf: given.kerfMm ?? 0,
   };

@@ -1,13 +1,13 @@
 /** Rows of stocks and pieces as a reader types them: cells apart by "|", rows by line, so that a form holds each as one text. */
 import {
   CUT_LIMITS,
-  decodeCutPieces,
-  decodeStocks,
   encodeCutPieces,
   encodeStocks,
   MOST_ROWS,
   MOST_STOCKS,
+  tidyCutPieces,
   tidyName,
+  tidyStocks,
   type CutPiece,
   type Stock,
 } from './codec';
@@ -87,13 +87,13 @@ class Reader {
 }
 
 /** A link is read to 4000 signs: what would be longer is refused here, where it can be mended. */
-function carried(field: string, kept: string, most: number): Result<string> {
-  if (encodeURIComponent(kept).length <= most) return ok(kept);
+function carried<T>(field: string, kept: T, text: string, most: number): Result<T> {
+  if (encodeURIComponent(text).length <= most) return ok(kept);
   return fail([{ field, code: 'too-large', message: 'These rows are too long for a link: give them shorter names.' }]);
 }
 
 /** Typed stocks to what a plan keeps. */
-export function parseStocks(typed: string, unit: LengthUnit): Result<string> {
+export function parseStocks(typed: string, unit: LengthUnit): Result<readonly Stock[]> {
   const read = new Reader(unit, 'stock', 'sheet');
   const rows = splitStocks(typed).slice(0, MOST_STOCKS);
   const stocks = rows.map(({ name, wide, high, grain, trim, price }, i): Stock => ({
@@ -105,10 +105,12 @@ export function parseStocks(typed: string, unit: LengthUnit): Result<string> {
     ...(price.trim() !== '' && { price: read.number(i, 'price', 'The price', price, CUT_LIMITS.price, false) }),
   }));
   if (rows.length === 0) return fail([{ field: 'stocks', code: 'empty', message: 'Give at least one stock.' }]);
-  return read.problems.length > 0 ? fail(read.problems) : carried('stocks', encodeStocks(stocks), 1000);
+  return read.problems.length > 0
+    ? fail(read.problems)
+    : carried('stocks', tidyStocks(stocks), encodeStocks(stocks), 1000);
 }
 
-export function parseCutPieces(typed: string, unit: LengthUnit): Result<string> {
+export function parseCutPieces(typed: string, unit: LengthUnit): Result<readonly CutPiece[]> {
   const read = new Reader(unit, 'piece', 'piece');
   const rows = splitCutPieces(typed).slice(0, MOST_ROWS);
   const numbers = Array.from({ length: MOST_STOCKS }, (_, i) => String(i + 1));
@@ -121,21 +123,23 @@ export function parseCutPieces(typed: string, unit: LengthUnit): Result<string> 
     grain: read.one(i, 'grain', 'The grain', grain, PIECE_GRAINS),
   }));
   if (rows.length === 0) return fail([{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' }]);
-  return read.problems.length > 0 ? fail(read.problems) : carried('pieces', encodeCutPieces(pieces), 2700);
+  return read.problems.length > 0
+    ? fail(read.problems)
+    : carried('pieces', tidyCutPieces(pieces), encodeCutPieces(pieces), 2700);
 }
 
 /** What a plan keeps as a reader would have typed it. */
-export const showStocks = (kept: string, unit: LengthUnit): string =>
+export const showStocks = (stocks: readonly Stock[], unit: LengthUnit): string =>
   joinStocks(
-    (decodeStocks(kept) ?? []).map(({ name, widthMm, heightMm, grain, trimMm, price }) => ({
+    stocks.map(({ name, widthMm, heightMm, grain, trimMm, price }) => ({
       ...{ name, wide: asTyped(widthMm, unit), high: asTyped(heightMm, unit), grain },
       ...{ trim: asTyped(trimMm, unit), price: price === undefined ? '' : String(price) },
     })),
   );
 
-export const showCutPieces = (kept: string, unit: LengthUnit): string =>
+export const showCutPieces = (pieces: readonly CutPiece[], unit: LengthUnit): string =>
   joinCutPieces(
-    (decodeCutPieces(kept) ?? []).map(({ stock, name, widthMm, heightMm, count, grain }) => ({
+    pieces.map(({ stock, name, widthMm, heightMm, count, grain }) => ({
       ...{ stock: String(stock + 1), name, wide: asTyped(widthMm, unit), high: asTyped(heightMm, unit) },
       ...{ count: String(count), grain },
     })),

@@ -1,4 +1,5 @@
 /** From a project to the coverage of its glued pieces. */
+import type { Piece } from '../base/piece';
 import { writePairs } from '../link/pairs';
 import { encodePieces, MOST_PIECES } from '../cover/pieces-link';
 import { FORMAT } from '../link/plan-link';
@@ -6,7 +7,7 @@ import type { MakePlan } from '../make/fields';
 import { gluedPieces, type MakePiece } from '../make/piece';
 
 /** The glued pieces as the coverage calculator keeps them, lengths to a tenth of a millimetre. */
-export function coverPieces(pieces: readonly MakePiece[]): string {
+export function coverPieces(pieces: readonly MakePiece[]): readonly Piece[] {
   const tenth = (mm: number) => Number(mm.toFixed(1));
   const rows = gluedPieces(pieces).map(({ widthMm, heightMm, count, turnInMm }) => ({
     widthMm: Math.max(1, tenth(widthMm)),
@@ -19,7 +20,7 @@ export function coverPieces(pieces: readonly MakePiece[]): string {
       left: tenth(turnInMm.left),
     },
   }));
-  return encodePieces(rows.slice(0, MOST_PIECES));
+  return rows.slice(0, MOST_PIECES);
 }
 
 /**
@@ -32,5 +33,5 @@ export const coverTailFor = ({ unit }: MakePlan, pieces: readonly MakePiece[]): 
     ['v', FORMAT],
     ['thing', 'own'],
     ['in', unit],
-    ['pieces', coverPieces(pieces)],
+    ['pieces', encodePieces(coverPieces(pieces))],
   ]);

@@ -53,13 +53,15 @@ export type Field = Row &
         readonly most: number;
         readonly usual: readonly string[];
       }
-    /** what is typed in one way and kept in another, which the pattern knows */
+    /** rows of several values: the reader's grammar and the link's are its own, what is kept is typed */
     | {
-        readonly kind: 'list';
-        readonly pattern: RegExp;
-        readonly parse: (typed: string, unit: LengthUnit) => Result<string>;
-        readonly show: (kept: string, unit: LengthUnit) => string;
-        readonly usual?: string;
+        readonly kind: 'rows';
+        readonly parse: (typed: string, unit: LengthUnit) => Result<unknown>;
+        readonly show: (kept: never, unit: LengthUnit) => string;
+        /** from a link's text; undefined where it is none */
+        readonly read: (text: string) => unknown;
+        readonly write: (kept: never) => string;
+        readonly usual: unknown;
       }
   );
 
@@ -76,7 +78,9 @@ type Kept<F extends Field> = F extends { readonly kind: 'number' | 'length' }
         ? readonly T[]
         : F extends { readonly kind: 'ids' }
           ? readonly string[]
-          : string;
+          : F extends { readonly kind: 'rows'; readonly read: (text: string) => infer T }
+            ? Exclude<T, undefined>
+            : string;
 
 /** The values of a table's fields; of what may be left empty, undefined. */
 export type PlanOf<S extends FieldTable> = {
@@ -113,10 +117,16 @@ export function textsOf<S extends FieldTable>(plan: PlanOf<S>, fields: S): Texts
 function textOf(field: Field, value: unknown, unit: LengthUnit): string | readonly string[] {
   if (value === undefined) return '';
   if (field.kind === 'length') return field.show(value as number, unit);
-  if (field.kind === 'list') return field.show(value as string, unit);
+  if (field.kind === 'rows') return field.show(value as never, unit);
   if (field.kind === 'yes-no') return value ? 'yes' : 'no';
   return field.kind === 'some-of' || field.kind === 'ids' ? (value as readonly string[]) : String(value);
 }
+
+const unreadable = (name: string, { what }: Field): InputError => ({
+  field: name,
+  code: 'unknown-id',
+  message: `${what} cannot be read.`,
+});
 
 /** What is wrong with one value that is kept, or undefined. With a `catalogue`, records must be there too. */
 export function problemWith(name: string, field: Field, value: unknown, catalogue?: object): InputError | undefined {
@@ -126,7 +136,6 @@ export function problemWith(name: string, field: Field, value: unknown, catalogu
     const known = [value].flat().every((id) => record.isOne(id as string, catalogue as never));
     return known ? undefined : unknownId(name, record.called);
   }
-  const unreadable = { field: name, code: 'unknown-id', message: `${what} cannot be read.` } as const;
   switch (field.kind) {
     case 'number':
     case 'length': {
@@ -136,14 +145,15 @@ export function problemWith(name: string, field: Field, value: unknown, catalogu
     case 'one-of':
     case 'some-of': {
       const fits = [value].flat().every((one) => field.of.includes(one as string));
-      return fits ? undefined : { ...unreadable, message: `${what}: choose one from the list.` };
+      return fits ? undefined : { ...unreadable(name, field), message: `${what}: choose one from the list.` };
     }
     case 'yes-no':
-      return typeof value === 'boolean' ? undefined : unreadable;
+      return typeof value === 'boolean' ? undefined : unreadable(name, field);
+    case 'rows':
+      return field.read(field.write(value as never)) === undefined ? unreadable(name, field) : undefined;
     case 'ids':
     case 'text':
-    case 'list':
-      return [value].flat().every((one) => field.pattern.test(one as string)) ? undefined : unreadable;
+      return [value].flat().every((one) => field.pattern.test(one as string)) ? undefined : unreadable(name, field);
   }
 }
 
@@ -161,6 +171,10 @@ export function valueOf(name: string, field: Field, text: string): Result<unknow
     const found = withinLimits(name, parseNumber(tidy), field);
     return found.ok || tidy !== '' ? found : fail(found.errors.map((error) => ({ ...error, code: 'empty' })));
   }
+  if (field.kind === 'rows') {
+    const rows = field.read(tidy);
+    return rows === undefined ? fail([unreadable(name, field)]) : ok(rows);
+  }
   const value = field.kind !== 'yes-no' ? tidy : tidy === 'yes' ? true : tidy === 'no' ? false : tidy;
   const problem = problemWith(name, field, value);
   return problem ? fail([problem]) : ok(value);
@@ -176,7 +190,7 @@ function typedValueOf(
   if (typeof typed !== 'string') return ok(typed);
   if (typed.trim() === '' && mayBeEmpty(field)) return ok(undefined);
   if (field.kind === 'length') return field.parse(typed, unit, name);
-  return field.kind === 'list' ? field.parse(typed, unit) : valueOf(name, field, typed);
+  return field.kind === 'rows' ? field.parse(typed, unit) : valueOf(name, field, typed);
 }
 
 /**

@@ -12,6 +12,7 @@ export function linkTextOf(field: Field, value: unknown): string | undefined {
   if (field.kind === 'some-of')
     return field.of.filter((one) => (value as readonly string[]).includes(one)).join('.') || undefined;
   if (field.kind === 'ids') return [...(value as readonly string[])].sort().join('.') || undefined;
+  if (field.kind === 'rows') return field.write(value as never);
   return String(value);
 }
 

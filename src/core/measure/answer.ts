@@ -3,7 +3,7 @@ import { figure, span } from '../base/format';
 import { drawGrain, type GrainDrawing } from './grain-picture';
 import { findGrain, grainName, type GrainFinding } from '../paper/grain-tests';
 import { drinkFacts, grainFact, soundness, thicknessFacts, weightFact } from './facts';
-import { asOneDrop, readDrops } from '../paper/drop-test';
+import { asOneDrop } from '../paper/drop-test';
 import type { MeasurePlan } from './plan';
 import { caliperOf, dropVolume, grammageOf, measureProblems, short, stainOf, weighingOf } from './measures';
 import type { Fact } from '../base/fact';
@@ -47,7 +47,7 @@ export function measureAnswer(plan: MeasurePlan, catalogue: Catalogue): Result<M
   const weighing = weighingOf(plan);
   const gsm = grammageOf(plan, weighing);
   const caliper = caliperOf(plan, gsm ?? kind.grammage.middle);
-  const drops = plan.drinkBy === 'drop' ? readDrops(plan.drops) : undefined;
+  const drops = plan.drinkBy === 'drop' ? plan.drops : undefined;
   const problems = measureProblems(plan, gsm, caliper, kind.grammage.middle);
   if (problems.length > 0) return fail(problems);
 

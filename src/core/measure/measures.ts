@@ -1,12 +1,6 @@
 /** From what was measured to a grammage and a caliper, or to what cannot be. */
-import { asOneDrop, readDrops } from '../paper/drop-test';
-import {
-  halfDriedAfter,
-  LONGEST_DROP_SECONDS,
-  readStain,
-  USUAL_DROP_MICROLITRES,
-  type StainTest,
-} from '../paper/sorption';
+import { asOneDrop, isDrop } from '../paper/drop-test';
+import { halfDriedAfter, readStain, USUAL_DROP_MICROLITRES, type StainTest } from '../paper/sorption';
 import { figure } from '../base/format';
 import { withinLimits } from '../base/limits';
 import { caliperProblem, PAPER_LIMITS } from '../paper/limits';
@@ -56,12 +50,11 @@ export function measureProblems(
   };
   const weight = gsm === undefined ? undefined : outside('grammage', gsm);
   if (weight) return at(WEIGHT_FIELD[plan.weightBy], weight, `This makes ${figure(gsm!)} g/m².`);
-  const drops = readDrops(plan.drops);
-  if (plan.drinkBy === 'drop' && !drops)
-    return [
-      { field: 'drops', code: 'too-large', message: `Each drop must take from 0.2 to ${LONGEST_DROP_SECONDS} s.` },
-    ];
-  const stain = plan.drinkBy === 'drop' && drops ? stainOf(plan, asOneDrop(drops).seconds) : undefined;
+  if (plan.drinkBy === 'drop' && !plan.drops.every(isDrop)) {
+    const { low, high } = PAPER_LIMITS.dropSeconds;
+    return [{ field: 'drops', code: 'too-large', message: `Each drop must take from ${low} to ${high} s.` }];
+  }
+  const stain = plan.drinkBy === 'drop' ? stainOf(plan, asOneDrop(plan.drops).seconds) : undefined;
   if (stain && readStain(stain).dried > 0.5) {
     const ends = figure(halfDriedAfter(stain), 2);
     const message = `By ${ends} s half of such a drop has dried from such a stain, and the seconds say nothing. Stand a glass over it, take larger drops, or choose “not known” and hard-sized as its sizing.`;

@@ -1,7 +1,7 @@
 /** What the paper calculator asks, and what stands there at first. */
 import { RECORD_ID } from '../base/record-id';
 import { SIZINGS, SURFACES } from '../paper/asked-paper';
-import { parseDrops, showDrops, DROPS_PATTERN } from '../paper/drop-test';
+import { parseDrops, readDrops, showDrops, writeDrops } from '../paper/drop-test';
 import { BASIC_SHEETS, type Grade } from '../paper/paper';
 import { PAPER_NAME } from '../paper/own-paper';
 import { PAPER_LIMITS } from '../paper/limits';
@@ -211,14 +211,15 @@ export const MEASURE_SPECS = {
     usual: 'drop',
   },
   drops: {
-    kind: 'list',
+    kind: 'rows',
     key: 'drops',
     label: 'Drops took',
     what: 'The drops',
-    pattern: DROPS_PATTERN,
     parse: parseDrops,
     show: showDrops,
-    usual: '28_34_31',
+    read: readDrops,
+    write: writeDrops,
+    usual: [28, 34, 31],
     asked: absorbency('drop'),
   },
   /** empty: twenty, as a dropper gives them */

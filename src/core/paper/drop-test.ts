@@ -1,14 +1,15 @@
 /** The seconds of several drops: as typed, "28 34 31", as a link has them, "28_34_31", and as one figure. */
 import { parseNumber } from '../base/number-text';
 import { fail, ok, type Result } from '../base/result';
+import { PAPER_LIMITS } from './limits';
 import { LONGEST_DROP_SECONDS } from './sorption';
 
 export const MOST_DROPS = 10;
-const SHORTEST = 0.2;
-export const DROPS_PATTERN = /^\d{1,4}(\.\d{1,2})?(_\d{1,4}(\.\d{1,2})?){0,9}$/;
+const SHORTEST = PAPER_LIMITS.dropSeconds.low;
+const DROPS_PATTERN = /^\d{1,4}(\.\d{1,2})?(_\d{1,4}(\.\d{1,2})?){0,9}$/;
 
 /** Typed drops, apart by spaces or semicolons, to what a plan keeps. */
-export function parseDrops(typed: string): Result<string> {
+export function parseDrops(typed: string): Result<readonly number[]> {
   const texts = typed.split(/[\s;]+/).filter(Boolean);
   const problem = (message: string) =>
     fail([{ field: 'drops', code: texts.length ? 'not-a-number' : 'empty', message }]);
@@ -16,7 +17,7 @@ export function parseDrops(typed: string): Result<string> {
   if (texts.length === 0 || texts.length > MOST_DROPS) return problem(how);
   const seconds = texts.map(parseNumber);
   const wrong = seconds.findIndex((one) => one === undefined || !isDrop(one));
-  if (wrong < 0) return ok(seconds.map((one) => Number(one!.toFixed(2))).join('_'));
+  if (wrong < 0) return ok(seconds.map((one) => Number(one!.toFixed(2))));
   if (seconds[wrong] !== undefined && seconds[wrong] > LONGEST_DROP_SECONDS)
     return problem(
       `A drop that stands for more than ${LONGEST_DROP_SECONDS} s says no more than that the face is closed. Leave it out, and choose hard-sized as its sizing.`,
@@ -24,15 +25,17 @@ export function parseDrops(typed: string): Result<string> {
   return problem(`“${texts[wrong]!.slice(0, 20)}” is not a time. ${how}`);
 }
 
-export const showDrops = (kept: string): string => kept.split('_').join(' ');
+export const showDrops = (seconds: readonly number[]): string => seconds.join(' ');
 
-const isDrop = (seconds: number): boolean => seconds >= SHORTEST && seconds <= LONGEST_DROP_SECONDS;
+/** As a link carries them: "28_34_31". */
+export const writeDrops = (seconds: readonly number[]): string => seconds.join('_');
 
-/** The seconds a plan keeps; undefined when one of them cannot be. */
-export function readDrops(kept: string): readonly number[] | undefined {
-  const seconds = DROPS_PATTERN.test(kept) ? kept.split('_').map(Number) : [];
-  return seconds.length > 0 && seconds.every(isDrop) ? seconds : undefined;
-}
+/** Whether a drop may take so many seconds. */
+export const isDrop = (seconds: number): boolean => seconds >= SHORTEST && seconds <= LONGEST_DROP_SECONDS;
+
+/** The seconds in a link's text, however long; undefined when it holds none. */
+export const readDrops = (text: string): readonly number[] | undefined =>
+  DROPS_PATTERN.test(text) ? text.split('_').map(Number) : undefined;
 
 /**
  * One figure for several drops: their geometric mean, since times of sinking in spread by factors. `factor` is

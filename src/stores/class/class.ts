@@ -1,6 +1,7 @@
 /** The workshop sheet's state. */
 import { choose } from '../../core/choose/choose';
 import { cutAnswer } from '../../core/cut/answer';
+import { cutTailFor } from '../../core/cut/plan';
 import { encodeJob } from '../../core/choose/write-link';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { Catalogue } from '../../core/records/records';
@@ -17,7 +18,7 @@ export type ClassStore = PlanStore<typeof CLASS_SPECS, ClassAnswer> & {
 
 /** The slow parts, which remember: most edits leave the sheets alone, or what the chooser is asked. */
 export const rememberingParts = (chooser: SlowParts['choose']): SlowParts => ({
-  cut: remembering((plan) => Object.values(plan).join('\n'), cutAnswer),
+  cut: remembering(cutTailFor, cutAnswer),
   choose: remembering(encodeJob, chooser),
 });
 

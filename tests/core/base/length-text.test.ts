@@ -1,18 +1,13 @@
 /** Lengths as they are typed. */
+import { piecesIn, stocksIn } from '../support/rows';
 import fc from 'fast-check';
 import { describe, expect, test, it } from 'vitest';
 import { COVER_SPECS } from '../../../src/core/cover/plan';
-import { encodeCutPieces } from '../../../src/core/cut/codec';
+import { tidyCutPieces } from '../../../src/core/cut/codec';
 import { CUT_SPECS } from '../../../src/core/cut/plan';
 import { parseCutPieces, parseStocks, showCutPieces, showStocks } from '../../../src/core/cut/rows';
 import { MEASURE_SPECS } from '../../../src/core/measure/plan';
-import {
-  inUnit,
-  MILLIMETRES,
-  parseLength,
-  type LengthUnit,
-  asTyped,
-} from '../../../src/core/base/length-text';
+import { inUnit, MILLIMETRES, parseLength, type LengthUnit, asTyped } from '../../../src/core/base/length-text';
 import { MIX_SPECS } from '../../../src/core/mix/plan';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
 import { parseRows, showRows } from '../../../src/core/cover/pieces-text';
@@ -160,15 +155,17 @@ test('what is shown of pieces in another unit is read back as the same pieces, t
       lies,
       fc.constantFrom(...UNITS),
       (pieces, sheet, unit) => {
-        const kept = encodePieces(pieces);
+        const kept = piecesIn(encodePieces(pieces));
         expect(parseRows(showRows(kept, unit), unit)).toEqual({ ok: true, value: kept });
-        const cut = encodeCutPieces(
+        const cut = tidyCutPieces(
           pieces.map(({ widthMm, heightMm, count }) => ({
             ...{ stock: 0, name: 'lid', widthMm, heightMm, count, grain: 'either' as const },
           })),
         );
         expect(parseCutPieces(showCutPieces(cut, unit), unit)).toEqual({ ok: true, value: cut });
-        const stocks = `board~${sheet.wide + 20 > 5000 ? 5000 : Number((sheet.wide + 19).toFixed(3))}x${Math.max(20, sheet.high)}~long`;
+        const stocks = stocksIn(
+          `board~${sheet.wide + 20 > 5000 ? 5000 : Number((sheet.wide + 19).toFixed(3))}x${Math.max(20, sheet.high)}~long`,
+        );
         expect(parseStocks(showStocks(stocks, unit), unit)).toEqual({ ok: true, value: stocks });
       },
     ),

@@ -1,4 +1,5 @@
 /** What the coverage calculator answers. */
+import { piecesIn } from '../support/rows';
 import { describe, expect, it } from 'vitest';
 import { coverAnswer } from '../../../src/core/cover/answer';
 import { flatFacts } from '../../../src/core/handover/cover-flat';
@@ -28,13 +29,16 @@ describe('covering', () => {
     expect(problems({})).toEqual([]);
   });
   it('asks for a piece of one’s own, and covers the one that is given', () => {
-    expect(rowsOf({ ...DEFAULT_COVER, thing: 'own', pieces: 'nonsense' })).toEqual([]);
-    expect(problems({ thing: 'own', pieces: 'nonsense' })).not.toEqual([]);
+    expect(rowsOf({ ...DEFAULT_COVER, thing: 'own', pieces: [] })).toEqual([]);
+    expect(problems({ thing: 'own', pieces: [] })).not.toEqual([]);
     // 200 × 300 mm twice is 0.12 m²
-    expect(answered({ thing: 'own', pieces: '200x300x2', makers: 1 }).coverage.squareMetres).toBeCloseTo(0.12, 12);
+    expect(answered({ thing: 'own', pieces: piecesIn('200x300x2'), makers: 1 }).coverage.squareMetres).toBeCloseTo(
+      0.12,
+      12,
+    );
   });
   it('reckons the bow of the largest of loose pieces', () => {
-    const note = (pieces: string) => fact({ thing: 'own', pieces }, 'It dries flat')!.value;
+    const note = (pieces: string) => fact({ thing: 'own', pieces: piecesIn(pieces) }, 'It dries flat')!.value;
     expect(note('100x100x1_200x300x1')).toBe(note('200x300x1'));
     expect(note('200x300x1_100x100x1')).toBe(note('200x300x1'));
   });
@@ -45,7 +49,7 @@ describe('covering', () => {
     const bottles = { bottle: 100, price: undefined } as const;
     expect(plainly(fact(bottles, 'Bottles')!.value)).toMatch(/^\d+ of 100 ml$/);
     expect(fact(bottles, 'Cost')).toBeUndefined();
-    const dear = { thing: 'own', pieces: '1000x1000x1', bottle: 1000, price: 123.4, makers: 1 } as const;
+    const dear = { thing: 'own', pieces: piecesIn('1000x1000x1'), bottle: 1000, price: 123.4, makers: 1 } as const;
     // one bottle of a litre is plenty for a square metre (common practice: 100 to 200 g/m²)
     expect(fact(dear, 'Cost')!.value).toBe('123.4');
     expect(fact({ ...dear, price: 12.34 }, 'Cost')!.value).toBe('12.3');
@@ -61,7 +65,7 @@ describe('covering one square metre', () => {
     const plan = {
       ...DEFAULT_COVER,
       thing: 'own',
-      pieces: '1000x1000x1',
+      pieces: piecesIn('1000x1000x1'),
       adhesive: 'pva',
       loss: 0,
       ...change,

@@ -1,7 +1,7 @@
 /** Rows of pieces: typed, kept in a link, and read back. */
+import { decodePieces, piecesIn } from '../support/rows';
 import { describe, expect, it } from 'vitest';
 import {
-  decodePieces,
   joinRows,
   parseRows,
   piecesOf,
@@ -106,10 +106,10 @@ describe('a form’s one text', () => {
   });
   it('is kept as a link has it, and shown as it was typed', () => {
     const form = '210|148|2|18; 18; 18; 0';
-    expect(parseRows(form, 'mm')).toEqual({ ok: true, value: '210x148x2t18-18-18-0' });
-    expect(showRows('210x148x2t18-18-18-0', 'mm')).toBe(form);
+    expect(parseRows(form, 'mm')).toEqual({ ok: true, value: piecesIn('210x148x2t18-18-18-0') });
+    expect(showRows(piecesIn('210x148x2t18-18-18-0'), 'mm')).toBe(form);
     expect(parseRows('', 'mm').ok).toBe(false);
-    expect(showRows('nonsense', 'mm')).toBe('');
+    expect(showRows([], 'mm')).toBe('');
   });
   it('shows pieces in the unit that is asked for', () =>
     expect(textsOfPieces([{ widthMm: 254, heightMm: 127, count: 1, turnInMm: 25.4 }], 'in')).toEqual([

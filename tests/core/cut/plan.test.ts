@@ -1,16 +1,15 @@
 /** The sheets calculator's plan: typed, carried in links, handed over by others, and answered in words. */
+import { decodeCutPieces, decodeStocks, stocksIn, cutPiecesIn } from '../support/rows';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutAnswer, type CutAnswer } from '../../../src/core/cut/answer';
-import { decodeCutPieces, decodeStocks, encodeCutPieces, encodeStocks, tidyName } from '../../../src/core/cut/codec';
+import { encodeCutPieces, encodeStocks, tidyName, tidyStocks } from '../../../src/core/cut/codec';
 import {
   CUT_FIELDS,
   CUT_SPECS,
-  cutPiecesOf,
   cutPlanFor,
   cutTailFor,
   DEFAULT_CUT,
-  stocksOf,
   type CutPlan,
   type ToCut,
 } from '../../../src/core/cut/plan';
@@ -79,14 +78,16 @@ describe('a link is a promise', () => {
     const short = stocks.map((all) => all.map((one) => ({ ...one, name: one.name.replace(/[^ -}]/g, '') })));
     fc.assert(
       fc.property(short, fc.integer({ min: 1, max: 200 }), (some, kits) => {
-        const plan: CutPlan = { ...DEFAULT_CUT, stocks: encodeStocks(some), kits };
+        const plan: CutPlan = { ...DEFAULT_CUT, stocks: tidyStocks(some), kits };
         const { plan: back, dropped } = decodePlan(cutTailFor(plan), CUT_SPECS);
         expect({ back, dropped }).toEqual({ back: plan, dropped: [] });
       }),
     );
   });
   test('it is readable', () => {
-    expect(decodeURIComponent(cutTailFor({ ...DEFAULT_CUT, pieces: '1~front board~150x216x2~height' }))).toBe(
+    expect(
+      decodeURIComponent(cutTailFor({ ...DEFAULT_CUT, pieces: cutPiecesIn('1~front board~150x216x2~height') })),
+    ).toBe(
       'v=1&in=mm&sheets=board~700x1000~long_cover paper~500x700~long_endpaper~450x640~short&pieces=1~front board~150x216x2~height&kits=6&kerf=0',
     );
   });
@@ -115,11 +116,11 @@ describe('what is typed', () => {
   test('is read back as it was, in every unit, to a few thousandths of a millimetre', () => {
     fc.assert(
       fc.property(stocks, fc.constantFrom('mm' as const, 'cm' as const, 'in' as const), (some, unit) => {
-        const plan: CutPlan = { ...DEFAULT_CUT, unit, stocks: encodeStocks(some) };
+        const plan: CutPlan = { ...DEFAULT_CUT, unit, stocks: tidyStocks(some) };
         const { plan: back, problems } = readTexts(textsOf(plan, CUT_SPECS), CUT_SPECS, DEFAULT_CUT, CUT_FIELDS);
         // A length at its very limit may be a hair outside it in another unit.
         if (problems.length > 0) return;
-        stocksOf(back).forEach((stock, i) => {
+        back.stocks.forEach((stock, i) => {
           expect(Math.abs(stock.widthMm - some[i]!.widthMm)).toBeLessThan(0.003);
           expect(Math.abs(stock.trimMm - some[i]!.trimMm)).toBeLessThan(0.003);
           expect(stock.price).toBe(some[i]!.price);
@@ -170,8 +171,8 @@ describe('handed over by others', () => {
   ];
   test('the plan has the stocks that are used, and the pieces as they were', () => {
     const plan = cutPlanFor(some, { kits: 8 });
-    expect(stocksOf(plan).map((stock) => stock.name)).toEqual(['board', 'cloth']);
-    expect(cutPiecesOf(plan)).toEqual([
+    expect(plan.stocks.map((stock) => stock.name)).toEqual(['board', 'cloth']);
+    expect(plan.pieces).toEqual([
       { ...some[0], stock: 0 },
       { ...some[1], stock: 1 },
     ]);
@@ -181,7 +182,7 @@ describe('handed over by others', () => {
   });
   test('a known sheet takes the place of the usual one; none and too many are refused', () => {
     const stocks = { board: { name: 'grey', widthMm: 500, heightMm: 700, grain: 'short', trimMm: 5 } } as const;
-    expect(stocksOf(cutPlanFor(some, { stocks }))[0]).toEqual(stocks.board);
+    expect(cutPlanFor(some, { stocks }).stocks[0]).toEqual(stocks.board);
     expect(() => cutPlanFor([])).toThrow(RangeError);
     expect(() => cutPlanFor(Array.from({ length: 25 }, () => some[0]!))).toThrow(RangeError);
   });
@@ -192,8 +193,8 @@ describe('the answer', () => {
     // By hand: 3 boards of 50 × 100 out of 100 × 100 take two sheets, and a quarter is left.
     const plan: CutPlan = {
       ...DEFAULT_CUT,
-      stocks: 'board~100x100~long~0~2.5',
-      pieces: '1~half~50x100x3~height',
+      stocks: stocksIn('board~100x100~long~0~2.5'),
+      pieces: cutPiecesIn('1~half~50x100x3~height'),
       kits: 1,
     };
     const { sentence, facts, figures } = answerTo(plan);
@@ -206,8 +207,8 @@ describe('the answer', () => {
   test('a person can follow the cuts: every step says where, and what comes of it', () => {
     const plan: CutPlan = {
       ...DEFAULT_CUT,
-      stocks: 'board~320x220~short~10',
-      pieces: '1~big~150x200x1~height_1~small~150x100x2~height',
+      stocks: stocksIn('board~320x220~short~10'),
+      pieces: cutPiecesIn('1~big~150x200x1~height_1~small~150x100x2~height'),
       kits: 1,
     };
     const [sheet] = answerTo(plan).stocks[0]!.sheets;
@@ -230,14 +231,21 @@ describe('the answer', () => {
       }
   });
   test('a wrong piece is named by its own row, however the rows are shared out', () => {
-    const found = cutAnswer({ ...DEFAULT_CUT, pieces: '1~a~100x100x1~height_2~b~900x100x1~either_7~c~10x10x1~either' });
+    const found = cutAnswer({
+      ...DEFAULT_CUT,
+      pieces: cutPiecesIn('1~a~100x100x1~height_2~b~900x100x1~either_7~c~10x10x1~either'),
+    });
     expect(found.ok).toBe(false);
     if (found.ok) return;
     expect(found.errors.map(({ field }) => field)).toEqual(['piece-2-stock', 'piece-1-wide']);
     expect(found.errors[1]!.message).toContain('200 mm too long for the sheet’s height');
   });
   test('a grain that is asked for and not minded is pointed out', () => {
-    const plan: CutPlan = { ...DEFAULT_CUT, stocks: 'board~700x1000~none', pieces: '1~a~100x100x1~height' };
+    const plan: CutPlan = {
+      ...DEFAULT_CUT,
+      stocks: stocksIn('board~700x1000~none'),
+      pieces: cutPiecesIn('1~a~100x100x1~height'),
+    };
     expect(answerTo(plan).warnings).toHaveLength(1);
   });
   test('links written from a plan with an answer keep the figures that were seen', () => {

@@ -1,8 +1,17 @@
 /** Rows of sheets and pieces as they are typed, and a sheet's yield in words: small cases made by hand. */
+import { stocksIn, cutPiecesIn } from '../support/rows';
 import { askedOf } from '../../../src/core/link/fields';
 import { describe, expect, it } from 'vitest';
 import { COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
-import { MOST_ROWS, MOST_STOCKS } from '../../../src/core/cut/codec';
+import type { Result } from '../../../src/core/base/result';
+import {
+  encodeCutPieces,
+  encodeStocks,
+  MOST_ROWS,
+  MOST_STOCKS,
+  type CutPiece,
+  type Stock,
+} from '../../../src/core/cut/codec';
 import { cutPlanFor, type ToCut } from '../../../src/core/cut/plan';
 import {
   joinCutPieces,
@@ -38,8 +47,14 @@ const piece = (change: Partial<CutPieceText> = {}) => ({
 });
 const stocks = (...rows: Partial<StockText>[]) => parseStocks(joinStocks(rows.map(stock)), 'mm');
 const pieces = (...rows: Partial<CutPieceText>[]) => parseCutPieces(joinCutPieces(rows.map(piece)), 'mm');
-const kept = (found: ReturnType<typeof parseStocks>) => (found.ok ? found.value : found.errors);
-const faults = (found: ReturnType<typeof parseStocks>) =>
+/** As a link carries what is kept. */
+const kept = (found: Result<readonly Stock[]> | Result<readonly CutPiece[]>) =>
+  !found.ok
+    ? found.errors
+    : 'stock' in (found.value[0] ?? {})
+      ? encodeCutPieces(found.value as readonly CutPiece[])
+      : encodeStocks(found.value as readonly Stock[]);
+const faults = (found: Result<unknown>) =>
   found.ok ? [] : found.errors.map(({ field, message }) => `${field}: ${message}`);
 
 describe('rows that are sound', () => {
@@ -53,17 +68,17 @@ describe('rows that are sound', () => {
     );
   });
   it('are shown again as they were typed, in any unit', () => {
-    expect(showStocks('board~700x1000~long_cloth~254x508~short~12.7~2.5', 'mm')).toBe(
+    expect(showStocks(stocksIn('board~700x1000~long_cloth~254x508~short~12.7~2.5'), 'mm')).toBe(
       joinStocks([
         stock(),
         stock({ name: 'cloth', wide: '254', high: '508', grain: 'short', trim: '12.7', price: '2.5' }),
       ]),
     );
-    expect(showCutPieces('2~side~254x508x3~width', 'in')).toBe(
+    expect(showCutPieces(cutPiecesIn('2~side~254x508x3~width'), 'in')).toBe(
       joinCutPieces([{ stock: '2', name: 'side', wide: '10', high: '20', count: '3', grain: 'width' }]),
     );
-    expect(showStocks('nonsense', 'mm')).toBe('');
-    expect(showCutPieces('nonsense', 'mm')).toBe('');
+    expect(showStocks([], 'mm')).toBe('');
+    expect(showCutPieces([], 'mm')).toBe('');
     expect(splitCutPieces('')).toEqual([]);
     expect(splitCutPieces('1|side')).toEqual([{ stock: '1', name: 'side', wide: '', high: '', count: '', grain: '' }]);
   });
@@ -72,7 +87,7 @@ describe('rows that are sound', () => {
     expect(String(kept(stocks(...many<StockText>(MOST_STOCKS + 1)))).split('_')).toHaveLength(MOST_STOCKS);
     expect(String(kept(pieces(...many<CutPieceText>(MOST_ROWS + 1)))).split('_')).toHaveLength(MOST_ROWS);
     const row: ToCut = { name: 'a', stock: 'board', widthMm: 10, heightMm: 10, count: 1, grain: 'either' };
-    expect(cutPlanFor(Array.from({ length: MOST_ROWS }, () => row)).pieces.split('_')).toHaveLength(MOST_ROWS);
+    expect(cutPlanFor(Array.from({ length: MOST_ROWS }, () => row)).pieces).toHaveLength(MOST_ROWS);
   });
   it('lengths are said to a thousandth of a millimetre, to four places in other units', () => {
     expect(asTyped(123.456, 'mm')).toBe('123.456');
@@ -186,7 +201,8 @@ describe('what is asked', () => {
     expect(asked('own', 'weighed')).not.toContain('tool');
   });
   it('to know a paper: what each way of knowing needs', () => {
-    const asked = (change: Partial<typeof DEFAULT_MEASURE>) => askedOf({ ...DEFAULT_MEASURE, ...change }, MEASURE_SPECS);
+    const asked = (change: Partial<typeof DEFAULT_MEASURE>) =>
+      askedOf({ ...DEFAULT_MEASURE, ...change }, MEASURE_SPECS);
     expect(asked({ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind' })).toEqual([
       ...['family', 'name', 'weightBy', 'thickBy', 'drinkBy', 'bend', 'strips', 'damp', 'tear'],
       ...['shape', 'surface', 'sizing', 'colours'],

@@ -1,4 +1,5 @@
 /** Whether what is covered stays flat. */
+import { piecesIn } from '../support/rows';
 import { describe, expect, it } from 'vitest';
 import { coverAnswer } from '../../../src/core/cover/answer';
 import { flatFacts } from '../../../src/core/handover/cover-flat';
@@ -30,15 +31,25 @@ describe('whether a cover stays flat', () => {
     expect(said({ width: 60, height: 60, adhesive: 'pva' })).not.toMatch(/may curl/);
     expect(said({ width: 2000, height: 2000, adhesive: 'wheat-starch-paste-thin' })).toMatch(/may curl or cockle/);
     // beyond the chooser's limits it is taken at them
-    expect(chance({ thing: 'own', pieces: '5000x5000x1' })).toBe(chance({ thing: 'own', pieces: '3000x3000x1' }));
-    expect(chance({ thing: 'own', pieces: '2x2x1' })).toBe(chance({ thing: 'own', pieces: '5x5x1' }));
+    expect(chance({ thing: 'own', pieces: piecesIn('5000x5000x1') })).toBe(
+      chance({ thing: 'own', pieces: piecesIn('3000x3000x1') }),
+    );
+    expect(chance({ thing: 'own', pieces: piecesIn('2x2x1') })).toBe(
+      chance({ thing: 'own', pieces: piecesIn('5x5x1') }),
+    );
     // loose pieces bow as a thing of that size
     for (const side of [60, 200, 400, 800, 1600])
-      expect(chance({ thing: 'own', pieces: `${side}x${side}x1` })).toBe(chance({ width: side, height: side }));
-    expect(chance({ thing: 'own', pieces: '60x60x1' })).not.toBe(chance({ thing: 'own', pieces: '2000x2000x1' }));
+      expect(chance({ thing: 'own', pieces: piecesIn(`${side}x${side}x1`) })).toBe(
+        chance({ width: side, height: side }),
+      );
+    expect(chance({ thing: 'own', pieces: piecesIn('60x60x1') })).not.toBe(
+      chance({ thing: 'own', pieces: piecesIn('2000x2000x1') }),
+    );
     // of a thing its own size counts, not the rows of loose pieces
-    expect(chance({ width: 60, height: 60, pieces: '2000x2000x1' })).toBe(chance({ width: 60, height: 60 }));
-    expect(chance({ width: 2000, height: 2000, pieces: '60x60x1' })).not.toBe(chance({ width: 60, height: 60 }));
+    expect(chance({ width: 60, height: 60, pieces: piecesIn('2000x2000x1') })).toBe(chance({ width: 60, height: 60 }));
+    expect(chance({ width: 2000, height: 2000, pieces: piecesIn('60x60x1') })).not.toBe(
+      chance({ width: 60, height: 60 }),
+    );
   });
   it('a dry film is not spread', () => {
     const found = coverAnswer(DEFAULT_COVER, catalogue);

@@ -1,11 +1,12 @@
 /** What the coverage calculator is handed of a project: pieces made by hand, read back as that calculator reads them. */
+import { encodePieces } from '../../../src/core/cover/pieces-link';
+import { decodePieces } from '../support/rows';
 import { describe, expect, it } from 'vitest';
-import { decodePieces } from '../../../src/core/cover/pieces-text';
 import { DEFAULT_MAKE } from '../../../src/core/make/fields';
 import { piece } from '../../../src/core/make/piece';
 import { coverPieces, coverTailFor } from '../../../src/core/handover/make-to-cover';
 
-const handed = (...pieces: Parameters<typeof coverPieces>[0]) => decodePieces(coverPieces(pieces));
+const handed = (...pieces: Parameters<typeof coverPieces>[0]) => decodePieces(encodePieces(coverPieces(pieces)));
 
 describe('the pieces that are glued', () => {
   it('with their size and each turn-in to a tenth of a millimetre', () => {

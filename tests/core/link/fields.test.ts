@@ -7,14 +7,16 @@ import { lengthField } from '../../../src/core/link/length-field';
 import { decodeJob } from '../../../src/core/choose/read-link';
 import { ok } from '../../../src/core/base/result';
 
-const ROWS: Extract<Field, { readonly kind: 'list' }> = {
-  kind: 'list',
+const ROWS = {
+  kind: 'rows',
   key: 'r',
-  pattern: /^[a-z_]+$/,
   what: 'The rows',
-  parse: (typed, unit) => ok(`${typed.replace(' ', '_')}${unit === 'in' ? '_inches' : ''}`),
-  show: (kept, unit) => `${kept.replace('_', ' ')} ${unit}`,
-};
+  parse: (typed: string, unit: string) => ok([...typed.split(' '), ...(unit === 'in' ? ['inches'] : [])]),
+  show: (kept: readonly string[], unit: string) => `${kept.join(' ')} ${unit}`,
+  read: (text: string): readonly string[] | undefined => (/^[a-z_]+$/.test(text) ? text.split('_') : undefined),
+  write: (kept: readonly string[]) => kept.join('_'),
+  usual: ['a', 'b'],
+} as const;
 const SPECS = {
   unit: { kind: 'one-of', key: 'in', of: ['mm', 'cm', 'in'], what: 'The unit' },
   wide: lengthField({ key: 'w', what: 'The width', low: 10, high: 1000 }),
@@ -24,7 +26,7 @@ const SPECS = {
   rows: ROWS,
 } as const;
 type Plan = PlanOf<typeof SPECS>;
-const PLAN: Plan = { unit: 'mm', wide: 254, joint: undefined, kits: 3, price: undefined, rows: 'a_b' };
+const PLAN: Plan = { unit: 'mm', wide: 254, joint: undefined, kits: 3, price: undefined, rows: ['a', 'b'] };
 const FIELDS = Object.keys(SPECS) as (keyof Plan)[];
 
 test('a plan is typed in its unit: an inch is 25.4 mm', () => {
@@ -43,7 +45,7 @@ test('what is typed is read in its unit, and what may be empty is', () => {
   const typed = { unit: 'in', wide: '10', joint: ' ', kits: '3', price: '', rows: 'a b' };
   const { plan, problems } = readTexts(typed, SPECS, PLAN, FIELDS);
   expect(problems).toEqual([]);
-  expect(plan).toEqual({ ...PLAN, unit: 'in', rows: 'a_b_inches' });
+  expect(plan).toEqual({ ...PLAN, unit: 'in', rows: ['a', 'b', 'inches'] });
   expect(readTexts({ ...typed, unit: 'cm', joint: '0.7' }, SPECS, PLAN, FIELDS).plan).toMatchObject({
     ...{ wide: 100, joint: 7 },
   });

@@ -1,4 +1,5 @@
 /** The calculators' plans: read from what is typed, carried in links, answered without nonsense. */
+import { decodePieces } from '../support/rows';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coverAnswer } from '../../../src/core/cover/answer';
@@ -10,7 +11,7 @@ import { DEFAULT_MIX, MIX_KINDS, MIX_SPECS, type MixPlan } from '../../../src/co
 import { mixStretchedWithSlip } from '../../../src/core/handover/mix-stretch-slip';
 import { fingerprint, sameFigures } from '../../../src/core/link/pairs';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
-import { decodePieces, piecesOf } from '../../../src/core/cover/pieces-text';
+import { piecesOf } from '../../../src/core/cover/pieces-text';
 import { readTexts, textsOf } from '../../../src/core/link/fields';
 import { encodePlan } from '../../../src/core/link/plan-link';
 import { decodePlan } from '../../../src/core/link/read-plan-link';

@@ -40,7 +40,7 @@ describe('facts', () => {
     expect(fact({ thickBy: 'kind' }, 'Apparent density')).toContain('by the density of its kind');
   });
   it('says whence the absorbency is known', () => {
-    expect(fact({ drops: '30' }, 'Absorbency')).toContain('from one drop, good to a factor of 1.6');
+    expect(fact({ drops: [30] }, 'Absorbency')).toContain('from one drop, good to a factor of 1.6');
     expect(fact({}, 'Absorbency')).toContain('from 3 drops, middle 31 s');
     expect(fact({ drinkBy: 'cobb' }, 'Absorbency')).toContain('from your Cobb figure; a drop would take about');
     expect(fact({ drinkBy: 'kind' }, 'Absorbency')).toContain('by its kind or sizing; a Cobb 60');
@@ -94,11 +94,11 @@ describe('what to look out for', () => {
     expect(warnings({ ...unclear, family: 'wove-text' })).toContain('Treat it as a sheet without grain');
   });
   it('lets drops differ by two and a half', () => {
-    expect(warnings({ drops: '10_25' })).not.toContain('slowest drop');
-    expect(warnings({ drops: '10_26' })).toContain('2.6 times as long');
+    expect(warnings({ drops: [10, 25] })).not.toContain('slowest drop');
+    expect(warnings({ drops: [10, 26] })).toContain('2.6 times as long');
   });
   it('puts a slip of the drops beside them', () => {
-    const found = measureAnswer({ ...DEFAULT_MEASURE, drops: '0.1' }, catalogue);
+    const found = measureAnswer({ ...DEFAULT_MEASURE, drops: [0.1] }, catalogue);
     expect(found.ok ? [] : found.errors).toMatchObject([{ field: 'drops' }]);
   });
 });
