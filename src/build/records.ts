@@ -7,7 +7,7 @@ import path from 'node:path';
 import type { AstroIntegration } from 'astro';
 import { tablesOf } from '../data/tables';
 import { ON_PAGES_ONLY } from '../schemas/records';
-import { contentFiles, readContent, ROOT } from './read-content';
+import { contentFiles, readContent, ROOT } from '../schemas/read-content';
 
 const MODULE = 'virtual:records';
 

@@ -3,7 +3,7 @@ import type { APIRoute } from 'astro';
 import { href } from '../components/href';
 import { lessonsInOrder } from '../components/lessons';
 import { SITE } from '../site';
-import { lastChangedIn } from '../build/last-changed';
+import { lastChangedIn } from '../components/last-changed';
 
 const text = (plain: string): string =>
   plain.replace(/[<>&"]/g, (sign) => ({ '<': '&lt;', '>': '&gt;', '&': '&amp;', '"': '&quot;' })[sign]!);

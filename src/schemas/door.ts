@@ -4,6 +4,7 @@
  */
 import type { z } from 'astro/zod';
 import { isMap, LineCounter, parseDocument, type Document } from 'yaml';
+import { memoize } from '../core/base/memoize';
 import { withKnownIds, type Kind, type KnownIds } from './ids';
 import { SHAPES, type Content } from './kinds';
 import { bodyFaults, type LessonParts } from './lesson-body';
@@ -105,18 +106,12 @@ interface Yaml {
   readonly lines: LineCounter;
   readonly value: unknown;
 }
-const yamls = new Map<string, Yaml>();
-
 /** A build asks for the same texts three times over, and reading them is nine tenths of the work. */
-function yamlOf(text: string): Yaml {
-  const known = yamls.get(text);
-  if (known) return known;
+const yamlOf = memoize((text: string): Yaml => {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
-  const read = { document, lines, value: document.errors.length > 0 ? undefined : (document.toJS() as unknown) };
-  yamls.set(text, read);
-  return read;
-}
+  return { document, lines, value: document.errors.length > 0 ? undefined : (document.toJS() as unknown) };
+});
 
 /** The line on which a field stands; of one that is missing, that of what it belongs in. */
 function lineOf(document: Document, path: readonly (string | number)[], lines: LineCounter): number {

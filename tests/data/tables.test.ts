@@ -1,6 +1,6 @@
 /** Records to tables and back: nothing that a calculator reads is lost, and the schemas and core agree by type. */
 import { describe, expect, expectTypeOf, test } from 'vitest';
-import { readContent } from '../../src/build/read-content';
+import { readContent } from '../../src/schemas/read-content';
 import { readTables } from '../../src/build/records';
 import type { Catalogue } from '../../src/core/records/records';
 import { catalogue } from '../../src/data/catalogue';

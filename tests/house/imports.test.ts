@@ -8,7 +8,8 @@ import { importsOf, layerOf, syntaxOf } from './support/imports';
 /** What each layer may import: layers of src, the records of content, and packages. */
 const MAY: Readonly<Record<string, readonly string[]>> = {
   core: ['core'],
-  schemas: ['schemas', 'core', 'astro', 'yaml'],
+  // of data only the names of presets, which lessons may name
+  schemas: ['schemas', 'core', 'data', 'astro', 'yaml', 'node:fs', 'node:path', 'node:url'],
   // of schemas only types: zod stays out of the browser (the test of the built scripts' size would show it)
   data: ['data', 'core', 'schemas', 'virtual:records'],
   stores: ['stores', 'data', 'core', 'nanostores', 'papaparse', 'idb'],
@@ -17,7 +18,6 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   components: [
     'components',
     'site',
-    'build',
     'schemas',
     'islands',
     'stores',
@@ -28,6 +28,8 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'astro:content',
     'temml',
     'uqr',
+    // the history of the lessons, for the feed
+    'node:child_process',
     // draw the share pictures
     'fontkitten',
     'sharp',
@@ -35,25 +37,26 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'node:path',
   ],
   layouts: ['layouts', 'site', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
-  pages: ['pages', 'site', 'build', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
+  pages: ['pages', 'site', 'layouts', 'components', 'data', 'core', 'styles', 'astro', 'astro:content'],
   // run by the build: on the records, on the text of lessons, on the pages when they are made
   build: [
     'build',
-    // the door of the records, and the names of presets
+    // the records, and the tables made of them
     'schemas',
     'data',
+    'core',
+    // what the service worker runs besides its library
+    'components',
     'astro',
-    'node:child_process',
-    // names what is kept from build to build
+    'pagefind',
+    'workbox-build',
+    // names a file of styles by what it holds
     'node:crypto',
     'node:fs',
     'node:path',
     'node:url',
     'node:util',
     'node:zlib',
-    'pagefind',
-    'preact',
-    'workbox-build',
   ],
   'site.ts': [],
   'content.config.ts': ['schemas', 'astro', 'astro:content'],

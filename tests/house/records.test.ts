@@ -1,7 +1,7 @@
 /** Every record and lesson comes in by the door without a fault, and every name in it leads to a record that exists. */
 import { parse } from 'yaml';
 import { describe, expect, test } from 'vitest';
-import { contentFiles, lessonParts } from '../../src/build/read-content';
+import { contentFiles, lessonParts } from '../../src/schemas/read-content';
 import { catalogue } from '../../src/data/catalogue';
 import { admit, faultText } from '../../src/schemas/door';
 import { filesIn, textOf } from './support/files';

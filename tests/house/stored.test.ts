@@ -16,7 +16,7 @@ test('every name under which something is stored is on the page about what is ke
   );
   for (const name of NOT_STORED) expect(written.delete(name)).toBe(true);
   // named by the worker's library from the site's own name
-  expect(textOf('src/build/offline.mjs')).toContain("cacheId: 'open-time'");
+  expect(textOf('src/build/offline.ts')).toContain("cacheId: 'open-time'");
   written.add('open-time-precache');
   expect([...written].sort()).toEqual(KEPT.map(({ name }) => name).sort());
 });
@@ -25,7 +25,7 @@ test('only the places known of write on a device', () => {
   const WRITES = /\.setItem\(|openDB\(|indexedDB|caches\.open\(|document\.cookie|sessionStorage/;
   const writers = filesIn('src').filter((file) => /\.(?:ts|tsx|mjs|astro)$/.test(file) && WRITES.test(textOf(file)));
   expect(writers).toEqual([
-    'src/build/earlier-files.mjs',
+    'src/components/offline/earlier-files.mjs',
     'src/stores/choose/evidence.ts',
     'src/stores/shared/own-papers.ts',
     'src/stores/trial/photos.ts',

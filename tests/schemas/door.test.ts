@@ -1,6 +1,6 @@
 /** Slips that people make in records and lessons, made on a copy of all of content/: each is told with file, line and advice. */
 import { expect, test } from 'vitest';
-import { contentFiles, lessonParts } from '../../src/build/read-content';
+import { contentFiles, lessonParts } from '../../src/schemas/read-content';
 import { admit, faultText } from '../../src/schemas/door';
 
 const FILES = contentFiles();

@@ -61,7 +61,8 @@ export const formatAmount = (value: number, digits = 3): string =>
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');
 
-const NUMBER_THEN_UNIT = /(\d) (?=(?:g\/m²|g|ml|l|mm|cm|cm²|m²|µm|s|min|h|mPa·s|°C|%|parts)(?![\p{L}\d]))/gu;
+const NUMBER_THEN_UNIT =
+  /(\d) (?=(?:g\/m²|g\/cm³|g\/ml|g|kg|lb|ml|l|µm|mm|cm²|cm|m²|m|s|min|h|Pa·s|mPa·s|kPa|N\/m|N·m\/g|°C|%|per cent|parts)(?![\p{L}\d]))/gu;
 
 const NUMBER_TIMES_NUMBER = /(\d) × (?=\d)/g;
 

@@ -1,7 +1,7 @@
 // @ts-check
 /**
- * Wakes a built Preact island in the page. It stands in for the one of @astrojs/preact, which brings along the
- * reading of signals and slots that no island here has: a kilobyte less on every page with a calculator.
+ * Wakes a built Preact island in the page, after what it has to work out first: in turns, so that no one part of the waking
+ * keeps a thumb waiting. It stands in for the one of @astrojs/preact, which knows of no such work.
  */
 import { h, hydrate } from 'preact';
 

@@ -1,14 +1,14 @@
-// @ts-check
 /**
- * After the build: a service worker that keeps every page, script, style, font and the search index on the
- * reader's device, so that after one visit all of it works without a network. Must run after the search index.
- * A new worker waits until the reader asks for it or has closed every page.
+ * Lets a reader use all of the site without a network after one visit: writes a service worker that keeps every page,
+ * script, style, font and the search index on the device. Must run after the search index. A new worker waits until
+ * the reader asks for it or has closed every page.
  */
 import { readFile, writeFile } from 'node:fs/promises';
-import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
 import { generateSW, getManifest } from 'workbox-build';
-import { keepEarlier } from './earlier-files.mjs';
+import { keepEarlier } from '../components/offline/earlier-files.mjs';
+import { eachPage } from './pages';
 
 const KEPT = ['**/*.{html,js,css,woff2,svg,json,webmanifest,pagefind,pf_*}', 'icons/*.png'];
 const HASHED = /(?:^|\/)(?:_astro\/|pagefind\/.*\.pf_)/;
@@ -17,26 +17,21 @@ const MOST_EARLIER = 300;
 /** Stands in the pages that tell how much is kept, until that is known. */
 const AMOUNT = /(<span data-kept[^>]*>)[^<]*(<\/span>)/g;
 
-/** @returns {import('astro').AstroIntegration} */
-export function offline() {
-  let base = '/';
+export function offline(base: string): AstroIntegration {
   return {
     name: 'offline',
     hooks: {
-      'astro:config:done': ({ config }) => void (base = config.base),
-      'astro:build:done': async ({ dir, logger }) => {
+      'astro:build:done': async ({ dir, pages, logger }) => {
         const root = fileURLToPath(dir);
         const held = { globDirectory: root, globPatterns: KEPT, dontCacheBustURLsMatching: HASHED };
         const { manifestEntries, count, size } = await getManifest(held);
-        await tellAmount(
-          root,
-          manifestEntries.map(({ url }) => url),
-          `${(size / 1e6).toFixed(1)} MB in ${count} files`,
-        );
+        const amount = `${(size / 1e6).toFixed(1)} MB in ${count} files`;
+        await eachPage(dir, pages, (html) => html.replace(AMOUNT, `$1${amount}$2`));
         const store = `open-time-earlier-${base}`;
+        const worker = fileURLToPath(new URL('sw.js', dir));
         const { warnings } = await generateSW({
           ...held,
-          swDest: path.join(root, 'sw.js'),
+          swDest: worker,
           cacheId: 'open-time',
           mode: 'production',
           sourcemap: false,
@@ -65,31 +60,11 @@ export function offline() {
           ],
         });
         if (warnings.length > 0) throw new Error(`offline: ${warnings.join('; ')}`);
-        await addEarlier(path.join(root, 'sw.js'), {
-          store,
-          current: manifestEntries.map(({ url }) => url).filter((url) => HASHED.test(url)),
-        });
+        const current = manifestEntries.map(({ url }) => url).filter((url) => HASHED.test(url));
+        const options = `{store:${JSON.stringify(store)},hashed:${HASHED},current:${JSON.stringify(current)},most:${MOST_EARLIER}}`;
+        await writeFile(worker, `(${keepEarlier.toString()})(${options});\n${await readFile(worker, 'utf8')}`);
         logger.info(`${count} files, ${(size / 1e6).toFixed(1)} MB, kept for use without a network`);
       },
     },
   };
-}
-
-/** @param {string} root @param {readonly string[]} names @param {string} amount */
-async function tellAmount(root, names, amount) {
-  let told = 0;
-  for (const name of names.filter((one) => one.endsWith('.html'))) {
-    const file = path.join(root, name);
-    const html = await readFile(file, 'utf8');
-    if (!html.includes('data-kept')) continue;
-    told += 1;
-    await writeFile(file, html.replace(AMOUNT, `$1${amount}$2`));
-  }
-  if (told === 0) throw new Error('offline: no page tells how much is kept (data-kept)');
-}
-
-/** @param {string} file @param {{ store: string, current: readonly string[] }} what */
-async function addEarlier(file, { store, current }) {
-  const options = `{store:${JSON.stringify(store)},hashed:${HASHED},current:${JSON.stringify(current)},most:${MOST_EARLIER}}`;
-  await writeFile(file, `(${keepEarlier.toString()})(${options});\n${await readFile(file, 'utf8')}`);
 }

@@ -1,12 +1,10 @@
-// @ts-check
 /**
- * After the build: `_headers`, in the form that several static hosts read (a path, then its headers, indented). What it
- * says holds for any other host too, as a list to copy. No two rules name the same header for one path, because
- * hosts differ in which of them wins.
+ * Lets a returning reader fetch no script and no font anew, and keeps the site from being framed or its types guessed: writes
+ * `_headers`, in the form that several static hosts read (a path, then its headers, indented). For any other host it is
+ * a list to copy. No two rules name the same header for one path, because hosts differ in which of them wins.
  */
 import { readdir, writeFile } from 'node:fs/promises';
-import path from 'node:path';
-import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
 
 const EVERYWHERE = [
   'X-Content-Type-Options: nosniff',
@@ -25,8 +23,7 @@ const A_DAY = 'Cache-Control: public, max-age=86400';
 const OWN_FRAMES = "Content-Security-Policy: frame-ancestors 'self'";
 const ANY_FRAME = 'Content-Security-Policy: frame-ancestors *';
 
-/** @type {Readonly<Record<string, readonly string[]>>} */
-const FOLDERS = {
+const FOLDERS: Readonly<Record<string, readonly string[]>> = {
   _astro: [FOREVER],
   embed: [ASK_FIRST, ANY_FRAME],
   fonts: [A_DAY],
@@ -36,26 +33,20 @@ const FOLDERS = {
 };
 const FILES = ['', 'index.html', '404.html', 'sw.js', 'new-text.js', 'manifest.webmanifest', 'feed.xml', 'sitemap.xml'];
 
-/** @returns {import('astro').AstroIntegration} */
-export function headers() {
-  let base = '/';
+export function headers(base: string): AstroIntegration {
   return {
     name: 'headers',
     hooks: {
-      'astro:config:done': ({ config }) => void (base = `${config.base.replace(/\/$/, '')}/`),
       'astro:build:done': async ({ dir }) => {
-        const root = fileURLToPath(dir);
-        const entries = await readdir(root, { withFileTypes: true });
+        const entries = await readdir(dir, { withFileTypes: true });
         const folders = entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
         const rules = [
           [`${base}*`, ...EVERYWHERE],
           ...FILES.map((name) => [base + name, ASK_FIRST, OWN_FRAMES]),
           ...folders.sort().map((name) => [`${base}${name}/*`, ...(FOLDERS[name] ?? [ASK_FIRST, OWN_FRAMES])]),
         ];
-        await writeFile(
-          path.join(root, '_headers'),
-          rules.map(([place, ...lines]) => `${place}\n${lines.map((line) => `  ${line}\n`).join('')}`).join('\n'),
-        );
+        const lines = rules.map(([place, ...said]) => `${place}\n${said.map((line) => `  ${line}\n`).join('')}`);
+        await writeFile(new URL('_headers', dir), lines.join('\n'));
       },
     },
   };

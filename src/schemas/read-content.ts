@@ -4,9 +4,9 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { coverPresets, mixPresets } from '../data/mix-presets';
 import { presets } from '../data/presets';
-import { admit, faultText, type ContentFile, type Fault } from '../schemas/door';
-import type { Content } from '../schemas/kinds';
-import type { LessonParts } from '../schemas/lesson-body';
+import { admit, faultText, type ContentFile, type Fault } from './door';
+import type { Content } from './kinds';
+import type { LessonParts } from './lesson-body';
 
 export const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
