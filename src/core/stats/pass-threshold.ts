@@ -111,7 +111,7 @@ function* endOf(
     }
     outside = value;
   }
-  for (let step = 0; step < 30; step += 1) {
+  for (let step = 0; step < 22; step += 1) {
     yield;
     const value = (within + outside) / 2;
     if (holds(value)) within = value;

@@ -65,6 +65,9 @@ export function Findings({ trial: whole }: { readonly trial: Trial }) {
   );
 }
 
+/** A table of more cells is laid out only when it comes near the screen. */
+const LARGE = 100;
+
 interface PartProps {
   readonly trial: Trial;
   readonly read: QuestionRead;
@@ -84,7 +87,7 @@ function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> &
   const { question, cells, summary } = read;
   const table = useMemo(() => <HeatTable trial={trial} cells={cells} question={question.text} />, [cells]);
   return (
-    <section aria-labelledby={`q-${question.id}`}>
+    <section aria-labelledby={`q-${question.id}`} data-large={cells.length > LARGE ? '' : undefined}>
       <h3 id={`q-${question.id}`}>{question.text}</h3>
       {question.criterion && <p class="field-hint">{question.criterion}</p>}
       {summary && (
