@@ -22,8 +22,11 @@ export interface Trend {
   readonly least: number;
 }
 
-/** Amounts are told apart in steps of 5 %: sums are then whole numbers, and the test stays exact. Choice of ours. */
-const STEPS_OF_LOG = 20;
+/**
+ * Amounts are told apart in steps of 5 %, or of a twentieth of their span where that is less: sums are then whole
+ * numbers, and the test stays exact. Choice of ours.
+ */
+const STEPS = 20;
 /** Products that are still counted and not sampled: some 10 ms of a desk machine. */
 const MOST_PRODUCTS = 8e6;
 const DRAWS = 20_000;
@@ -41,11 +44,12 @@ interface Laid {
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** Chance of each sum of scores when the passes of one stratum are dealt out on its swatches by lot. */
-function sumsByLot({ scores, n, passes }: Laid): Float64Array {
+function* sumsByLot({ scores, n, passes }: Laid): InTurns<Float64Array> {
   const width = Math.max(...scores) * passes + 1;
   let byCount: Float64Array[] = [Float64Array.of(1)];
   let before = 0;
-  scores.forEach((score, group) => {
+  for (const [group, score] of scores.entries()) {
+    yield;
     const next: Float64Array[] = [];
     const size = n[group]!;
     for (let count = 0; count <= Math.min(passes, before + size); count += 1) {
@@ -62,7 +66,7 @@ function sumsByLot({ scores, n, passes }: Laid): Float64Array {
     }
     before += size;
     byCount = next;
-  });
+  }
   return byCount[passes]!;
 }
 
@@ -84,7 +88,10 @@ const productsOf = ({ scores, n, passes }: Laid): number =>
  * no stratum has two amounts.
  */
 export function* trendInTurns(strata: readonly (readonly Dose[])[]): InTurns<Trend> {
-  const least = Math.log(Math.min(...strata.flat().map(({ amount }) => amount)));
+  const logs = strata.flat().map(({ amount }) => Math.log(amount));
+  const least = Math.min(...logs);
+  const perLog = Math.max(STEPS, STEPS / (Math.max(...logs) - least));
+  const differ = strata.some((doses) => new Set(doses.map(({ amount }) => amount)).size > 1);
   const laid = strata.flatMap((doses): Laid[] => {
     for (const { amount, passes, n } of doses) {
       mustBePositive('amount', amount);
@@ -92,13 +99,15 @@ export function* trendInTurns(strata: readonly (readonly Dose[])[]): InTurns<Tre
       mustBeWithin('passes', passes, 0, n);
       if (!Number.isInteger(n) || !Number.isInteger(passes)) throw new RangeError('passes and n must be whole numbers');
     }
-    const scores = doses.map(({ amount }) => Math.round((Math.log(amount) - least) * STEPS_OF_LOG));
+    const scores = doses.map(({ amount }) => Math.round((Math.log(amount) - least) * perLog));
     const n = doses.map((one) => one.n);
     const passes = sum(doses.map((one) => one.passes));
     const seen = sum(doses.map((one, i) => one.passes * scores[i]!));
     return new Set(scores).size > 1 ? [{ scores, n, total: sum(n), passes, seen }] : [];
   });
-  if (laid.length === 0) throw new RangeError('a trend needs at least two different amounts in one stratum');
+  if (!differ) throw new RangeError('a trend needs at least two different amounts in one stratum');
+  // amounts of one step in every stratum: nothing can be told
+  if (laid.length === 0) return { direction: 0, p: 1, least: 1 };
   const seen = sum(laid.map((stratum) => stratum.seen));
   const mean = sum(laid.map(({ scores, n, total, passes }) => (passes * sum(scores.map((s, i) => s * n[i]!))) / total));
   const direction = seen - mean;
@@ -106,7 +115,7 @@ export function* trendInTurns(strata: readonly (readonly Dose[])[]): InTurns<Tre
     let chances: Float64Array = Float64Array.of(1);
     for (const stratum of laid) {
       yield;
-      chances = convolve(chances, sumsByLot(stratum));
+      chances = convolve(chances, yield* sumsByLot(stratum));
     }
     return { direction, ...tailsOf(chances, seen, mean) };
   }

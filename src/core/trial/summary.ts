@@ -71,6 +71,7 @@ export function* summaryInTurns(trial: Trial, level: number = PAGE_LEVEL): InTur
       weighed: yield* weightsIn(judgements),
     });
   }
+  yield;
   const comparisons = drafts.flatMap(({ compared }) => compared);
   // Where Boschloo's test may stand in, what the margins allow is not settled beforehand: plain Holm then.
   const plain = comparisons.some(({ least }) => least === 0);
@@ -86,8 +87,10 @@ export function* summaryInTurns(trial: Trial, level: number = PAGE_LEVEL): InTur
       yield;
       stood.push({ ...one, adjusted: p, ...(p <= level && { threshold: yield* thresholdInTurns(one.observations) }) });
     }
+    const cells = cellsOf(trial, question.id);
+    yield;
     const summary = {
-      ...{ question, cells: cellsOf(trial, question.id), weighed: stood },
+      ...{ question, cells, weighed: stood },
       compared: compared.map((comparison) => ({ comparison, adjusted: adjustedOf.get(comparison)! })),
     };
     yield;

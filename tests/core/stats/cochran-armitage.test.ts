@@ -45,6 +45,20 @@ describe('by hand', () => {
     ));
 });
 
+describe('weights that lie close', () => {
+  it('are told apart when there are no others: 80 and 82 g/m² as 50 and 100', () =>
+    expect(cochranArmitage([doses([80, 81, 82], [0, 1, 3], [3, 3, 3])]).p).toBeCloseTo(
+      cochranArmitage([doses([50, 100, 200], [0, 1, 3], [3, 3, 3])]).p,
+      12,
+    ));
+  it('tell nothing beside others far off, and stop nothing', () =>
+    expect(cochranArmitage([doses([80, 81], [0, 3], [3, 3]), doses([20, 20.2], [0, 3], [3, 3])])).toEqual({
+      direction: 0,
+      p: 1,
+      least: 1,
+    }));
+});
+
 it('drawn by lot where there are too many ways to count, it comes near the count', () => {
   // 1200 swatches, 600 of which pass; the normal approximation of the trend test by hand
   const [amounts, passes, n] = [
