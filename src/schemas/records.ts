@@ -2,6 +2,7 @@
 import { z } from 'astro/zod';
 import { idOf } from './ids';
 import { plainBasis, quantity } from './number';
+import { PAPER_LIMITS } from '../core/paper/limits';
 import { DEEDS, NATURES } from '../core/safety/hazards';
 import { strictObject } from './strict';
 
@@ -12,7 +13,7 @@ export const paperSchema = strictObject({
   name: z.string().min(3),
   about,
   alsoCalled: z.array(z.string()).default([]),
-  grammage: quantity('g/m²', { min: 5, max: 600 }),
+  grammage: quantity('g/m²', { min: PAPER_LIMITS.grammage.low, max: PAPER_LIMITS.grammage.high }),
   density: quantity('g/cm³', { min: 0.1, max: 1.5 }),
   sorptivity: quantity('g/m²/√s', { min: 0, max: 60 }),
   tensileIndex: quantity('N·m/g', { min: 3, max: 150 }),

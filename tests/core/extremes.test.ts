@@ -5,23 +5,23 @@ import { describe, expect, test } from 'vitest';
 import { choose } from '../../src/core/choose/choose';
 import { coverAnswer } from '../../src/core/cover/answer';
 import { flatFacts } from '../../src/core/handover/cover-flat';
-import { COVER_SPECS, DEFAULT_COVER } from '../../src/core/cover/plan';
+import { COVER_FIELDS, DEFAULT_COVER } from '../../src/core/cover/plan';
 import { cutAnswer } from '../../src/core/cut/answer';
 import { measureAnswer } from '../../src/core/measure/answer';
-import { DEFAULT_MEASURE, MEASURE_SPECS } from '../../src/core/measure/plan';
+import { DEFAULT_MEASURE, MEASURE_FIELDS } from '../../src/core/measure/plan';
 import { mixAnswerer } from '../../src/core/mix/any';
 import { mixStretched } from '../../src/core/mix/stretch';
-import { DEFAULT_MIX, MIX_SPECS } from '../../src/core/mix/plan';
+import { DEFAULT_MIX, MIX_FIELDS } from '../../src/core/mix/plan';
 import { parsePairs, writePairs } from '../../src/core/link/pairs';
 import type { FieldTable, PlanOf } from '../../src/core/link/fields';
 import { encodePlan } from '../../src/core/link/plan-link';
 import { makeAnswer } from '../../src/core/make/answer';
-import { DEFAULT_MAKE, makeSpecs } from '../../src/core/make/fields';
+import { DEFAULT_MAKE, MAKE_FIELDS } from '../../src/core/make/fields';
 import type { Result } from '../../src/core/base/result';
 import { flatAnswer } from '../../src/core/flat/answer';
-import { DEFAULT_FLAT, FLAT_SPECS } from '../../src/core/flat/plan';
+import { DEFAULT_FLAT, FLAT_FIELDS } from '../../src/core/flat/plan';
 import { classAnswer } from '../../src/core/class/answer';
-import { DEFAULT_CLASS, CLASS_SPECS } from '../../src/core/class/plan';
+import { DEFAULT_CLASS, CLASS_FIELDS } from '../../src/core/class/plan';
 import { changeUnit } from '../../src/stores/shared/change-unit';
 import { createPlan } from '../../src/stores/shared/plan';
 import { readCatalogue } from '../tools/read-content';
@@ -51,14 +51,14 @@ function sound<S extends FieldTable>(
 }
 
 describe('at the ends of every field', () => {
-  test('cover', () => sound(COVER_SPECS, DEFAULT_COVER, (plan) => coverAnswer(plan, catalogue, flatFacts), 300));
-  test('mix', () => sound(MIX_SPECS, DEFAULT_MIX, mixAnswerer(mixStretched), 300));
-  test('know your paper', () => sound(MEASURE_SPECS, DEFAULT_MEASURE, (plan) => measureAnswer(plan, catalogue), 300));
-  test('make', () => sound(makeSpecs, DEFAULT_MAKE, makeAnswer, 200));
-  test('warp', () => sound(FLAT_SPECS, DEFAULT_FLAT, (plan) => flatAnswer(plan, catalogue), 60));
+  test('cover', () => sound(COVER_FIELDS, DEFAULT_COVER, (plan) => coverAnswer(plan, catalogue, flatFacts), 300));
+  test('mix', () => sound(MIX_FIELDS, DEFAULT_MIX, mixAnswerer(mixStretched), 300));
+  test('know your paper', () => sound(MEASURE_FIELDS, DEFAULT_MEASURE, (plan) => measureAnswer(plan, catalogue), 300));
+  test('make', () => sound(MAKE_FIELDS, DEFAULT_MAKE, makeAnswer, 200));
+  test('warp', () => sound(FLAT_FIELDS, DEFAULT_FLAT, (plan) => flatAnswer(plan, catalogue), 60));
   test('workshop', () =>
     sound(
-      CLASS_SPECS,
+      CLASS_FIELDS,
       DEFAULT_CLASS,
       (plan) => classAnswer(plan, catalogue, { cut: cutAnswer, choose: (job) => choose(job, catalogue) }),
       25,
@@ -80,7 +80,7 @@ test('half a character never breaks a link: it is left out of it', () => {
   const cut = `${'a'.repeat(3)}\ud83d`;
   expect(writePairs([['named', cut]])).toBe('named=aaa');
   expect(writePairs([['named', 'a\ud83d\ude00']])).toBe('named=a%F0%9F%98%80');
-  expect(encodePlan({ ...DEFAULT_MEASURE, name: `\udc00${cut}` }, MEASURE_SPECS)).toContain('&named=aaa&');
+  expect(encodePlan({ ...DEFAULT_MEASURE, name: `\udc00${cut}` }, MEASURE_FIELDS)).toContain('&named=aaa&');
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (text) => {
       const whole = text.replace(/\p{Cs}/gu, '');
@@ -91,9 +91,9 @@ test('half a character never breaks a link: it is left out of it', () => {
 
 test('a length at its limit is still allowed after its unit was changed', () => {
   // 5 mm is nearest to 3/16 in, which is less
-  const store = createPlan<typeof COVER_SPECS, object>(
+  const store = createPlan<typeof COVER_FIELDS, object>(
     {
-      fields: COVER_SPECS,
+      fields: COVER_FIELDS,
       answer: () => ({ ok: true, value: { figures: [] } }),
     },
     { ...DEFAULT_COVER, width: 5, height: 3000, thickness: 25.4 },

@@ -11,7 +11,8 @@ import { RECORD_ID } from '../base/record-id';
 import type { InputError } from '../base/result';
 import { problemWith, usualOf, type Field, type FieldTable, type PlanOf } from '../link/fields';
 import { SIZINGS, SURFACES, type JobPaper } from '../paper/asked-paper';
-import { caliperProblem, PAPER_LIMITS } from '../paper/limits';
+import { PAPER_LIMITS } from '../paper/limits';
+import { caliperProblem } from '../paper/misfit';
 import { ADHESIVE, GROUND, PAPER_KIND, TOOL } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 

@@ -4,7 +4,7 @@
  * is pasted here can throw.
  */
 import { decodePlan, fieldInLink, partName } from '../link/read-plan-link';
-import { caliperProblem } from '../paper/limits';
+import { caliperProblem } from '../paper/misfit';
 import { JOB_FIELDS, jobOfPlan, type Job, type JobField } from './job';
 import { decodeSeen, type Seen } from './seen';
 import { encodeJob } from './write-link';

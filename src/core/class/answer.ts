@@ -18,7 +18,7 @@ import { momentText, startOf, type Start } from './clock';
 import { besideSheet, classCutPlan } from './cutting';
 import { batchesFor, chooserJob, classCover, classCoverage, slipsFor, type Batch } from './glue';
 import { handoutOf, type Handout } from './handout';
-import { CLASS_SPECS, kitsOf, projectOf, type ClassPlan } from './plan';
+import { CLASS_FIELDS, kitsOf, projectOf, type ClassPlan } from './plan';
 import { scheduleFor } from './schedule';
 import { materials, tools, type Item } from './shopping';
 import { classWarnings, slipWarnings, slowerOnes } from './warnings';
@@ -63,7 +63,7 @@ export function classAnswer(
   catalogue: Catalogue,
   slow: SlowParts = { cut: cutAnswer, choose: (job) => choose(job, catalogue) },
 ): Result<ClassAnswer> {
-  const unknown = unknownRecords(plan, CLASS_SPECS, catalogue);
+  const unknown = unknownRecords(plan, CLASS_FIELDS, catalogue);
   const start = startOf(plan.day, plan.time);
   const project = makeAnswer(projectOf(plan));
   const wrong = [...unknown, ...(start.ok ? [] : start.errors), ...(project.ok ? [] : project.errors)];

@@ -4,13 +4,13 @@ import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
 import { BOARD, TOOL, WET_ADHESIVE } from '../records/kinds';
-import { makeSpecs, type MakeField, type MakePlan } from '../make/fields';
+import { MAKE_FIELDS, type MakeField, type MakePlan } from '../make/fields';
 import type { Stock } from '../make/piece';
 import { STOCK_GRAINS } from '../cut/layout-types';
 
 /** Fixed order: links are written in it. The project's own fields come first, under its own keys. */
-export const CLASS_SPECS = {
-  ...makeSpecs,
+export const CLASS_FIELDS = {
+  ...MAKE_FIELDS,
   people: {
     kind: 'number',
     key: 'people',
@@ -200,10 +200,10 @@ export const CLASS_SPECS = {
   },
 } as const satisfies FieldTable;
 
-export type ClassPlan = PlanOf<typeof CLASS_SPECS>;
-export type ClassField = keyof typeof CLASS_SPECS;
+export type ClassPlan = PlanOf<typeof CLASS_FIELDS>;
+export type ClassField = keyof typeof CLASS_FIELDS;
 
-export const DEFAULT_CLASS: ClassPlan = usualOf(CLASS_SPECS);
+export const DEFAULT_CLASS: ClassPlan = usualOf(CLASS_FIELDS);
 
 /** The three fields that say in which sheets a stock is bought. */
 export const SHEET_FIELDS: Readonly<Record<Stock, readonly [ClassField, ClassField, ClassField]>> = {
@@ -218,7 +218,7 @@ export const SHEET_FIELDS: Readonly<Record<Stock, readonly [ClassField, ClassFie
  * sheet gives across its grain, unless the teacher said otherwise: folds run with the grain.
  */
 export function projectOf(plan: ClassPlan): MakePlan {
-  const fields = Object.keys(makeSpecs) as MakeField[];
+  const fields = Object.keys(MAKE_FIELDS) as MakeField[];
   const project = Object.fromEntries(fields.map((field) => [field, plan[field]])) as MakePlan;
   const [short, long] = [Math.min(plan.liningWide, plan.liningHigh), Math.max(plan.liningWide, plan.liningHigh)];
   return plan.project === 'accordion' && plan.sheet === undefined

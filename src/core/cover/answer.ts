@@ -2,7 +2,7 @@
 import { areaOf, coatFromWeighing } from '../base/piece';
 import { piecesAreSound } from './pieces-text';
 import { cover, type Coverage } from '../adhesive/coverage';
-import { COVER_SPECS, rowsOf, type CoverPlan, type NamedRow } from './plan';
+import { COVER_FIELDS, rowsOf, type CoverPlan, type NamedRow } from './plan';
 import { filmFacts, classFacts } from './facts';
 import { figure, span, lowerFirst, formatAmount } from '../base/format';
 import { liquidOf, type Liquid } from '../adhesive/liquid';
@@ -75,7 +75,7 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatRe
 
 function problemsOf(plan: CoverPlan, catalogue: Catalogue): InputError[] {
   return [
-    ...unknownRecords(plan, COVER_SPECS, catalogue),
+    ...unknownRecords(plan, COVER_FIELDS, catalogue),
     ...(plan.thing !== 'own' || piecesAreSound(plan.pieces)
       ? []
       : [{ field: 'pieces', code: 'empty', message: 'Give at least one piece.' } as const]),

@@ -24,7 +24,7 @@ const byTool = ({ coatFrom }: Asking) => coatFrom === 'tool';
 const byWeighing = ({ coatFrom }: Asking) => coatFrom === 'weighed';
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
-export const COVER_SPECS = {
+export const COVER_FIELDS = {
   thing: {
     kind: 'one-of',
     key: 'thing',
@@ -218,10 +218,10 @@ export const COVER_SPECS = {
   },
 } as const satisfies FieldTable;
 
-export type CoverPlan = PlanOf<typeof COVER_SPECS>;
-export type CoverField = keyof typeof COVER_SPECS;
+export type CoverPlan = PlanOf<typeof COVER_FIELDS>;
+export type CoverField = keyof typeof COVER_FIELDS;
 
-export const DEFAULT_COVER: CoverPlan = usualOf(COVER_SPECS);
+export const DEFAULT_COVER: CoverPlan = usualOf(COVER_FIELDS);
 
 export interface NamedRow {
   readonly name?: string;

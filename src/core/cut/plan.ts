@@ -17,7 +17,7 @@ import { encodePlan } from '../link/plan-link';
 import type { SheetPiece } from './layout-types';
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
-export const CUT_SPECS = {
+export const CUT_FIELDS = {
   unit: LENGTH_UNIT,
   stocks: {
     kind: 'rows',
@@ -62,12 +62,11 @@ export const CUT_SPECS = {
   kerf: lengthField({ key: 'kerf', label: 'A cut takes', what: 'What a cut takes away', low: 0, high: 10, usual: 0 }),
 } as const satisfies FieldTable;
 
-export type CutPlan = PlanOf<typeof CUT_SPECS>;
-export type CutField = keyof typeof CUT_SPECS;
-export const CUT_FIELDS = Object.keys(CUT_SPECS) as readonly CutField[];
+export type CutPlan = PlanOf<typeof CUT_FIELDS>;
+export type CutField = keyof typeof CUT_FIELDS;
 
 /** A case in cloth for an A5 block, with its endpapers: by hand from the usual squares, joints and turn-ins. */
-export const DEFAULT_CUT: CutPlan = usualOf(CUT_SPECS);
+export const DEFAULT_CUT: CutPlan = usualOf(CUT_FIELDS);
 
 /** Sheets that stand for a material until its owner says otherwise. Common practice, no source. */
 export const USUAL_STOCKS = {
@@ -111,4 +110,4 @@ export function cutPlanFor(
 }
 
 /** The tail of a link to the sheets calculator, without an answer. */
-export const cutTailFor = (plan: CutPlan): string => encodePlan(plan, CUT_SPECS);
+export const cutTailFor = (plan: CutPlan): string => encodePlan(plan, CUT_FIELDS);

@@ -5,7 +5,7 @@ import type { Catalogue } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
 import { unknownRecords } from '../link/fields';
 import { makingOf } from './making';
-import { FLAT_SPECS, type FlatPlan } from './plan';
+import { FLAT_FIELDS, type FlatPlan } from './plan';
 import { flatAnswerFacts } from './facts';
 import { isPaperBoard } from './plies';
 import { layingCautions } from '../adhesive/hazards';
@@ -37,7 +37,7 @@ export interface FlatAnswer {
 }
 
 export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAnswer> {
-  const problems = unknownRecords(plan, FLAT_SPECS, catalogue);
+  const problems = unknownRecords(plan, FLAT_FIELDS, catalogue);
   if (problems.length > 0) return fail(problems);
   const making = makingOf(plan, catalogue);
   const bows = bowsOf(making);

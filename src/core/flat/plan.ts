@@ -20,7 +20,7 @@ const FIRM_BOARD = {
 const isLined = ({ lining }: { readonly lining: string }) => lining === 'paper';
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
-export const FLAT_SPECS = {
+export const FLAT_FIELDS = {
   paper: {
     kind: 'text',
     key: 'paper',
@@ -170,8 +170,8 @@ export const FLAT_SPECS = {
   },
 } as const satisfies FieldTable;
 
-export type FlatPlan = PlanOf<typeof FLAT_SPECS>;
-export type FlatField = keyof typeof FLAT_SPECS;
+export type FlatPlan = PlanOf<typeof FLAT_FIELDS>;
+export type FlatField = keyof typeof FLAT_FIELDS;
 
 /** The side of an A5 book, covered by the usual means, in an ordinary room; in winter that room is drier. */
-export const DEFAULT_FLAT: FlatPlan = usualOf(FLAT_SPECS);
+export const DEFAULT_FLAT: FlatPlan = usualOf(FLAT_FIELDS);

@@ -25,7 +25,7 @@ const own = (id: MeasureId) => {
 };
 
 /** Fixed order: links are written in it. Lengths are mm here, whatever unit the reader types in. */
-export const makeSpecs = {
+export const MAKE_FIELDS = {
   project: {
     kind: 'one-of',
     key: 'make',
@@ -161,7 +161,7 @@ export const makeSpecs = {
   tie: own('tie'),
 } as const satisfies FieldTable;
 
-export type MakePlan = PlanOf<typeof makeSpecs>;
-export type MakeField = keyof typeof makeSpecs;
+export type MakePlan = PlanOf<typeof MAKE_FIELDS>;
+export type MakeField = keyof typeof MAKE_FIELDS;
 
-export const DEFAULT_MAKE: MakePlan = usualOf(makeSpecs);
+export const DEFAULT_MAKE: MakePlan = usualOf(MAKE_FIELDS);

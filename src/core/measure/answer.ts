@@ -1,4 +1,5 @@
 /** The paper calculator's answer: the paper as every calculator takes it, and its figures in all the ways a shop writes them. */
+import { nearestWithin } from '../base/limits';
 import { figure, span } from '../base/format';
 import { drawGrain, type GrainDrawing } from './grain-picture';
 import { findGrain, grainName, type GrainFinding } from '../paper/grain-tests';
@@ -96,8 +97,8 @@ function asUsualDrop(plan: MeasurePlan, seconds: number): number {
   const sorptivity = stain
     ? readStain(stain).sorptivity.middle
     : sorptivityFromDrop(seconds, dropVolume(plan.dropsPerMl));
-  const { low, high } = PAPER_LIMITS.dropSeconds;
-  return Number(Math.min(high, Math.max(low, dropFromSorptivity(sorptivity))).toPrecision(3));
+  // A slip of the stain can ask for more than any sheet drinks; the seconds end long before that.
+  return Number(nearestWithin(dropFromSorptivity(Math.min(1000, sorptivity)), PAPER_LIMITS.dropSeconds).toPrecision(3));
 }
 
 function sentenceFor(plan: MeasurePlan, paper: OwnPaper, sheet: Sheet, grain: GrainFinding): string {

@@ -15,7 +15,7 @@ const thickness = (way: string) => (plan: { readonly thickBy: string }) => plan.
 const absorbency = (way: string) => (plan: { readonly drinkBy: string }) => plan.drinkBy === way;
 
 /** Fixed order: links are written in it. */
-export const MEASURE_SPECS = {
+export const MEASURE_FIELDS = {
   family: {
     kind: 'text',
     key: 'paper',
@@ -312,7 +312,7 @@ export const MEASURE_SPECS = {
   },
 } as const satisfies FieldTable;
 
-export type MeasurePlan = PlanOf<typeof MEASURE_SPECS>;
-export type MeasureField = keyof typeof MEASURE_SPECS;
+export type MeasurePlan = PlanOf<typeof MEASURE_FIELDS>;
+export type MeasureField = keyof typeof MEASURE_FIELDS;
 
-export const DEFAULT_MEASURE: MeasurePlan = usualOf(MEASURE_SPECS);
+export const DEFAULT_MEASURE: MeasurePlan = usualOf(MEASURE_FIELDS);

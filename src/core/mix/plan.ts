@@ -39,7 +39,7 @@ const fromWhatIsLeft = ({ kind, from }: Asking) => kind === 'stretch' && from ==
 const forTheWork = (plan: Asking) => plan.kind !== 'correct' && !fromWhatIsLeft(plan);
 
 /** Fixed order: links are written in it. */
-export const MIX_SPECS = {
+export const MIX_FIELDS = {
   kind: {
     kind: 'one-of',
     key: 'do',
@@ -332,7 +332,7 @@ export const MIX_SPECS = {
   },
 } as const satisfies FieldTable;
 
-export type MixPlan = PlanOf<typeof MIX_SPECS>;
-export type MixField = keyof typeof MIX_SPECS;
+export type MixPlan = PlanOf<typeof MIX_FIELDS>;
+export type MixField = keyof typeof MIX_FIELDS;
 
-export const DEFAULT_MIX: MixPlan = usualOf(MIX_SPECS);
+export const DEFAULT_MIX: MixPlan = usualOf(MIX_FIELDS);

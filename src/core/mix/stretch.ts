@@ -4,7 +4,7 @@ import { durationSpan, figure, withUnit, lowerFirst, formatAmount } from '../bas
 import type { MixAnswer } from './answer';
 import { paperInSentence } from '../paper/own-paper';
 import { filmFacts, keeps, reach, stretchSteps } from './reach';
-import { MIX_SPECS, type MixPlan } from './plan';
+import { MIX_FIELDS, type MixPlan } from './plan';
 import { batchFor, inJug, onScale, thicknessWords } from './words';
 import type { Catalogue, Technique } from '../records/records';
 import { ingredientsOf } from '../adhesive/hazards';
@@ -19,7 +19,7 @@ import { liquidOf } from '../adhesive/liquid';
  * large and a page may want its first answer before it has come.
  */
 export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipReckoner): Result<MixAnswer> {
-  const unknown = unknownRecords(plan, MIX_SPECS, catalogue);
+  const unknown = unknownRecords(plan, MIX_FIELDS, catalogue);
   if (unknown.length > 0) return fail(unknown);
   const base = liquidOf(alone(plan.base, catalogue), catalogue);
   const added = liquidOf(alone(plan.extender, catalogue), catalogue);

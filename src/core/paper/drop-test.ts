@@ -1,8 +1,7 @@
 /** The seconds of several drops: as typed, "28 34 31", as a link has them, "28_34_31", and as one figure. */
 import { parseNumber } from '../base/number-text';
 import { fail, ok, type Result } from '../base/result';
-import { PAPER_LIMITS } from './limits';
-import { LONGEST_DROP_SECONDS } from './sorption';
+import { LONGEST_DROP_SECONDS, PAPER_LIMITS } from './limits';
 
 export const MOST_DROPS = 10;
 const SHORTEST = PAPER_LIMITS.dropSeconds.low;

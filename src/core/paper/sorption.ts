@@ -1,5 +1,6 @@
 /** How fast a sheet drinks: sorptivity from a Cobb test or a drop test, and uptake over time. */
 import { mustBePositive, mustBeWithin } from '../base/result';
+import { LONGEST_DROP_SECONDS } from './limits';
 
 /**
  * Water that the wetted spot is taken to hold when a drop has gone in, g/m², where nobody measured the stain. A rule of
@@ -16,9 +17,6 @@ export const USUAL_DROP_MICROLITRES = 50;
  * not for sized ones, and measures its drop (1, 0.1 or 0.01 ml). Past it ours goes on, with growing doubt.
  */
 export const STANDARD_DROP_SECONDS = 120;
-/** Nobody watches a drop for longer; by then the sheet lets hardly any water in. Our own line. */
-export const LONGEST_DROP_SECONDS = 1800;
-
 /** g/m² of water that leave an open wet face each second in an ordinary room, 20 °C and 50 %, by the rule in joint/moisture.ts. */
 export const OPEN_FACE_DRIES = 0.055;
 

@@ -3,6 +3,8 @@
  * every swatch with what it showed. This shape is what is kept on the device, exported and imported.
  */
 
+import { PAPER_LIMITS } from '../paper/limits';
+
 /** Raise it when the shape changes, and add the step to MIGRATIONS in parse.ts. */
 export const TRIAL_VERSION = 2;
 
@@ -118,8 +120,8 @@ export const TRIAL_LIMITS = {
   /** characters of a file that is read in */
   file: 1_000_000,
   hold: { low: 0, high: 86_400, unit: 's' },
-  grammage: { low: 5, high: 600, unit: 'g/m²' },
-  dropSeconds: { low: 0.2, high: 1800, unit: 's' }, // as everywhere (paper/limits.ts); the pages of trials fetch nothing of papers
+  grammage: PAPER_LIMITS.grammage,
+  dropSeconds: PAPER_LIMITS.dropSeconds,
   side: { low: 10, high: 300, unit: 'mm' },
   celsius: { low: -10, high: 50, unit: '°C' },
   humidity: { low: 0, high: 100, unit: '%' },

@@ -1,6 +1,7 @@
 /** Times a drop: one press when it touches, one when its shine is gone. Big enough for a wet thumb. */
 import { useEffect, useState } from 'preact/hooks';
-import { LONGEST_DROP_SECONDS, STANDARD_DROP_SECONDS } from '../../core/paper/sorption';
+import { LONGEST_DROP_SECONDS } from '../../core/paper/limits';
+import { STANDARD_DROP_SECONDS } from '../../core/paper/sorption';
 import type { MeasureStore } from '../../stores/measure/measure';
 
 export function DropClock({ store }: { readonly store: MeasureStore }) {

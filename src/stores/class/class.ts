@@ -6,12 +6,12 @@ import { encodeJob } from '../../core/choose/write-link';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { Catalogue } from '../../core/records/records';
 import { classAnswer, type SlowParts, type ClassAnswer } from '../../core/class/answer';
-import { DEFAULT_CLASS, CLASS_SPECS, type ClassPlan } from '../../core/class/plan';
+import { DEFAULT_CLASS, CLASS_FIELDS, type ClassPlan } from '../../core/class/plan';
 import { changeUnit } from '../shared/change-unit';
 import { createPlan, type PlanStore } from '../shared/plan';
 import { remembering } from '../shared/memoize';
 
-export type ClassStore = PlanStore<typeof CLASS_SPECS, ClassAnswer> & {
+export type ClassStore = PlanStore<typeof CLASS_FIELDS, ClassAnswer> & {
   readonly catalogue: Catalogue;
   readonly changeUnit: (unit: LengthUnit) => void;
 };
@@ -27,9 +27,9 @@ export function createClass(
   start: ClassPlan = DEFAULT_CLASS,
   slow: SlowParts = rememberingParts((job) => choose(job, catalogue)),
 ): ClassStore {
-  const store = createPlan<typeof CLASS_SPECS, ClassAnswer>(
+  const store = createPlan<typeof CLASS_FIELDS, ClassAnswer>(
     {
-      fields: CLASS_SPECS,
+      fields: CLASS_FIELDS,
       answer: (plan) => classAnswer(plan, catalogue, slow),
     },
     start,

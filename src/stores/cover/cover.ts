@@ -1,12 +1,12 @@
 /** The coverage calculator's state. */
 import { coverAnswer, type CoverAnswer, type FlatReckoner } from '../../core/cover/answer';
-import { COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../core/cover/plan';
+import { COVER_FIELDS, DEFAULT_COVER, type CoverPlan } from '../../core/cover/plan';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { Catalogue } from '../../core/records/records';
 import { changeUnit } from '../shared/change-unit';
 import { createPlan, type PlanStore } from '../shared/plan';
 
-export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
+export type CoverStore = PlanStore<typeof COVER_FIELDS, CoverAnswer> & {
   readonly catalogue: Catalogue;
   /** What reckons the water has arrived: the answer is made anew. */
   readonly learn: (flat: FlatReckoner) => void;
@@ -16,9 +16,9 @@ export type CoverStore = PlanStore<typeof COVER_SPECS, CoverAnswer> & {
 
 export function createCover(catalogue: Catalogue, flat?: FlatReckoner, start: CoverPlan = DEFAULT_COVER): CoverStore {
   let reckoner = flat;
-  const store = createPlan<typeof COVER_SPECS, CoverAnswer>(
+  const store = createPlan<typeof COVER_FIELDS, CoverAnswer>(
     {
-      fields: COVER_SPECS,
+      fields: COVER_FIELDS,
       answer: (plan) => coverAnswer(plan, catalogue, reckoner),
     },
     start,

@@ -1,12 +1,12 @@
 /** The sheets calculator's state. */
 import { cutAnswer, type CutAnswer } from '../../core/cut/answer';
-import { CUT_FIELDS, CUT_SPECS, DEFAULT_CUT, type CutField, type CutPlan } from '../../core/cut/plan';
+import { CUT_FIELDS, DEFAULT_CUT, type CutField, type CutPlan } from '../../core/cut/plan';
 import { joinCutPieces, joinStocks, splitCutPieces, splitStocks } from '../../core/cut/rows';
 import type { LengthUnit } from '../../core/base/length-text';
 import { readTexts, textsOf } from '../../core/link/fields';
 import { createPlan, type PlanStore } from '../shared/plan';
 
-export type CutStore = PlanStore<typeof CUT_SPECS, CutAnswer> & {
+export type CutStore = PlanStore<typeof CUT_FIELDS, CutAnswer> & {
   /** Another unit: lists and lengths that could be read are written anew in it, the others stay as typed. */
   readonly changeUnit: (unit: LengthUnit) => void;
   /** Takes a stock away; its pieces go to the first of the others. */
@@ -18,7 +18,7 @@ const listOf = (field: string): CutField | undefined =>
   field.startsWith('piece-') ? 'pieces' : field.startsWith('stock-') ? 'stocks' : undefined;
 
 export function createCut(start: CutPlan = DEFAULT_CUT): CutStore {
-  const store = createPlan<typeof CUT_SPECS, CutAnswer>({ fields: CUT_SPECS, answer: cutAnswer }, start);
+  const store = createPlan<typeof CUT_FIELDS, CutAnswer>({ fields: CUT_FIELDS, answer: cutAnswer }, start);
   return {
     ...store,
     // A link that cannot be answered is mended list by list, for pieces are nothing without their sheets.
@@ -33,9 +33,10 @@ export function createCut(start: CutPlan = DEFAULT_CUT): CutStore {
     },
     changeUnit(unit) {
       const texts = store.$texts.get();
-      const { plan, problems } = readTexts(texts, CUT_SPECS, store.$solved.get().plan, CUT_FIELDS);
-      const anew = textsOf({ ...plan, unit }, CUT_SPECS);
-      const stays = CUT_FIELDS.filter((field) => problems.some((one) => (listOf(one.field) ?? one.field) === field));
+      const names = Object.keys(CUT_FIELDS) as CutField[];
+      const { plan, problems } = readTexts(texts, CUT_FIELDS, store.$solved.get().plan, names);
+      const anew = textsOf({ ...plan, unit }, CUT_FIELDS);
+      const stays = names.filter((field) => problems.some((one) => (listOf(one.field) ?? one.field) === field));
       store.$texts.set({ ...anew, ...Object.fromEntries(stays.map((field) => [field, texts[field]])), unit });
     },
     removeStock(index) {

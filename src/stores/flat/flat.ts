@@ -3,11 +3,11 @@ import type { LengthUnit } from '../../core/base/length-text';
 import { textsOf } from '../../core/link/fields';
 import type { Catalogue } from '../../core/records/records';
 import { flatAnswer, type FlatAnswer } from '../../core/flat/answer';
-import { DEFAULT_FLAT, FLAT_SPECS, type FlatPlan } from '../../core/flat/plan';
+import { DEFAULT_FLAT, FLAT_FIELDS, type FlatPlan } from '../../core/flat/plan';
 import { createPlan, type PlanStore } from '../shared/plan';
 import { changeUnit } from '../shared/change-unit';
 
-export type FlatStore = PlanStore<typeof FLAT_SPECS, FlatAnswer> & {
+export type FlatStore = PlanStore<typeof FLAT_FIELDS, FlatAnswer> & {
   readonly catalogue: Catalogue;
   readonly changeUnit: (unit: LengthUnit) => void;
   /** Takes a whole plan, such as a remedy's, in the unit that the reader types in. */
@@ -15,8 +15,8 @@ export type FlatStore = PlanStore<typeof FLAT_SPECS, FlatAnswer> & {
 };
 
 export function createFlat(catalogue: Catalogue, start: FlatPlan = DEFAULT_FLAT): FlatStore {
-  const store = createPlan<typeof FLAT_SPECS, FlatAnswer>(
-    { fields: FLAT_SPECS, answer: (plan) => flatAnswer(plan, catalogue) },
+  const store = createPlan<typeof FLAT_FIELDS, FlatAnswer>(
+    { fields: FLAT_FIELDS, answer: (plan) => flatAnswer(plan, catalogue) },
     start,
   );
   return {
@@ -25,7 +25,7 @@ export function createFlat(catalogue: Catalogue, start: FlatPlan = DEFAULT_FLAT)
     changeUnit: (unit) => changeUnit(store, unit),
     take(plan) {
       store.$link.set({ dropped: [] });
-      store.$texts.set(textsOf(plan, FLAT_SPECS));
+      store.$texts.set(textsOf(plan, FLAT_FIELDS));
     },
   };
 }

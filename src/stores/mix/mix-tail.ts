@@ -1,7 +1,7 @@
 /** The link that carries a coverage's amount to the mixing calculator. */
 import { computed, type ReadableAtom } from 'nanostores';
 import { mixPlanFor } from '../../core/handover/cover-to-mix';
-import { MIX_SPECS } from '../../core/mix/plan';
+import { MIX_FIELDS } from '../../core/mix/plan';
 import { encodePlan } from '../../core/link/plan-link';
 import type { CoverStore } from '../cover/cover';
 
@@ -9,5 +9,5 @@ import type { CoverStore } from '../cover/cover';
 export const mixTailOf = ({ $solved, catalogue }: CoverStore): ReadableAtom<string | undefined> =>
   computed($solved, ({ plan, answer }) => {
     const mix = mixPlanFor(plan, answer.onTheWork, catalogue);
-    return mix && encodePlan(mix, MIX_SPECS);
+    return mix && encodePlan(mix, MIX_FIELDS);
   });

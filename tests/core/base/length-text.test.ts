@@ -2,20 +2,20 @@
 import { piecesIn, stocksIn } from '../support/rows';
 import fc from 'fast-check';
 import { describe, expect, test, it } from 'vitest';
-import { COVER_SPECS } from '../../../src/core/cover/plan';
+import { COVER_FIELDS } from '../../../src/core/cover/plan';
 import { tidyCutPieces } from '../../../src/core/cut/codec';
-import { CUT_SPECS } from '../../../src/core/cut/plan';
+import { CUT_FIELDS } from '../../../src/core/cut/plan';
 import { parseCutPieces, parseStocks, showCutPieces, showStocks } from '../../../src/core/cut/rows';
-import { MEASURE_SPECS } from '../../../src/core/measure/plan';
+import { MEASURE_FIELDS } from '../../../src/core/measure/plan';
 import { inUnit, MILLIMETRES, parseLength, type LengthUnit, asTyped } from '../../../src/core/base/length-text';
-import { MIX_SPECS } from '../../../src/core/mix/plan';
+import { MIX_FIELDS } from '../../../src/core/mix/plan';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
 import { parseRows, showRows } from '../../../src/core/cover/pieces-text';
 import type { FieldTable } from '../../../src/core/link/fields';
 import { lengthField } from '../../../src/core/link/length-field';
-import { makeSpecs } from '../../../src/core/make/fields';
-import { FLAT_SPECS } from '../../../src/core/flat/plan';
-import { CLASS_SPECS } from '../../../src/core/class/plan';
+import { MAKE_FIELDS } from '../../../src/core/make/fields';
+import { FLAT_FIELDS } from '../../../src/core/flat/plan';
+import { CLASS_FIELDS } from '../../../src/core/class/plan';
 
 const read = (text: string, unit: LengthUnit) =>
   parseLength(text, { unit, field: 'width', what: 'The width', low: 1, high: 3000 });
@@ -89,7 +89,7 @@ test('arbitrary text never throws and never yields anything but a length within 
 
 /** Every table of fields that lengths are typed into. */
 const TABLES: Readonly<Record<string, FieldTable>> = {
-  ...{ COVER_SPECS, CUT_SPECS, MEASURE_SPECS, MIX_SPECS, makeSpecs, FLAT_SPECS, CLASS_SPECS },
+  ...{ COVER_FIELDS, CUT_FIELDS, MEASURE_FIELDS, MIX_FIELDS, MAKE_FIELDS, FLAT_FIELDS, CLASS_FIELDS },
 };
 const UNITS = Object.keys(MILLIMETRES) as LengthUnit[];
 const FIELDS = Object.entries(TABLES).flatMap(([table, specs]) =>

@@ -11,7 +11,7 @@ import {
 } from '../../../src/core/choose/job';
 import { problemWith } from '../../../src/core/link/fields';
 import { formatAmount } from '../../../src/core/base/format';
-import { caliperProblem } from '../../../src/core/paper/limits';
+import { caliperProblem } from '../../../src/core/paper/misfit';
 import { catalogue } from '../../../src/data/catalogue';
 import { NUMBER_FIELDS, oddJob, soundJob } from '../support/jobs';
 

@@ -8,7 +8,7 @@ import { classAnswer } from '../../../src/core/class/answer';
 import { momentText, startOf } from '../../../src/core/class/clock';
 import { besideSheet } from '../../../src/core/class/cutting';
 import { chooserJob, classCover, slipsFor } from '../../../src/core/class/glue';
-import { CLASS_SPECS, DEFAULT_CLASS, kitsOf, projectOf, type ClassPlan } from '../../../src/core/class/plan';
+import { CLASS_FIELDS, DEFAULT_CLASS, kitsOf, projectOf, type ClassPlan } from '../../../src/core/class/plan';
 import { cuttingMinutes, scheduleFor } from '../../../src/core/class/schedule';
 import { tools } from '../../../src/core/class/shopping';
 import { catalogue } from '../../../src/data/catalogue';
@@ -231,7 +231,7 @@ describe('the plan of a class', () => {
     expect(projectOf(plan({ project: 'notebook' })).sheet).toBeUndefined();
   });
   it('asks the project’s own fields, the class’s, and three for each stock', () => {
-    const asked = askedOf(plan(), CLASS_SPECS);
+    const asked = askedOf(plan(), CLASS_FIELDS);
     for (const field of ['project', 'square', 'people', 'day', 'humidity', 'boardGrain', 'liningHigh'] as const)
       expect(asked).toContain(field);
     expect(asked).not.toContain('tie');

@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { cutAnswer } from '../../../src/core/cut/answer';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { decodeJob } from '../../../src/core/choose/read-link';
-import { CUT_SPECS } from '../../../src/core/cut/plan';
+import { CUT_FIELDS } from '../../../src/core/cut/plan';
 import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { classAnswer } from '../../../src/core/class/answer';
 import { lasting, momentText, startOf } from '../../../src/core/class/clock';
-import { DEFAULT_CLASS, CLASS_SPECS, type ClassPlan } from '../../../src/core/class/plan';
+import { DEFAULT_CLASS, CLASS_FIELDS, type ClassPlan } from '../../../src/core/class/plan';
 import { catalogue } from '../../../src/data/catalogue';
 
 function answered(change: Partial<ClassPlan> = {}) {
@@ -84,7 +84,7 @@ describe('a class', () => {
 
   it('asks for the sheets that the cutting plan asks for, and its link opens that plan', () => {
     const { tails, cut } = answered();
-    const { plan, dropped } = decodePlan(tails.cut, CUT_SPECS);
+    const { plan, dropped } = decodePlan(tails.cut, CUT_FIELDS);
     expect(dropped).toEqual([]);
     const alone = cutAnswer(plan);
     expect(alone.ok && alone.value.figures).toEqual(cut.figures);
@@ -156,11 +156,11 @@ describe('what cannot be', () => {
     expect(problems(change).map((one) => one.field)).toContain(field);
   });
   it('survives any link', () => {
-    const keys = Object.values(CLASS_SPECS).map(({ key }) => key);
+    const keys = Object.values(CLASS_FIELDS).map(({ key }) => key);
     expect(new Set(keys).size).toBe(keys.length);
     fc.assert(
       fc.property(fc.string(), fc.constantFrom(...keys), (text, key) => {
-        const { plan } = decodePlan(`v=1&people=2&${key}=${encodeURIComponent(text)}`, CLASS_SPECS);
+        const { plan } = decodePlan(`v=1&people=2&${key}=${encodeURIComponent(text)}`, CLASS_FIELDS);
         const found = classAnswer(plan, catalogue);
         expect(JSON.stringify(found)).not.toMatch(/NaN|Infinity/);
       }),

@@ -4,15 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutAnswer, type CutAnswer } from '../../../src/core/cut/answer';
 import { encodeCutPieces, encodeStocks, tidyName, tidyStocks } from '../../../src/core/cut/codec';
-import {
-  CUT_FIELDS,
-  CUT_SPECS,
-  cutPlanFor,
-  cutTailFor,
-  DEFAULT_CUT,
-  type CutPlan,
-  type ToCut,
-} from '../../../src/core/cut/plan';
+import { CUT_FIELDS, cutPlanFor, cutTailFor, DEFAULT_CUT, type CutPlan, type ToCut } from '../../../src/core/cut/plan';
 import {
   joinCutPieces,
   joinStocks,
@@ -79,7 +71,7 @@ describe('a link is a promise', () => {
     fc.assert(
       fc.property(short, fc.integer({ min: 1, max: 200 }), (some, kits) => {
         const plan: CutPlan = { ...DEFAULT_CUT, stocks: tidyStocks(some), kits };
-        const { plan: back, dropped } = decodePlan(cutTailFor(plan), CUT_SPECS);
+        const { plan: back, dropped } = decodePlan(cutTailFor(plan), CUT_FIELDS);
         expect({ back, dropped }).toEqual({ back: plan, dropped: [] });
       }),
     );
@@ -98,7 +90,7 @@ describe('a link is a promise', () => {
     const rows = fc.tuple(stocks, pieces).map(([a, b]) => `sheets=${encodeStocks(a)}&pieces=${encodeCutPieces(b)}`);
     fc.assert(
       fc.property(fc.oneof(fc.string(), near, rows), (text) => {
-        const { plan } = decodePlan(text, CUT_SPECS);
+        const { plan } = decodePlan(text, CUT_FIELDS);
         const found = cutAnswer(plan);
         if (found.ok) expect(shown(found.value)).not.toMatch(NONSENSE);
         else
@@ -117,7 +109,7 @@ describe('what is typed', () => {
     fc.assert(
       fc.property(stocks, fc.constantFrom('mm' as const, 'cm' as const, 'in' as const), (some, unit) => {
         const plan: CutPlan = { ...DEFAULT_CUT, unit, stocks: tidyStocks(some) };
-        const { plan: back, problems } = readTexts(textsOf(plan, CUT_SPECS), CUT_SPECS, DEFAULT_CUT, CUT_FIELDS);
+        const { plan: back, problems } = readTexts(textsOf(plan, CUT_FIELDS), CUT_FIELDS, DEFAULT_CUT);
         // A length at its very limit may be a hair outside it in another unit.
         if (problems.length > 0) return;
         back.stocks.forEach((stock, i) => {
@@ -138,10 +130,10 @@ describe('what is typed', () => {
     const sheet = fc.record({ name: cell, wide: cell, high: cell, grain: cell, trim: cell, price: cell });
     fc.assert(
       fc.property(fc.array(row, { maxLength: 4 }), fc.array(sheet, { maxLength: 3 }), (some, sheets) => {
-        const texts = { ...textsOf(DEFAULT_CUT, CUT_SPECS), pieces: joinCutPieces(some), stocks: joinStocks(sheets) };
+        const texts = { ...textsOf(DEFAULT_CUT, CUT_FIELDS), pieces: joinCutPieces(some), stocks: joinStocks(sheets) };
         expect(splitCutPieces(texts.pieces)).toHaveLength(some.length);
         expect(splitStocks(texts.stocks)).toHaveLength(sheets.length);
-        const { problems } = readTexts(texts, CUT_SPECS, DEFAULT_CUT, CUT_FIELDS);
+        const { problems } = readTexts(texts, CUT_FIELDS, DEFAULT_CUT);
         for (const { field } of problems) expect(field).toMatch(/^(pieces|stocks|(piece|stock)-\d-[a-z]+)$/);
       }),
     );
@@ -178,7 +170,7 @@ describe('handed over by others', () => {
     ]);
     // By hand: 4 × 4 boards a sheet; covers one across and four down.
     expect(answerTo(plan).stocks.map(({ layout }) => layout.sheets)).toEqual([1, 2]);
-    expect(decodePlan(cutTailFor(plan), CUT_SPECS)).toEqual({ plan, dropped: [] });
+    expect(decodePlan(cutTailFor(plan), CUT_FIELDS)).toEqual({ plan, dropped: [] });
   });
   test('a known sheet takes the place of the usual one; none and too many are refused', () => {
     const stocks = { board: { name: 'grey', widthMm: 500, heightMm: 700, grain: 'short', trimMm: 5 } } as const;
@@ -250,8 +242,8 @@ describe('the answer', () => {
   });
   test('links written from a plan with an answer keep the figures that were seen', () => {
     const { figures } = answerTo(DEFAULT_CUT);
-    const tail = encodePlan(DEFAULT_CUT, CUT_SPECS, ['1', ...figures].join('_'));
-    expect(decodePlan(tail, CUT_SPECS).seen).toBe('1_7_1_3_3');
+    const tail = encodePlan(DEFAULT_CUT, CUT_FIELDS, ['1', ...figures].join('_'));
+    expect(decodePlan(tail, CUT_FIELDS).seen).toBe('1_7_1_3_3');
   });
   test('parts have letters past Z', () => {
     expect([0, 25, 26, 27, 52].map(letter)).toEqual(['A', 'Z', 'AA', 'AB', 'BA']);

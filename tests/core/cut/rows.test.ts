@@ -2,7 +2,7 @@
 import { stocksIn, cutPiecesIn } from '../support/rows';
 import { askedOf } from '../../../src/core/link/fields';
 import { describe, expect, it } from 'vitest';
-import { COVER_SPECS, DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
+import { COVER_FIELDS, DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
 import type { Result } from '../../../src/core/base/result';
 import {
   encodeCutPieces,
@@ -28,7 +28,7 @@ import {
 } from '../../../src/core/cut/rows';
 import { asTyped } from '../../../src/core/base/length-text';
 import { offcutWords, pieceName, placeRows, sheetLabel, type Own } from '../../../src/core/cut/table';
-import { DEFAULT_MEASURE, MEASURE_SPECS } from '../../../src/core/measure/plan';
+import { DEFAULT_MEASURE, MEASURE_FIELDS } from '../../../src/core/measure/plan';
 import type { SheetPlan } from '../../../src/core/cut/layout-types';
 
 const stock = (change: Partial<StockText> = {}) => ({
@@ -185,7 +185,7 @@ describe('what a sheet yields', () => {
 describe('what is asked', () => {
   it('to cover: of a thing its sides, of loose pieces their rows; a thickness where it has one', () => {
     const asked = (thing: CoverPlan['thing'], coatFrom: CoverPlan['coatFrom'] = 'tool') =>
-      askedOf({ ...DEFAULT_COVER, thing, coatFrom }, COVER_SPECS);
+      askedOf({ ...DEFAULT_COVER, thing, coatFrom }, COVER_FIELDS);
     expect(asked('notebook')).toEqual([
       ...['thing', 'unit', 'width', 'height', 'thickness', 'turnIn', 'faces', 'passes', 'adhesive', 'coatFrom', 'tool'],
       ...['loss', 'paper', 'makers', 'spare', 'bottle', 'price'],
@@ -202,7 +202,7 @@ describe('what is asked', () => {
   });
   it('to know a paper: what each way of knowing needs', () => {
     const asked = (change: Partial<typeof DEFAULT_MEASURE>) =>
-      askedOf({ ...DEFAULT_MEASURE, ...change }, MEASURE_SPECS);
+      askedOf({ ...DEFAULT_MEASURE, ...change }, MEASURE_FIELDS);
     expect(asked({ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind' })).toEqual([
       ...['family', 'name', 'weightBy', 'thickBy', 'drinkBy', 'bend', 'strips', 'damp', 'tear'],
       ...['shape', 'surface', 'sizing', 'colours'],

@@ -7,7 +7,7 @@ import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { BOND_CONSTANTS } from '../../../src/core/joint/constants';
 import { flatAnswer, type FlatAnswer } from '../../../src/core/flat/answer';
 import { makingOf } from '../../../src/core/flat/making';
-import { DEFAULT_FLAT, SHEET_GRAINS, FLAT_SPECS, type FlatPlan } from '../../../src/core/flat/plan';
+import { DEFAULT_FLAT, SHEET_GRAINS, FLAT_FIELDS, type FlatPlan } from '../../../src/core/flat/plan';
 import { flatPaper } from '../../../src/core/flat/plies';
 import { remediesFor } from '../../../src/core/flat/remedies';
 import { bowsAt, farEnd, leftPulling, middlingBow, worseOf } from '../../../src/core/flat/stages';
@@ -171,22 +171,22 @@ describe('links and nonsense', () => {
         expect(JSON.stringify(words)).not.toMatch(NONSENSE);
         const seen = fingerprint(1, found.figures);
         expect(sameFigures(seen, seen)).toBe(true);
-        const link = encodePlan(plan, FLAT_SPECS, seen);
-        expect(decodePlan(link, FLAT_SPECS)).toEqual({ plan, dropped: [], seen });
+        const link = encodePlan(plan, FLAT_FIELDS, seen);
+        expect(decodePlan(link, FLAT_FIELDS)).toEqual({ plan, dropped: [], seen });
       }),
       { numRuns: 60 },
     );
   });
   test('any text for a link gives a plan that is answered or faulted, and never throws', () => {
-    const key = fc.constantFrom(...Object.values(FLAT_SPECS).map((spec) => spec.key), 'v', 'seen');
+    const key = fc.constantFrom(...Object.values(FLAT_FIELDS).map((spec) => spec.key), 'v', 'seen');
     const value = fc.oneof(fc.string(), fc.constantFrom('NaN', '1e999', '-0', '०', '%', 'height', '0', '__proto__'));
     const pairs = fc.array(fc.tuple(key, value).map(([k, v]) => `${k}=${v}`)).map((all) => all.join('&'));
     fc.assert(
       fc.property(fc.oneof(fc.string(), pairs), (text) => {
-        const { plan } = decodePlan(text, FLAT_SPECS);
+        const { plan } = decodePlan(text, FLAT_FIELDS);
         const found = flatAnswer(plan, catalogue);
         if (found.ok) expect(JSON.stringify([found.value.sentence, found.value.facts])).not.toMatch(NONSENSE);
-        else expect(found.errors.every(({ field }) => field in FLAT_SPECS)).toBe(true);
+        else expect(found.errors.every(({ field }) => field in FLAT_FIELDS)).toBe(true);
       }),
       { numRuns: 200 },
     );

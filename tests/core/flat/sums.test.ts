@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Paper } from '../../../src/core/records/records';
 import { flatAnswerFacts } from '../../../src/core/flat/facts';
 import { makingOf, waterOf } from '../../../src/core/flat/making';
-import { FLAT_SPECS, DEFAULT_FLAT, type FlatPlan } from '../../../src/core/flat/plan';
+import { FLAT_FIELDS, DEFAULT_FLAT, type FlatPlan } from '../../../src/core/flat/plan';
 import { draws, drawWork, MIDDLE, STIFFER_ALONG, flatPaper, type Work } from '../../../src/core/flat/plies';
 import { remediesFor } from '../../../src/core/flat/remedies';
 import { bowsAt, farEnd, rollsUp, worseOf } from '../../../src/core/flat/stages';
@@ -104,7 +104,9 @@ describe('water', () => {
     expect(makingOf(plan(), catalogue).work.board.thickness.middle).toBe(2);
   });
   it('an unknown lining is named beside its field', () => {
-    expect(unknownRecords(plan({ liningPaper: 'moon' }), FLAT_SPECS, catalogue).map(({ field }) => field)).toEqual(['liningPaper']);
+    expect(unknownRecords(plan({ liningPaper: 'moon' }), FLAT_FIELDS, catalogue).map(({ field }) => field)).toEqual([
+      'liningPaper',
+    ]);
   });
 });
 
@@ -249,7 +251,13 @@ describe('what it rests on', () => {
 
 it('asks about a lining only where there is one', () => {
   const inside = ['liningPaper', 'liningWeight', 'liningGrain'];
-  expect(askedOf({ ...DEFAULT_FLAT, lining: 'paper' }, FLAT_SPECS)).toEqual(expect.arrayContaining([...inside, 'paper', 'later']));
-  expect(askedOf({ ...DEFAULT_FLAT, lining: 'none' }, FLAT_SPECS).filter((field) => inside.includes(field))).toEqual([]);
-  expect(askedOf({ ...DEFAULT_FLAT, lining: 'none' }, FLAT_SPECS)).toEqual(expect.arrayContaining(['paper', 'lining', 'later']));
+  expect(askedOf({ ...DEFAULT_FLAT, lining: 'paper' }, FLAT_FIELDS)).toEqual(
+    expect.arrayContaining([...inside, 'paper', 'later']),
+  );
+  expect(askedOf({ ...DEFAULT_FLAT, lining: 'none' }, FLAT_FIELDS).filter((field) => inside.includes(field))).toEqual(
+    [],
+  );
+  expect(askedOf({ ...DEFAULT_FLAT, lining: 'none' }, FLAT_FIELDS)).toEqual(
+    expect.arrayContaining(['paper', 'lining', 'later']),
+  );
 });

@@ -4,10 +4,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coverAnswer } from '../../../src/core/cover/answer';
 import { flatFacts } from '../../../src/core/handover/cover-flat';
-import { COVER_SPECS, DEFAULT_COVER, THINGS } from '../../../src/core/cover/plan';
+import { COVER_FIELDS, DEFAULT_COVER, THINGS } from '../../../src/core/cover/plan';
 import { mixPlanFor } from '../../../src/core/handover/cover-to-mix';
 import { mixAnswerer } from '../../../src/core/mix/any';
-import { DEFAULT_MIX, MIX_KINDS, MIX_SPECS, type MixPlan } from '../../../src/core/mix/plan';
+import { DEFAULT_MIX, MIX_KINDS, MIX_FIELDS, type MixPlan } from '../../../src/core/mix/plan';
 import { mixStretchedWithSlip } from '../../../src/core/handover/mix-stretch-slip';
 import { fingerprint, sameFigures } from '../../../src/core/link/pairs';
 import { encodePieces } from '../../../src/core/cover/pieces-link';
@@ -22,14 +22,14 @@ const catalogue = readCatalogue();
 const answer = mixAnswerer(mixStretchedWithSlip);
 const NONSENSE = /NaN|undefined|Infinity|not known(?!:)|\[object/;
 
-const mixPlans = anyPlan(MIX_SPECS, DEFAULT_MIX);
-const coverPlans = anyPlan(COVER_SPECS, DEFAULT_COVER);
+const mixPlans = anyPlan(MIX_FIELDS, DEFAULT_MIX);
+const coverPlans = anyPlan(COVER_FIELDS, DEFAULT_COVER);
 
 describe('a link is a promise', () => {
   test('decode gives back what was encoded, for any mix', () => {
     fc.assert(
       fc.property(mixPlans, (plan) => {
-        const { plan: back, dropped } = decodePlan(encodePlan(plan, MIX_SPECS), MIX_SPECS);
+        const { plan: back, dropped } = decodePlan(encodePlan(plan, MIX_FIELDS), MIX_FIELDS);
         expect(back).toEqual(plan);
         expect(dropped).toEqual([]);
       }),
@@ -38,18 +38,18 @@ describe('a link is a promise', () => {
   test('and for any coverage', () => {
     fc.assert(
       fc.property(coverPlans, (plan) => {
-        const link = encodePlan(plan, COVER_SPECS);
-        expect(decodePlan(link, COVER_SPECS).plan).toEqual(plan);
+        const link = encodePlan(plan, COVER_FIELDS);
+        expect(decodePlan(link, COVER_FIELDS).plan).toEqual(plan);
       }),
     );
   });
   test('arbitrary text never throws, and what cannot be read is named', () => {
     fc.assert(
       fc.property(fc.string(), (text) => {
-        expect(decodePlan(text, MIX_SPECS).plan.kind).toBeTypeOf('string');
+        expect(decodePlan(text, MIX_FIELDS).plan.kind).toBeTypeOf('string');
       }),
     );
-    const { plan, dropped } = decodePlan('do=brew&percent=lots&need=1e9&pieces=%E0%A4%A', MIX_SPECS);
+    const { plan, dropped } = decodePlan('do=brew&percent=lots&need=1e9&pieces=%E0%A4%A', MIX_FIELDS);
     expect(plan).toEqual(DEFAULT_MIX);
     expect(dropped).toEqual(['pieces', 'do (brew)', 'percent (lots)', 'need (1e9)']);
   });
@@ -68,7 +68,7 @@ describe('every plan has an answer in words, or a message beside a field', () =>
         if (found.ok) expect(JSON.stringify(found.value)).not.toMatch(NONSENSE);
         else
           for (const { field, message } of found.errors) {
-            expect(Object.keys(MIX_SPECS)).toContain(field);
+            expect(Object.keys(MIX_FIELDS)).toContain(field);
             expect(message).not.toMatch(NONSENSE);
           }
       }),
@@ -117,15 +117,15 @@ describe('what is typed', () => {
   test('a plan written for its reader and read again is the same plan', () => {
     fc.assert(
       fc.property(mixPlans, (plan) => {
-        const asked = Object.keys(MIX_SPECS) as (keyof typeof MIX_SPECS)[];
-        expect(readTexts(textsOf(plan, MIX_SPECS), MIX_SPECS, DEFAULT_MIX, asked)).toEqual({ plan, problems: [] });
+        const asked = Object.keys(MIX_FIELDS) as (keyof typeof MIX_FIELDS)[];
+        expect(readTexts(textsOf(plan, MIX_FIELDS), MIX_FIELDS, DEFAULT_MIX, asked)).toEqual({ plan, problems: [] });
       }),
     );
   });
   test('a slip in a field out of sight is passed over', () => {
-    const texts = { ...textsOf(DEFAULT_MIX, MIX_SPECS), haveGrams: 'plenty' };
-    expect(readTexts(texts, MIX_SPECS, DEFAULT_MIX).problems).toEqual([]);
-    const { problems } = readTexts({ ...texts, percent: 'strong' }, MIX_SPECS, DEFAULT_MIX);
+    const texts = { ...textsOf(DEFAULT_MIX, MIX_FIELDS), haveGrams: 'plenty' };
+    expect(readTexts(texts, MIX_FIELDS, DEFAULT_MIX).problems).toEqual([]);
+    const { problems } = readTexts({ ...texts, percent: 'strong' }, MIX_FIELDS, DEFAULT_MIX);
     expect(problems.map(({ field }) => field)).toEqual(['percent']);
     expect(problems[0]?.message).toMatch(/from 0\.05 to 40/);
   });

@@ -1,7 +1,7 @@
 /** Cut lists worked out by hand, from measures that are all given and round: what a maker would write on a scrap of board. */
 import { askedOf } from '../../../src/core/link/fields';
 import { describe, expect, test } from 'vitest';
-import { makeSpecs, DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
+import { MAKE_FIELDS, DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
 import { gluedPieces, NO_TURN, type MakePiece } from '../../../src/core/make/piece';
 import { makePieces } from '../../../src/core/make/pieces';
 import { measuresOf, usualFor } from '../../../src/core/make/plan';
@@ -198,7 +198,7 @@ describe('what is usual', () => {
 });
 
 describe('what is asked', () => {
-  const asks = (given: Partial<MakePlan>) => askedOf(plan(given), makeSpecs);
+  const asks = (given: Partial<MakePlan>) => askedOf(plan(given), MAKE_FIELDS);
   test('the thickness, or leaves and their caliper; of an accordion neither', () => {
     expect(asks({ thicknessFrom: 'measured' })).toContain('thickness');
     expect(asks({ thicknessFrom: 'measured' })).not.toContain('leaves');

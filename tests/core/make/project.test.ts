@@ -8,14 +8,14 @@ import { accordionCovers, liddedBox, notebookCase, slipCase } from '../../../src
 import { stripsOf } from '../../../src/core/make/accordion';
 import { insideOf, lidOf, trayOf } from '../../../src/core/make/box';
 import { caseOf } from '../../../src/core/make/case';
-import { DEFAULT_MAKE, makeSpecs, type MakePlan } from '../../../src/core/make/fields';
+import { DEFAULT_MAKE, MAKE_FIELDS, type MakePlan } from '../../../src/core/make/fields';
 import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { MEASURES } from '../../../src/core/make/measures';
 import { cutSizeOf, gluedPieces, type MakePiece } from '../../../src/core/make/piece';
 import { makePieces } from '../../../src/core/make/pieces';
 import { measuresOf, thicknessOf } from '../../../src/core/make/plan';
 import { PROJECTS } from '../../../src/core/make/projects';
-import { COVER_SPECS, rowsOf } from '../../../src/core/cover/plan';
+import { COVER_FIELDS, rowsOf } from '../../../src/core/cover/plan';
 import { coverTailFor } from '../../../src/core/handover/make-to-cover';
 import { encodePlan } from '../../../src/core/link/plan-link';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
@@ -37,7 +37,7 @@ const errorOf = (given: Partial<MakePlan>) => {
 };
 
 /** Any plan that the fields allow. */
-export const plans = anyPlan(makeSpecs, DEFAULT_MAKE);
+export const plans = anyPlan(MAKE_FIELDS, DEFAULT_MAKE);
 
 describe('worked by hand', () => {
   test('a case: Vaughn’s boards are as wide as the book and 1/4 in longer, as far apart as the book is thick and two joints', () => {
@@ -85,7 +85,7 @@ describe('holds for any plan', () => {
         const found = makePieces(one);
         if (!found.ok) {
           for (const { field, message } of found.errors) {
-            expect(askedOf(one, makeSpecs)).toContain(field);
+            expect(askedOf(one, MAKE_FIELDS)).toContain(field);
             expect(message).not.toMatch(/NaN|undefined|Infinity/);
           }
           return;
@@ -159,20 +159,20 @@ describe('holds for any plan', () => {
   test('a link brings back the very plan', () => {
     fc.assert(
       fc.property(plans, (one) => {
-        const link = encodePlan(one, makeSpecs);
-        expect(decodePlan(link, makeSpecs)).toEqual({ plan: one, dropped: [] });
+        const link = encodePlan(one, MAKE_FIELDS);
+        expect(decodePlan(link, MAKE_FIELDS)).toEqual({ plan: one, dropped: [] });
       }),
     );
   });
   test('any text for a link gives a plan and never throws', () => {
-    const keys = Object.values(makeSpecs).map(({ key }) => key);
+    const keys = Object.values(MAKE_FIELDS).map(({ key }) => key);
     const values = fc.oneof(fc.string(), fc.constantFrom('', '-1', '1e9', 'NaN', 'Infinity', '0', '3,5', '%E0%A4%A'));
     const tails = fc
       .array(fc.tuple(fc.constantFrom(...keys), values))
       .map((pairs) => pairs.map((p) => p.join('=')).join('&'));
     fc.assert(
       fc.property(fc.oneof(fc.string(), tails), (text) => {
-        const { plan: found } = decodePlan(text, makeSpecs);
+        const { plan: found } = decodePlan(text, MAKE_FIELDS);
         const made = makePieces(found);
         expect(made.ok || made.errors.length > 0).toBe(true);
         expect(JSON.stringify(made)).not.toMatch(/NaN|Infinity|null/);
@@ -217,7 +217,7 @@ test('the link to the coverage calculator carries every glued piece, for any pla
     fc.property(plans, (one) => {
       const found = makePieces(one);
       if (!found.ok) return;
-      const { plan: cover, dropped } = decodePlan(coverTailFor(one, found.value), COVER_SPECS);
+      const { plan: cover, dropped } = decodePlan(coverTailFor(one, found.value), COVER_FIELDS);
       expect(dropped).toEqual([]);
       expect(cover).toMatchObject({ thing: 'own', unit: one.unit });
       const glued = gluedPieces(found.value).slice(0, 20);

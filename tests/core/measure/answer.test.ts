@@ -5,14 +5,14 @@ import { describe, expect, it } from 'vitest';
 import { asOneDrop, isDrop, parseDrops, readDrops } from '../../../src/core/paper/drop-test';
 import { findGrain, GRAIN_TESTS, grainName, type Seen } from '../../../src/core/paper/grain-tests';
 import { measureAnswer } from '../../../src/core/measure/answer';
-import { DEFAULT_MEASURE, MEASURE_SPECS, type MeasurePlan } from '../../../src/core/measure/plan';
+import { DEFAULT_MEASURE, MEASURE_FIELDS, type MeasurePlan } from '../../../src/core/measure/plan';
 import { grammageFromWeighing } from '../../../src/core/paper/paper';
 import { isPaper, PAPER_NAME, readPaper, writePaper, type OwnPaper } from '../../../src/core/paper/own-paper';
-import { COVER_SPECS } from '../../../src/core/cover/plan';
-import { MIX_SPECS } from '../../../src/core/mix/plan';
+import { COVER_FIELDS } from '../../../src/core/cover/plan';
+import { MIX_FIELDS } from '../../../src/core/mix/plan';
 import { encodePlan } from '../../../src/core/link/plan-link';
-import { FLAT_SPECS } from '../../../src/core/flat/plan';
-import { CLASS_SPECS } from '../../../src/core/class/plan';
+import { FLAT_FIELDS } from '../../../src/core/flat/plan';
+import { CLASS_FIELDS } from '../../../src/core/class/plan';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { sheetsToHalve } from '../../../src/core/paper/weighing-error';
 import { catalogue } from '../../../src/data/catalogue';
@@ -201,10 +201,10 @@ describe('the answer', () => {
     expect(tails.choose).toMatch(/paper=wove-text&gsm=92&thick=120&drop=/);
     const own = 'wove-text~92gsm~120um~30.9s~up~named Grey with cranes';
     const [mix, cover, flat, workshop] = [
-      decodePlan(tails.mix, MIX_SPECS),
-      decodePlan(tails.cover, COVER_SPECS),
-      decodePlan(tails.flat, FLAT_SPECS),
-      decodePlan(tails.workshop, CLASS_SPECS),
+      decodePlan(tails.mix, MIX_FIELDS),
+      decodePlan(tails.cover, COVER_FIELDS),
+      decodePlan(tails.flat, FLAT_FIELDS),
+      decodePlan(tails.workshop, CLASS_FIELDS),
     ];
     for (const { plan, dropped } of [mix, cover, flat, workshop])
       expect({ paper: plan.paper, dropped }).toEqual({ paper: own, dropped: [] });
@@ -214,15 +214,15 @@ describe('the answer', () => {
 
   it('survives any link', () => {
     fc.assert(
-      fc.property(fc.string(), fc.constantFrom(...Object.values(MEASURE_SPECS).map(({ key }) => key)), (text, key) => {
-        const { plan } = decodePlan(`v=1&${key}=${encodeURIComponent(text)}`, MEASURE_SPECS);
+      fc.property(fc.string(), fc.constantFrom(...Object.values(MEASURE_FIELDS).map(({ key }) => key)), (text, key) => {
+        const { plan } = decodePlan(`v=1&${key}=${encodeURIComponent(text)}`, MEASURE_FIELDS);
         const found = measureAnswer(plan, catalogue);
         if (found.ok) expect(JSON.stringify(found.value)).not.toMatch(/NaN|Infinity|null/);
         else expect(found.errors[0]?.message).toBeTruthy();
       }),
       { numRuns: 500 },
     );
-    const tail = encodePlan(DEFAULT_MEASURE, MEASURE_SPECS);
-    expect(decodePlan(tail, MEASURE_SPECS)).toEqual({ plan: DEFAULT_MEASURE, dropped: [] });
+    const tail = encodePlan(DEFAULT_MEASURE, MEASURE_FIELDS);
+    expect(decodePlan(tail, MEASURE_FIELDS)).toEqual({ plan: DEFAULT_MEASURE, dropped: [] });
   });
 });

@@ -1,10 +1,10 @@
 /** What each kind of mix is asked. */
 import { askedOf } from '../../../src/core/link/fields';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_MIX, MIX_SPECS, type MixPlan } from '../../../src/core/mix/plan';
+import { DEFAULT_MIX, MIX_FIELDS, type MixPlan } from '../../../src/core/mix/plan';
 
 describe('what is asked', () => {
-  const asked = (change: Partial<MixPlan>) => askedOf({ ...DEFAULT_MIX, ...change }, MIX_SPECS);
+  const asked = (change: Partial<MixPlan>) => askedOf({ ...DEFAULT_MIX, ...change }, MIX_FIELDS);
   it('each kind its own, and the amount where something is made', () => {
     const amount = ['need', 'loss', 'scale'];
     expect(asked({ kind: 'powder' })).toEqual(['kind', 'powder', 'grade', 'percent', 'basis', ...amount]);

@@ -1,7 +1,6 @@
 /** A trial as it is read in: what is sound comes through as it was, what is not is left out and said. */
-import { describe, expect, it, test } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { parseTrial } from '../../../src/core/trial/parse';
-import { PAPER_LIMITS } from '../../../src/core/paper/limits';
 import { TRIAL_LIMITS, TRIAL_VERSION } from '../../../src/core/trial/record';
 import { trialWith } from '../support/trial';
 
@@ -258,9 +257,4 @@ describe('trials of the time when the planner kept an old name', () => {
     const odd = parseTrial({ ...whole, glues: [{ id: 'a', name: 'PVA', doubtful: true }] });
     expect(odd.ok && odd.trial.glues).toEqual([{ id: 'a', name: 'PVA' }]);
   });
-});
-
-test('a drop may take as long in a trial as everywhere', () => {
-  const { low, high, unit } = PAPER_LIMITS.dropSeconds;
-  expect(TRIAL_LIMITS.dropSeconds).toEqual({ low, high, unit });
 });
