@@ -38,6 +38,8 @@ import { boschlooExact } from '../core/stats/boschloo';
 import { cochranArmitage } from '../core/stats/cochran-armitage';
 import { firthLine } from '../core/stats/firth';
 import { fisherExact } from '../core/stats/fisher-exact';
+import { mcnemarExact } from '../core/stats/mcnemar-exact';
+import { wilsonInterval } from '../core/stats/wilson';
 import { holmTarone } from '../core/stats/holm';
 import { stratifiedPermutation } from '../core/stats/stratified-permutation';
 import { clopperPearsonInterval } from '../core/stats/clopper-pearson';
@@ -155,6 +157,8 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   evaporationFrom,
   firthLine,
   fisherExact,
+  mcnemarExact,
+  wilsonInterval,
   grammageFromBasisWeight,
   grammageFromThousand,
   grammageFromWeighing,
