@@ -17,33 +17,32 @@ const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
 const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
 
 /**
- * Which modules travel in one file. A file of its own for each small module costs more than it saves, as each is squeezed by
- * itself (8 to 11 % of a lesson's script, with `base`, `plan` and `records` alone); a file for each room of core costs a lesson 13 to 44 %, for it
- * uses a little of many rooms. What is named in none goes with the first group that imports it. First match wins.
+ * Which modules travel in one file. A file of its own for each small module costs more than it saves, as each is
+ * squeezed by itself (8 to 11 % of a lesson's script with `base`, `plan` and `records` alone); a file for each room costs
+ * a lesson 13 to 44 %, for it uses a little of many rooms. Where a room is used whole, its folder stands here, and
+ * where it is not, its files. What is named in none goes with the first group that imports it, and brings that whole
+ * group into whatever else imports it: look at what `budget` prints. First match wins.
  */
 const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
-  // what every calculator needs
-  ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs|preload-helper/],
-  [
-    'base',
-    /\/core\/base\/(?:format|number-text|scale|random|record-id|result|turns)\.ts|\/core\/link\/model-version\.ts/,
-  ],
-  ['base', /\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/],
-  ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
+  // lengths in mm or inches, which the chooser does without: 1.6 kB of a lesson's script
+  ['lengths', /\/core\/(?:base\/(?:length-text|rounding)|link\/length-field)\.ts|\/change-unit\.ts|\/UnitField\.tsx/],
+  // pieces with their sizes
+  ['sizes', /\/core\/(?:base\/(?:piece|board-sizes)|adhesive\/coverage|cover\/pieces-link)\.ts/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
-  [
-    'records',
-    /\/core\/(?:base\/quantity|adhesive\/(?:viscosity|mixture|liquid|hazards)|paper\/(?:paper|limits|sorption|asked-paper))\.ts/,
-  ],
+  ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|hazards)\.ts/],
   ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
+  // what a sheet can be, and how it drinks
+  ['paper', /\/core\/(?:base\/quantity|paper\/(?:paper|limits|sorption|asked-paper))\.ts/],
   // what can hurt, which every calculator that tells how to do something asks
-  ['safety', /\/core\/safety\/hazards\.ts/],
+  ['safety', /\/core\/safety\//],
+  // what every calculator needs
+  ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs|preload-helper/],
+  ['base', /\/core\/(?:base\/|link\/model-version)|\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/],
+  ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // what calculators with a table of fields share
-  ['plan', /\/core\/link\/(?:pairs|fields|plan-link)\.ts/],
-  ['plan', /\/stores\/shared\/plan\.ts|\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/],
-  // lengths in mm or inches, which the chooser does without: 1.6 kB of a lesson's script
-  ['lengths', /\/core\/base\/(?:length-text|rounding)\.ts|\/stores\/shared\/change-unit\.ts|\/UnitField\.tsx/],
+  ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/plan\.ts/],
+  ['plan', /\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/],
   // a paper of one's own, which the chooser takes too
   ['own-paper', /\/core\/paper\/own-paper\.ts|\/stores\/shared\/own-papers\.ts/],
   ['own-paper', /\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
@@ -58,8 +57,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ],
   ['paste', /\/core\/mix\/paste\.ts|\/islands\/mix\/PasteFields\.tsx/],
   ['powder', /\/core\/mix\/powder\.ts|\/islands\/parts\/(?:CurvePlate|EtherAxes)\.tsx/],
-  // lengths, and pieces with their sizes: a lesson that covers something needs all of it
-  ['sizes', /\/core\/(?:base\/(?:piece|board-sizes)|adhesive\/coverage|cover\/pieces-link)\.ts/],
+  // what a lesson that covers something needs all of
   ['pieces', /\/core\/cover\/(?:answer|plan|pieces|pieces-text)\.ts|\/stores\/cover\/(?:open-)?cover\.ts/],
   ['pieces', /\/islands\/cover\/(?:CoverFields|CoverResult|PieceRows)\.tsx/],
   ['chooser', /\/core\/choose\/(?:choose|judge|reasons|technique)\.ts/],
