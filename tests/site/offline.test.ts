@@ -127,7 +127,7 @@ test('the site changes: the open pages go on, a notice says so, and pressing it 
     const home = path.join(newer, 'index.html');
     rewrite(home, readFileSync(home, 'utf8').replace(/<h1[^>]*>[^<]*/, '<h1>Changed since'));
     inWorker(newer, 'index.html', 'changed');
-    const late = /_astro\/trial-files\.[\w-]+\.js/.exec(inDist('sw.js'))?.[0];
+    const late = /_astro\/files\.[\w-]+\.js/.exec(inDist('sw.js'))?.[0];
     if (!late) throw new Error('no script is fetched late any more: name another');
     inWorker(newer, late);
     rmSync(path.join(newer, late));
