@@ -33,12 +33,12 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|hazards)\.ts/],
   ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
   // what a sheet can be, and how it drinks
-  ['paper', /\/core\/(?:base\/quantity|paper\/(?:paper|limits|sorption|asked-paper))\.ts/],
+  ['paper', /\/core\/(?:base\/quantity|paper\/(?:paper|misfit|sorption|asked-paper))\.ts/],
   // what can hurt, which every calculator that tells how to do something asks
   ['safety', /\/core\/safety\//],
   // what every calculator needs
   ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs|preload-helper/],
-  ['base', /\/core\/(?:base\/|link\/model-version)|\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/],
+  ['base', /\/core\/(?:base\/|link\/model-version|paper\/limits)|\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/],
   ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // what calculators with a table of fields share
   ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/plan\.ts/],
@@ -64,7 +64,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // the code of a link, drawn when all else is done
   ['code', /\/node_modules\/uqr\//],
   // a sheet and its job, which the page on one's own paper reads too
-  ['sheet', /\/core\/(?:choose\/(?:job|job-limits|write-link|seen)|paper\/sheet)\.ts/],
+  ['sheet', /\/core\/(?:choose\/(?:job|write-link|seen)|paper\/sheet)\.ts/],
   // what the chooser and the calculator of flatness both reckon a bow with
   ['bow', /\/core\/joint\/(?:flatness|laminate|constants)\.ts/],
   ['model', /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|sampling|tally)\.ts/],

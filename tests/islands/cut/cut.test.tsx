@@ -93,7 +93,8 @@ describe('rows', () => {
     await type('piece-0-wide', 'wide');
     await pick('unit', 'in');
     expect(field('piece-0-wide').value).toBe('wide');
-    expect(field('stock-0-wide').value).toBe('3.937');
+    // 100 mm, which no 32nd of an inch is
+    expect(field('stock-0-wide').value).toBe('3.93701');
   });
 });
 
