@@ -6,7 +6,8 @@ import { cutFacts } from './facts';
 import type { Fact } from '../base/fact';
 import { cutSentence, cutWarnings } from './words';
 import { fail, ok, type InputError, type Result } from '../base/result';
-import { layOut } from './layout';
+import { atOnce, type InTurns } from '../base/turns';
+import { layOutInTurns } from './layout';
 import { fitProblems } from './layout-fit';
 import { cutOrder } from './layout-order';
 import { drawSheet } from './drawing';
@@ -27,7 +28,8 @@ export interface CutAnswer {
   readonly figures: readonly number[];
 }
 
-export function cutAnswer(plan: CutPlan): Result<CutAnswer> {
+/** In turns; what is wrong with a plan is said in the first of them. */
+export function* cutAnswerInTurns(plan: CutPlan): InTurns<Result<CutAnswer>> {
   // What a link gives past its limits is as good as not given.
   const stocks = stocksAreSound(plan.stocks) ? plan.stocks : [];
   const pieces = cutPiecesAreSound(plan.pieces) ? plan.pieces : [];
@@ -39,21 +41,24 @@ export function cutAnswer(plan: CutPlan): Result<CutAnswer> {
       message: `Piece ${row + 1} names a sheet that is not in the list: choose one that is.`,
     }));
   if (pieces.length === 0) problems.push({ field: 'pieces', code: 'empty', message: 'Give at least one piece.' });
-  const answers: StockAnswer[] = [];
-  stocks.forEach((stock, s) => {
+  const asked = stocks.flatMap((stock, s) => {
     const own = numbered.filter((piece) => piece.stock === s);
-    if (own.length === 0) return;
-    const name = stock.name || `sheet ${s + 1}`;
-    const sheet = { ...stock, kerfMm: plan.kerf };
+    return own.length === 0 ? [] : [{ stock, s, own, name: stock.name || `sheet ${s + 1}` }];
+  });
+  for (const { stock, s, own } of asked) {
     const named = own.map((piece) => ({ ...piece, name: piece.name || `piece ${piece.row + 1}` }));
-    const wrong = fitProblems(sheet, named, plan.kits, plan.unit);
+    const wrong = fitProblems({ ...stock, kerfMm: plan.kerf }, named, plan.kits, plan.unit);
     problems.push(...wrong.map((one) => ({ ...one, field: fieldOf(one.field, s, own) })));
-    const found = problems.length > 0 ? undefined : layOut(sheet, own, plan.kits);
-    if (!found?.ok) return;
+  }
+  if (problems.length > 0) return fail(problems);
+  const answers: StockAnswer[] = [];
+  for (const { stock, own, name } of asked) {
+    const found = yield* layOutInTurns({ ...stock, kerfMm: plan.kerf }, own, plan.kits);
+    if (!found.ok) return found;
     const sheets = found.value.plans.map((each) => oneSheet(each, stock, name, own, plan.unit));
     answers.push({ stock, name, layout: found.value, sheets });
-  });
-  if (problems.length > 0) return fail(problems);
+    yield;
+  }
   const total = answers.reduce((sum, { layout }) => sum + layout.sheets, 0);
   return ok({
     sentence: cutSentence(answers),
@@ -68,6 +73,9 @@ export function cutAnswer(plan: CutPlan): Result<CutAnswer> {
     figures: [total, ...answers.slice(0, 5).map(({ layout }) => layout.sheets)],
   });
 }
+
+/** The same in one go. */
+export const cutAnswer = (plan: CutPlan): Result<CutAnswer> => atOnce(cutAnswerInTurns(plan));
 
 function oneSheet(plan: SheetPlan, stock: Stock, name: string, own: readonly Own[], unit: LengthUnit): SheetAnswer {
   const steps = cutOrder(plan, (piece) => pieceName(own[piece]!), unit);

@@ -1,5 +1,6 @@
 /** Plans in the making: sheets until every piece is cut, and the best of all that were offered. */
-import type { Pattern, Tree } from './layout-tree';
+import type { InTurns } from '../base/turns';
+import { treeText, type Pattern, type Tree } from './layout-tree';
 import type { Room } from './layout-units';
 
 export interface Sheets {
@@ -7,15 +8,15 @@ export interface Sheets {
   readonly times: number;
 }
 
-export type Choose = (left: readonly number[]) => Pattern;
+export type Choose = (left: readonly number[]) => InTurns<Pattern>;
 
 /** Sheets until every piece is cut; each pattern as often as the pieces left allow. Undefined past `most` sheets. */
-export function cutAll(demand: readonly number[], choose: Choose, most: number): Sheets[] | undefined {
+export function* cutAll(demand: readonly number[], choose: Choose, most: number): InTurns<Sheets[] | undefined> {
   let left = demand;
   let sheets = 0;
   const plan: Sheets[] = [];
   while (left.some((n) => n > 0)) {
-    const { tree, counts } = choose(left);
+    const { tree, counts } = yield* choose(left);
     const times = Math.min(...counts.map((n, k) => (n > 0 ? Math.floor(left[k]! / n) : Infinity)));
     if (!Number.isFinite(times)) return undefined;
     plan.push({ tree, times });
@@ -23,6 +24,16 @@ export function cutAll(demand: readonly number[], choose: Choose, most: number):
     left = left.map((n, k) => n - times * counts[k]!);
   }
   return plan;
+}
+
+/** Equal sheets as one, cut so many times. */
+export function grouped(patterns: readonly Pattern[]): Sheets[] {
+  const times = new Map<string, Sheets>();
+  for (const { tree } of patterns) {
+    const text = treeText(tree);
+    times.set(text, { tree, times: (times.get(text)?.times ?? 0) + 1 });
+  }
+  return [...times.values()];
 }
 
 const sheetsOf = (plan: readonly Sheets[]): number => plan.reduce((sum, { times }) => sum + times, 0);

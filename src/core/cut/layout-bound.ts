@@ -5,6 +5,7 @@
  * Weighing by length × length with a dual feasible function on each (Fekete & Schepers 2001; from memory): a function
  * u with Σ u(xᵢ) ≤ 1 whenever Σ xᵢ ≤ 1. "No two of these lie side by side" is the simplest of them.
  */
+import type { InTurns } from '../base/turns';
 import type { Steps } from './layout-fill';
 import { bestPattern, tableOf } from './layout-pattern';
 import type { Tree } from './layout-tree';
@@ -52,13 +53,15 @@ export function weighedBound(kinds: readonly Kind[], room: Room): number {
 }
 
 /** No more than so many of one kind fit on a sheet however it is cut. */
-export function oneKindBound(kinds: readonly Kind[], room: Room, steps: Steps): number {
-  const bounds = kinds.map((kind) => {
+export function* oneKindBound(kinds: readonly Kind[], room: Room, steps: Steps): InTurns<number> {
+  let bound = 0;
+  for (const kind of kinds) {
     const table = tableOf([kind], room);
     const best = table && bestPattern([kind], [1], room, table, steps);
-    return best && best.worth > 0 ? Math.ceil(kind.count / best.worth) : 1;
-  });
-  return Math.max(0, ...bounds);
+    bound = Math.max(bound, best && best.worth > 0 ? Math.ceil(kind.count / best.worth) : 1);
+    yield;
+  }
+  return bound;
 }
 
 const ROUNDS = 12;
@@ -67,13 +70,13 @@ const ROUNDS = 12;
  * Pieces weighed so as to press where sheets are hard to fill: any weights bound, and each round makes those heavier
  * that the best pattern left out. `seen` gets the patterns met on the way.
  */
-export function patternBound(
+export function* patternBound(
   kinds: readonly Kind[],
   room: Room,
   target: number,
   steps: Steps,
   seen: (tree: Tree) => void,
-): number {
+): InTurns<number> {
   const table = tableOf(kinds, room);
   if (!table) return 0;
   let worth = kinds.map(({ area }) => area);
@@ -81,6 +84,7 @@ export function patternBound(
   let best = 0;
   for (let round = 0; round < ROUNDS && best < target; round += 1) {
     const found = bestPattern(kinds, worth, room, table, steps);
+    yield;
     if (!found || found.worth <= 0) break;
     seen(found.tree);
     best = Math.max(best, up(worth.reduce((sum, one, k) => sum + one * kinds[k]!.count, 0) / found.worth));

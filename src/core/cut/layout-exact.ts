@@ -2,8 +2,9 @@
  * Small jobs solved outright. A selection of the pieces that has a smallest rectangle within the sheet fits it; the
  * fewest sheets follow from the ways to part the whole job into such selections.
  */
+import { atOnce, type InTurns } from '../base/turns';
 import type { Steps } from './layout-fill';
-import { eachPart, selectionsOf, shapesOf, type Shape } from './layout-shapes';
+import { TURN, eachPart, selectionsOf, shapesOf, type Shape } from './layout-shapes';
 import { within, type Pattern, type Tree } from './layout-tree';
 import type { Kind, Room } from './layout-units';
 
@@ -30,9 +31,13 @@ function treeOf({ of, w, h }: Shape, outerW: number, outerH: number, kinds: read
 }
 
 /** The fewest sheets, one pattern for each; undefined when the job is too big for the steps allowed. */
-export function fewestSheets(kinds: readonly Kind[], room: Room, steps: Steps): readonly Pattern[] | undefined {
+export function* fewestSheets(
+  kinds: readonly Kind[],
+  room: Room,
+  steps: Steps,
+): InTurns<readonly Pattern[] | undefined> {
   const all = selectionsOf(kinds);
-  const shapes = all && shapesOf(kinds, room, all, steps);
+  const shapes = all && (yield* shapesOf(kinds, room, all, steps));
   if (!shapes) return undefined;
   const sheets = new Int32Array(all.size).fill(all.size);
   const last = new Int32Array(all.size);
@@ -48,6 +53,7 @@ export function fewestSheets(kinds: readonly Kind[], room: Room, steps: Steps): 
       [sheets[code], last[code]] = [sheets[code - part]! + 1, part];
     });
     if (steps.left < 0) return undefined;
+    if (code % TURN === 0) yield;
   }
   const patterns: Pattern[] = [];
   for (let code = all.size - 1; code > 0; code -= last[code]!) {
@@ -66,7 +72,7 @@ export function mostWorth(
   steps: Steps,
 ): number | undefined {
   const all = selectionsOf(kinds);
-  const shapes = all && shapesOf(kinds, room, all, steps);
+  const shapes = all && atOnce(shapesOf(kinds, room, all, steps));
   if (!shapes) return undefined;
   const worths = shapes.map((found, code) =>
     found.length === 0 ? 0 : all.counts(code).reduce((sum, n, k) => sum + n * worth[k]!, 0),

@@ -3,6 +3,7 @@
  * a piece that ended on poorly filled sheets is worth more in the next, so it is placed while sheets are still open to
  * it (sequential value correction, after Mukhacheva; from memory).
  */
+import type { InTurns } from '../base/turns';
 import { cutAll, type Best, type Choose } from './layout-best';
 import { heldBy } from './layout-bound';
 import { fillSheet, RULES, type Steps } from './layout-fill';
@@ -12,14 +13,14 @@ import type { Kind, Room } from './layout-units';
 const MOST_PASSES = 12;
 
 /** Offers plans to `best` until one reaches `bound` or the steps run out. `seen` are patterns met before. */
-export function tryMixtures(
+export function* tryMixtures(
   kinds: readonly Kind[],
   room: Room,
   seen: readonly Tree[],
   bound: number,
   best: Best,
   steps: Steps,
-): void {
+): InTurns<undefined> {
   const areaOf = (counts: readonly number[]): number => counts.reduce((sum, n, k) => sum + n * kinds[k]!.area, 0);
   const known = seen.map((tree): Pattern => {
     const counts = heldBy(tree, kinds);
@@ -32,8 +33,13 @@ export function tryMixtures(
     const press = worth.map((one, k) => one / kinds[k]!.area);
     const worthOf = ({ counts }: Pattern): number => counts.reduce((sum, n, k) => sum + n * worth[k]!, 0);
     const rules = pass === 0 ? RULES : RULES.filter((_, i) => i % 3 === pass % 3);
-    const choose: Choose = (left) => {
-      const filled = rules.filter(() => steps.left > 0).map((rule) => fillSheet(kinds, left, room, rule, steps, press));
+    const choose: Choose = function* (left) {
+      const filled: Pattern[] = [];
+      for (const rule of rules) {
+        if (steps.left <= 0) break;
+        filled.push(fillSheet(kinds, left, room, rule, steps, press));
+        yield;
+      }
       const all = [...filled, ...known.filter(({ counts }) => counts.every((n, k) => n <= left[k]!))];
       const chosen =
         all.length === 0
@@ -42,7 +48,7 @@ export function tryMixtures(
       used.push(chosen);
       return chosen;
     };
-    best.offer(cutAll(demand, choose, best.sheets));
+    best.offer(yield* cutAll(demand, choose, best.sheets));
     const whole = room.w * room.h;
     worth = worth.map((one, k) => {
       const held = used.reduce((sum, { counts }) => sum + counts[k]!, 0);
@@ -51,4 +57,5 @@ export function tryMixtures(
       return one * 0.5 + 0.5 * kinds[k]!.area ** 1.02 * poor;
     });
   }
+  return undefined;
 }

@@ -1,14 +1,30 @@
-/** The search for a plan of few sheets: every rule, some mixtures of them, and for small jobs all there is. */
-import { Best, cutAll, type Sheets } from './layout-best';
+/**
+ * The search for a plan of few sheets: every rule; for large jobs mixtures of them, then the poorest sheets packed anew; and
+ * for small jobs all there is.
+ */
+import type { InTurns } from '../base/turns';
+import { Best, cutAll, grouped, type Choose, type Sheets } from './layout-best';
 import { areaBound, oneKindBound, patternBound, weighedBound } from './layout-bound';
 import { fewestSheets } from './layout-exact';
 import { fillSheet, RULES, type Steps } from './layout-fill';
 import { tryMixtures } from './layout-mix';
-import { treeText, type Pattern, type Tree } from './layout-tree';
+import type { Tree } from './layout-tree';
+import { pairsOf } from './layout-shapes';
+import { MOST_REPACKED, repack } from './layout-repack';
 import type { Kind, Room } from './layout-units';
 
-/** Steps allowed, some 40 to 150 ns each on a desk computer: chosen so that common jobs stay well under 50 ms. */
-const ALLOWED = { rules: 300_000, mixtures: 500_000, bound: 500_000, outright: 120_000 };
+/** Steps allowed, some 40 to 150 ns each on a desk computer: some 300 ms in all where nothing proves that it may stop sooner. */
+const ALLOWED = {
+  rules: 300_000,
+  bound: 500_000,
+  mixtures: 500_000,
+  outright: 120_000,
+  repack: 6_000_000,
+  repackSmall: 1_000_000,
+};
+
+/** Of the second repacking, so that it does not try what the first has tried. */
+const ANOTHER_SEED = 1001;
 
 export interface Found {
   readonly plan: readonly Sheets[];
@@ -18,30 +34,35 @@ export interface Found {
 }
 
 /** `kits` is the number of equal sets that the kinds' counts make up. Every kind must have a way to lie. */
-export function search(kinds: readonly Kind[], room: Room, kits: number): Found {
+export function* search(kinds: readonly Kind[], room: Room, kits: number): InTurns<Found> {
   const least = areaBound(kinds, room);
-  let bound = Math.max(least, weighedBound(kinds, room), oneKindBound(kinds, room, { left: ALLOWED.bound / 3 }));
+  let bound = Math.max(least, weighedBound(kinds, room));
+  yield;
+  bound = Math.max(bound, yield* oneKindBound(kinds, room, { left: ALLOWED.bound / 3 }));
   const best = new Best(room);
-  tryRules(kinds, room, kits, best);
+  yield* tryRules(kinds, room, kits, best);
   const seen: Tree[] = [];
-  if (best.sheets > bound)
-    bound = Math.max(
-      bound,
-      patternBound(kinds, room, best.sheets, { left: ALLOWED.bound }, (tree) => seen.push(tree)),
-    );
-  if (best.sheets > bound) tryMixtures(kinds, room, seen, bound, best, { left: ALLOWED.mixtures });
   if (best.sheets > bound) {
-    const outright = fewestSheets(kinds, room, { left: ALLOWED.outright });
+    const steps = { left: ALLOWED.bound };
+    bound = Math.max(bound, yield* patternBound(kinds, room, best.sheets, steps, (tree) => seen.push(tree)));
+  }
+  const inAll = kinds.reduce((sum, { count }) => sum + count, 0);
+  if (inAll > MOST_REPACKED) yield* tryMixtures(kinds, room, seen, bound, best, { left: ALLOWED.mixtures });
+  const small = pairsOf(kinds) <= ALLOWED.outright;
+  yield* repack(kinds, room, bound, best, { left: small ? ALLOWED.repack / 6 : ALLOWED.repack });
+  if (small && best.sheets > bound) {
+    const outright = yield* fewestSheets(kinds, room, { left: ALLOWED.outright });
     if (outright) {
       if (outright.length < best.sheets) best.offer(grouped(outright));
       bound = outright.length;
     }
+    yield* repack(kinds, room, bound, best, { left: ALLOWED.repack }, ANOTHER_SEED);
   }
   return { plan: best.plan, sheets: best.sheets, areaBound: least, bound };
 }
 
 /** Every rule for the whole job, and for a part of the kits whose sheets are then cut several times over. */
-function tryRules(kinds: readonly Kind[], room: Room, kits: number, best: Best): void {
+function* tryRules(kinds: readonly Kind[], room: Room, kits: number, best: Best): InTurns<undefined> {
   const steps: Steps = { left: ALLOWED.rules };
   for (let part = kits; part >= 1; part -= 1) {
     if (kits % part > 0) continue;
@@ -49,18 +70,14 @@ function tryRules(kinds: readonly Kind[], room: Room, kits: number, best: Best):
     for (const rule of RULES) {
       // The first rule always ends, whatever it takes: there must be a plan.
       const own: Steps = best.sheets === Infinity ? { left: Infinity } : steps;
-      if (own.left <= 0) return;
-      const plan = cutAll(demand, (left) => fillSheet(kinds, left, room, rule, own), (best.sheets * part) / kits);
+      if (own.left <= 0) return undefined;
+      const fill: Choose = function* (left) {
+        yield;
+        return fillSheet(kinds, left, room, rule, own);
+      };
+      const plan = yield* cutAll(demand, fill, (best.sheets * part) / kits);
       best.offer(plan?.map(({ tree, times }) => ({ tree, times: (times * kits) / part })));
     }
   }
-}
-
-function grouped(patterns: readonly Pattern[]): Sheets[] {
-  const times = new Map<string, Sheets>();
-  for (const { tree } of patterns) {
-    const text = treeText(tree);
-    times.set(text, { tree, times: (times.get(text)?.times ?? 0) + 1 });
-  }
-  return [...times.values()];
+  return undefined;
 }

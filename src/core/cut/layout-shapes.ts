@@ -1,4 +1,5 @@
 /** Selections of the pieces, and the smallest rectangles that straight-through cuts can part each from. */
+import type { InTurns } from '../base/turns';
 import type { Steps } from './layout-fill';
 import { fits, type Kind, type Room, type Way } from './layout-units';
 
@@ -17,6 +18,9 @@ export interface Selections {
   readonly step: readonly number[];
   readonly counts: (code: number) => number[];
 }
+
+/** Selections looked at in one turn. */
+export const TURN = 16;
 
 const MOST_SELECTIONS = 20_000;
 
@@ -50,10 +54,18 @@ export function eachPart(counts: readonly number[], step: readonly number[], see
   }
 }
 
+/** Ways to part all selections in two: what it costs to look at each. */
+export const pairsOf = (kinds: readonly Kind[]): number =>
+  kinds.reduce((product, { count }) => (product * (count + 1) * (count + 2)) / 2, 0.5);
+
 /** Every selection's smallest rectangles within the room; empty where it does not fit. Undefined when the steps run out. */
-export function shapesOf(kinds: readonly Kind[], room: Room, all: Selections, steps: Steps): Shape[][] | undefined {
-  const pairs = kinds.reduce((product, { count }) => (product * (count + 1) * (count + 2)) / 2, 0.5);
-  if (pairs > steps.left) return undefined;
+export function* shapesOf(
+  kinds: readonly Kind[],
+  room: Room,
+  all: Selections,
+  steps: Steps,
+): InTurns<Shape[][] | undefined> {
+  if (pairsOf(kinds) > steps.left) return undefined;
   const shapes: Shape[][] = [[]];
   for (let code = 1; code < all.size; code += 1) {
     const counts = all.counts(code);
@@ -80,6 +92,7 @@ export function shapesOf(kinds: readonly Kind[], room: Room, all: Selections, st
         }
     });
     if (steps.left < 0) return undefined;
+    if (code % TURN === 0) yield;
   }
   return shapes;
 }

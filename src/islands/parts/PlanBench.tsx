@@ -50,7 +50,13 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         {inputs}
       </div>
-      <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
+      <section
+        class={`bench-answer${stale}`}
+        id={`${prefix}answer`}
+        aria-label="The answer"
+        aria-busy={isLoading}
+        tabIndex={-1}
+      >
         <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
         {answer}
       </section>

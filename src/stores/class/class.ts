@@ -1,12 +1,14 @@
 /** The workshop sheet's state. */
 import { choose } from '../../core/choose/choose';
-import { cutAnswer } from '../../core/cut/answer';
-import { cutTailFor } from '../../core/cut/plan';
+import { LOADING, type Result } from '../../core/base/result';
+import type { CutAnswer } from '../../core/cut/answer';
+import type { CutPlan } from '../../core/cut/plan';
 import { encodeJob } from '../../core/choose/write-link';
 import type { LengthUnit } from '../../core/base/length-text';
 import type { Catalogue } from '../../core/records/records';
-import { classAnswer, type SlowParts, type ClassAnswer } from '../../core/class/answer';
+import { classAnswer, slowQuestions, type SlowParts, type ClassAnswer } from '../../core/class/answer';
 import { DEFAULT_CLASS, CLASS_FIELDS, type ClassPlan } from '../../core/class/plan';
+import { createCutAnswers, type CutAnswers } from '../cut/cut';
 import { changeUnit } from '../shared/change-unit';
 import { createPlan, type PlanStore } from '../shared/plan';
 import { remembering } from '../shared/memoize';
@@ -16,23 +18,35 @@ export type ClassStore = PlanStore<typeof CLASS_FIELDS, ClassAnswer> & {
   readonly changeUnit: (unit: LengthUnit) => void;
 };
 
-/** The slow parts, which remember: most edits leave the sheets alone, or what the chooser is asked. */
-export const rememberingParts = (chooser: SlowParts['choose']): SlowParts => ({
-  cut: remembering(cutTailFor, cutAnswer),
+/** The slow parts: sheets at once or in turns, and a chooser that remembers, for most edits leave alone what it is asked. */
+export interface ClassParts {
+  readonly cut: CutAnswers;
+  readonly choose: SlowParts['choose'];
+}
+export const rememberingParts = (chooser: SlowParts['choose']): ClassParts => ({
+  cut: createCutAnswers(),
   choose: remembering(encodeJob, chooser),
 });
 
 export function createClass(
   catalogue: Catalogue,
   start: ClassPlan = DEFAULT_CLASS,
-  slow: SlowParts = rememberingParts((job) => choose(job, catalogue)),
+  parts: ClassParts = rememberingParts((job) => choose(job, catalogue)),
 ): ClassStore {
+  // The sheets of the first answer are waited for; a later answer is loading until its sheets are there.
+  let cut: (plan: CutPlan) => Result<CutAnswer> | undefined = parts.cut.now;
   const store = createPlan<typeof CLASS_FIELDS, ClassAnswer>(
     {
       fields: CLASS_FIELDS,
-      answer: (plan) => classAnswer(plan, catalogue, slow),
+      answer(plan) {
+        const asked = slowQuestions(plan);
+        const sheets = asked && cut(asked.cut);
+        if (asked && !sheets) return LOADING;
+        return classAnswer(plan, catalogue, { cut: () => sheets!, choose: parts.choose });
+      },
     },
     start,
   );
+  cut = (plan) => parts.cut.soon(plan, store.recheck);
   return { ...store, catalogue, changeUnit: (unit) => changeUnit(store, unit) };
 }

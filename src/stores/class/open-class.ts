@@ -6,7 +6,7 @@ import { slowQuestions } from '../../core/class/answer';
 import { DEFAULT_CLASS } from '../../core/class/plan';
 import { catalogue } from '../../data/catalogue';
 import { answersAhead } from '../shared/time-slice';
-import { madeAhead, nextTurn } from '../shared/precompute';
+import { madeAhead } from '../shared/precompute';
 import { createClass, rememberingParts, type ClassStore } from './class';
 
 const choices = answersAhead(encodeJob, (job: Job) => chooseInTurns(settleJob(job, catalogue).job, catalogue));
@@ -18,8 +18,7 @@ export async function prepareClass(): Promise<void> {
   const questions = slowQuestions(DEFAULT_CLASS);
   if (questions) {
     await choices.prepare(questions.job);
-    await nextTurn();
-    slow.cut(questions.cut);
+    await slow.cut.prepare(questions.cut);
   }
   await sheet.prepare();
 }

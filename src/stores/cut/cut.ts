@@ -1,10 +1,12 @@
 /** The sheets calculator's state. */
-import { cutAnswer, type CutAnswer } from '../../core/cut/answer';
-import { CUT_FIELDS, DEFAULT_CUT, type CutField, type CutPlan } from '../../core/cut/plan';
+import { LOADING, type Loading, type Result } from '../../core/base/result';
+import { cutAnswerInTurns, type CutAnswer } from '../../core/cut/answer';
+import { CUT_FIELDS, cutTailFor, DEFAULT_CUT, type CutField, type CutPlan } from '../../core/cut/plan';
 import { joinCutPieces, joinStocks, splitCutPieces, splitStocks } from '../../core/cut/rows';
 import type { LengthUnit } from '../../core/base/length-text';
 import { readTexts, textsOf } from '../../core/link/fields';
 import { createPlan, type PlanStore } from '../shared/plan';
+import { answersSoon } from '../shared/time-slice';
 
 export type CutStore = PlanStore<typeof CUT_FIELDS, CutAnswer> & {
   /** Another unit: lists and lengths that could be read are written anew in it, the others stay as typed. */
@@ -17,8 +19,15 @@ export type CutStore = PlanStore<typeof CUT_FIELDS, CutAnswer> & {
 const listOf = (field: string): CutField | undefined =>
   field.startsWith('piece-') ? 'pieces' : field.startsWith('stock-') ? 'stocks' : undefined;
 
-export function createCut(start: CutPlan = DEFAULT_CUT): CutStore {
-  const store = createPlan<typeof CUT_FIELDS, CutAnswer>({ fields: CUT_FIELDS, answer: cutAnswer }, start);
+/** Cutting plans as pages ask for them: at once, or in turns. */
+export const createCutAnswers = () => answersSoon<CutPlan, Result<CutAnswer>>(cutTailFor, cutAnswerInTurns);
+export type CutAnswers = ReturnType<typeof createCutAnswers>;
+
+export function createCut(start: CutPlan = DEFAULT_CUT, answers: CutAnswers = createCutAnswers()): CutStore {
+  // The first answer is waited for; a later one is loading until it is there.
+  let answer: (plan: CutPlan) => Result<CutAnswer> | Loading = answers.now;
+  const store = createPlan<typeof CUT_FIELDS, CutAnswer>({ fields: CUT_FIELDS, answer: (plan) => answer(plan) }, start);
+  answer = (plan) => answers.soon(plan, store.recheck) ?? LOADING;
   return {
     ...store,
     // A link that cannot be answered is mended list by list, for pieces are nothing without their sheets.

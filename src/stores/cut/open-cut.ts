@@ -1,10 +1,15 @@
 /** The sheets calculator of its own page. */
+import { DEFAULT_CUT } from '../../core/cut/plan';
 import { madeAhead } from '../shared/precompute';
-import { createCut, type CutStore } from './cut';
+import { createCut, createCutAnswers, type CutStore } from './cut';
 
-const sheets = madeAhead(createCut);
+const answers = createCutAnswers();
+const sheets = madeAhead(() => createCut(DEFAULT_CUT, answers));
 
 /** Works out the first answer before the page needs it. */
-export const prepareCut = sheets.prepare;
+export async function prepareCut(): Promise<void> {
+  await answers.prepare(DEFAULT_CUT);
+  await sheets.prepare();
+}
 
 export const openCut = (): CutStore => sheets.take();

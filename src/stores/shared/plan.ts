@@ -63,8 +63,10 @@ export function createPlan<S extends FieldTable, A>(
     solve,
     $tail: computed($solved, (solved) => encodePlan(solved.plan, fields, seenNow(solved))),
     /** leading figures of the answer that a link's sender saw, when today's are others */
-    $otherAnswer: computed([$link, $solved], ({ seen }, solved) =>
-      seen !== undefined && figuresIn(seen) && !sameFigures(seen, seenNow(solved)) ? figuresIn(seen) : undefined,
+    $otherAnswer: computed([$link, $solved, $isLoading], ({ seen }, solved, isLoading) =>
+      !isLoading && seen !== undefined && figuresIn(seen) && !sameFigures(seen, seenNow(solved))
+        ? figuresIn(seen)
+        : undefined,
     ),
     /** Answers the same texts again. */
     recheck(): void {

@@ -75,3 +75,44 @@ export function answersAhead<J, T>(keyOf: (job: J) => string, workOn: (job: J) =
       ),
   };
 }
+
+/**
+ * Answers that may take more than one turn. `now` waits for the answer; `soon` gives it where it is known or the first
+ * turn brings it, and otherwise nothing: it goes on with what was asked last and calls `ready` once that is answered.
+ */
+export function answersSoon<Q, A>(keyOf: (question: Q) => string, workOn: (question: Q) => InTurns<A>) {
+  let last: { readonly key: string; readonly answer: A } | undefined;
+  let working: { readonly key: string; readonly stop: () => void } | undefined;
+  const keep = (key: string, answer: A): A => {
+    last = { key, answer };
+    return answer;
+  };
+  const known = (question: Q): A | undefined => (last?.key === keyOf(question) ? last.answer : undefined);
+  return {
+    now: (question: Q): A => known(question) ?? keep(keyOf(question), atOnce(workOn(question))),
+    soon(question: Q, ready: () => void): A | undefined {
+      const key = keyOf(question);
+      if (working?.key === key) return undefined;
+      working?.stop();
+      working = undefined;
+      if (last?.key === key) return last.answer;
+      const stop = inTurns(workOn(question), (answer) => {
+        keep(key, answer);
+        if (working === undefined) return;
+        working = undefined;
+        ready();
+      });
+      if (last?.key === key) return last.answer;
+      working = { key, stop };
+      return undefined;
+    },
+    /** Works it out before it is asked. */
+    prepare: (question: Q): Promise<void> =>
+      new Promise((resolve) =>
+        inTurns(workOn(question), (answer) => {
+          keep(keyOf(question), answer);
+          resolve();
+        }),
+      ),
+  };
+}

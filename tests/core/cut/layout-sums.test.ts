@@ -1,5 +1,6 @@
 /** What a cutting plan is made of, on cases small enough for a hand: lengths in whole thousandths of a millimetre. */
 import { describe, expect, it } from 'vitest';
+import { atOnce } from '../../../src/core/base/turns';
 import { Best, cutAll, type Sheets } from '../../../src/core/cut/layout-best';
 import { areaBound, heldBy, oneKindBound, patternBound, weighedBound } from '../../../src/core/cut/layout-bound';
 import { fewestSheets, mostWorth } from '../../../src/core/cut/layout-exact';
@@ -117,11 +118,22 @@ describe('patterns', () => {
   it('are cut as often as the pieces allow, until all is cut; not past the most', () => {
     const by = (counts: number[]) => ({ tree: OFFCUT, counts, area: 1 });
     const choose = (left: readonly number[]) => (left[0]! >= 2 ? by([2, 1]) : left[1]! > 0 ? by([0, 1]) : by([1, 0]));
-    expect(cutAll([5, 4], choose, 9)?.map(({ times }) => times)).toEqual([2, 2, 1]);
-    expect(cutAll([5, 4], choose, 5)).toHaveLength(3);
-    expect(cutAll([5, 4], choose, 4)).toBeUndefined();
-    expect(cutAll([0, 0], choose, 4)).toEqual([]);
-    expect(cutAll([1], () => by([0]), 4)).toBeUndefined();
+    const cut = (demand: number[], take: (left: readonly number[]) => ReturnType<typeof by>, most: number) =>
+      atOnce(
+        cutAll(
+          demand,
+          function* (left) {
+            yield;
+            return take(left);
+          },
+          most,
+        ),
+      );
+    expect(cut([5, 4], choose, 9)?.map(({ times }) => times)).toEqual([2, 2, 1]);
+    expect(cut([5, 4], choose, 5)).toHaveLength(3);
+    expect(cut([5, 4], choose, 4)).toBeUndefined();
+    expect(cut([0, 0], choose, 4)).toEqual([]);
+    expect(cut([1], () => by([0]), 4)).toBeUndefined();
   });
   it('the best plan has fewer sheets, then fewer that differ, then the bigger offcut', () => {
     const best = new Best({ w: 100_000, h: 100_000, kerf: 0 });
@@ -165,7 +177,7 @@ describe('patterns', () => {
 describe('bounds', () => {
   const bounds = (...pieces: SheetPiece[]) => {
     const all = kinds(...pieces);
-    return [areaBound(all, room), weighedBound(all, room), oneKindBound(all, room, { left: 1e7 })];
+    return [areaBound(all, room), weighedBound(all, room), atOnce(oneKindBound(all, room, { left: 1e7 }))];
   };
   const up = (w: number, h: number, count: number) => piece(w, h, count, 'height');
   it('by area: three halves are two sheets, four are two', () => {
@@ -185,12 +197,12 @@ describe('bounds', () => {
   it('by whole patterns: what is left out of the best weighs more in the next, and never more than can be proved', () => {
     const all = kinds(up(60, 60, 3), up(40, 40, 3));
     const seen: Tree[] = [];
-    const found = patternBound(all, room, 9, { left: 1e7 }, (tree) => seen.push(tree));
+    const found = atOnce(patternBound(all, room, 9, { left: 1e7 }, (tree) => seen.push(tree)));
     // one large and three small go on a sheet, so three sheets; more than three would be wrong
     expect(found).toBe(3);
     expect(seen.length).toBeGreaterThan(0);
-    expect(patternBound(all, room, 9, { left: 0 }, () => undefined)).toBe(0);
-    expect(patternBound(all, room, 2, { left: 1e7 }, () => undefined)).toBeLessThanOrEqual(3);
+    expect(atOnce(patternBound(all, room, 9, { left: 0 }, () => undefined))).toBe(0);
+    expect(atOnce(patternBound(all, room, 2, { left: 1e7 }, () => undefined))).toBeLessThanOrEqual(3);
   });
   it('what fills a length to the last hair does not fill it past that: 50.025 twice, 33.35 thrice, 70 and 30.05', () => {
     // the room is 0.05 mm longer than the sheet
@@ -204,7 +216,7 @@ describe('bounds', () => {
     const all = kinds(up(40, 50, 1), up(70, 30, 5));
     const rounds = (target: number) => {
       const seen: Tree[] = [];
-      const bound = patternBound(all, room, target, { left: 1e8 }, (tree) => seen.push(tree));
+      const bound = atOnce(patternBound(all, room, target, { left: 1e8 }, (tree) => seen.push(tree)));
       return [bound, seen.length] as const;
     };
     const [bound, tried] = rounds(3);
@@ -215,18 +227,18 @@ describe('bounds', () => {
     expect(rounds(9)).toEqual([3, 12]);
     // 80 × 40 lie two to a sheet and leave 20 mm beside and below: 20 × 40 has room there, 30 × 30 has not
     const others = kinds(up(30, 30, 1), up(20, 40, 2), up(80, 40, 4));
-    expect(patternBound(others, room, 9, { left: 1e8 }, () => undefined)).toBe(3);
+    expect(atOnce(patternBound(others, room, 9, { left: 1e8 }, () => undefined))).toBe(3);
   });
   it('nothing is said of a kind that no sheet holds, nor where there are too many lengths', () => {
     const none = kinds(up(101, 10, 5));
-    expect(patternBound(none, room, 9, { left: 1e8 }, () => undefined)).toBe(0);
-    expect(oneKindBound(none, room, { left: 1e8 })).toBe(1);
+    expect(atOnce(patternBound(none, room, 9, { left: 1e8 }, () => undefined))).toBe(0);
+    expect(atOnce(oneKindBound(none, room, { left: 1e8 }))).toBe(1);
     const many = kinds(...Array.from({ length: 12 }, (_, i) => up(1.001 + i * 0.137, 50, 60)));
-    expect(patternBound(many, room, 99, { left: 1e8 }, () => undefined)).toBe(0);
+    expect(atOnce(patternBound(many, room, 99, { left: 1e8 }, () => undefined))).toBe(0);
   });
   it('a kind without a way to lie, or no kinds, asks for nothing wrong', () => {
-    expect(oneKindBound([], room, { left: 1e7 })).toBe(0);
-    expect(oneKindBound(kinds(up(30, 30, 1)), room, { left: 0 })).toBe(1);
+    expect(atOnce(oneKindBound([], room, { left: 1e7 }))).toBe(0);
+    expect(atOnce(oneKindBound(kinds(up(30, 30, 1)), room, { left: 0 }))).toBe(1);
   });
 });
 
@@ -264,19 +276,19 @@ describe('the best of one sheet', () => {
   });
   it('outright: the smallest rectangles of two pieces are side by side and one below the other', () => {
     const pair = kinds(up(50, 20, 1), up(30, 40, 1));
-    const shapes = shapesOf(pair, room, selectionsOf(pair)!, { left: 1e6 })!;
+    const shapes = atOnce(shapesOf(pair, room, selectionsOf(pair)!, { left: 1e6 }))!;
     const sizes = shapes.map((found) => found.map(({ w, h }) => `${w / 1000}×${h / 1000}`).sort());
     expect(sizes).toEqual([[], ['50×20'], ['30×40'], ['50×60', '80×40']]);
-    expect(shapesOf(pair, room, selectionsOf(pair)!, { left: 0 })).toBeUndefined();
+    expect(atOnce(shapesOf(pair, room, selectionsOf(pair)!, { left: 0 }))).toBeUndefined();
     // 50 + 51 is past the sheet both ways
     const large = kinds(up(50, 50, 1), up(51, 51, 1));
-    expect(shapesOf(large, room, selectionsOf(large)!, { left: 1e6 })!.at(-1)).toEqual([]);
+    expect(atOnce(shapesOf(large, room, selectionsOf(large)!, { left: 1e6 }))!.at(-1)).toEqual([]);
   });
   it('outright: counts a step for each selection and each part of one, and two for each pair, and stops past what is allowed', () => {
     const pair = kinds(up(50, 20, 1), up(30, 40, 1));
     const used = (left: number) => {
       const steps = { left };
-      const found = shapesOf(pair, room, selectionsOf(pair)!, steps);
+      const found = atOnce(shapesOf(pair, room, selectionsOf(pair)!, steps));
       return [found !== undefined, left - steps.left];
     };
     // three selections with one, one and three parts, and one pair: 3 + 5 + 2
@@ -290,7 +302,7 @@ describe('the best of one sheet', () => {
   it('outright: of many ways to put three together, the smallest, each once', () => {
     const sizes = (...pieces: SheetPiece[]) => {
       const all = kinds(...pieces);
-      const last = shapesOf(all, room, selectionsOf(all)!, { left: 1e6 })!.at(-1)!;
+      const last = atOnce(shapesOf(all, room, selectionsOf(all)!, { left: 1e6 }))!.at(-1)!;
       return last.map(({ w, h }) => `${w / 1000}×${h / 1000}`).sort();
     };
     expect(sizes(up(30, 30, 1), up(30, 30, 1), up(30, 30, 1))).toEqual(['30×90', '60×60', '90×30']);
@@ -299,7 +311,7 @@ describe('the best of one sheet', () => {
   });
   it('outright: the fewest sheets, and the most worth of one', () => {
     const all = kinds(up(60, 60, 2), up(40, 100, 2), up(60, 40, 2));
-    const found = fewestSheets(all, room, { left: 1e6 })!;
+    const found = atOnce(fewestSheets(all, room, { left: 1e6 }))!;
     expect(found).toHaveLength(2);
     const held = found.map(({ tree }) => heldBy(tree, all));
     expect(held[0]!.map((n, k) => n + held[1]![k]!)).toEqual([2, 2, 2]);
@@ -309,7 +321,7 @@ describe('the best of one sheet', () => {
     }
     expect(mostWorth(all, [5, 1, 1], room, { left: 1e6 })).toBe(7);
     expect(mostWorth(all, [1, 4, 0], room, { left: 1e6 })).toBe(8);
-    expect(fewestSheets(all, room, { left: 3 })).toBeUndefined();
+    expect(atOnce(fewestSheets(all, room, { left: 3 }))).toBeUndefined();
     expect(mostWorth(all, [1, 1, 1], room, { left: 3 })).toBeUndefined();
   });
 });

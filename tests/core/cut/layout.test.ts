@@ -1,6 +1,7 @@
 /** Cutting plans: sound whatever is asked, as few sheets as can be where that can be known, and said in cuts. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../../src/core/base/turns';
 import { layOut } from '../../../src/core/cut/layout';
 import { fewestSheets, mostWorth } from '../../../src/core/cut/layout-exact';
 import { areaBound, oneKindBound, weighedBound } from '../../../src/core/cut/layout-bound';
@@ -63,7 +64,7 @@ describe('any plan', () => {
         expect(layout.waste).toBeGreaterThanOrEqual(0);
         expect(layout.waste).toBeLessThan(1);
       }),
-      { numRuns: 150 },
+      { numRuns: 40 },
     );
   });
   test('is the same each time, and the judge of straight cuts knows a pinwheel', () => {
@@ -108,14 +109,14 @@ describe('the fewest sheets', () => {
         );
         const fewest = fewestByTrying(loose, wide, high);
         const kinds = kindsOf(pieces, stock, 1);
-        const outright = fewestSheets(kinds, roomOf(stock), { left: 1e7 });
+        const outright = atOnce(fewestSheets(kinds, roomOf(stock), { left: 1e7 }));
         expect(outright?.length).toBe(fewest);
         const { sheets, bound } = planOf(stock, pieces);
         expect({ sheets, bound }).toEqual({ sheets: fewest, bound: fewest });
         for (const least of [
           areaBound(kinds, roomOf(stock)),
           weighedBound(kinds, roomOf(stock)),
-          oneKindBound(kinds, roomOf(stock), { left: 1e7 }),
+          atOnce(oneKindBound(kinds, roomOf(stock), { left: 1e7 })),
         ])
           expect(least).toBeLessThanOrEqual(fewest);
       }),
@@ -126,12 +127,12 @@ describe('the fewest sheets', () => {
     fc.assert(
       fc.property(anyJob, ({ stock, pieces }) => {
         const kinds = kindsOf(pieces, stock, 1);
-        const outright = fewestSheets(kinds, roomOf(stock), { left: 400_000 });
+        const outright = atOnce(fewestSheets(kinds, roomOf(stock), { left: 400_000 }));
         if (!outright) return;
         const { sheets } = planOf(stock, pieces);
         expect(sheets).toBe(outright.length);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
   test('out of one sheet, the published best of the first constrained instance: worth 244', () => {
