@@ -2,7 +2,7 @@
  * Opens a link in the state of the page it belongs to, as that page does, and says what a reader then has before
  * them: the job, what could not be read, the answer. Here and nowhere else these tests touch the calculators.
  */
-import { atom } from 'nanostores';
+import { atom, type ReadableAtom } from 'nanostores';
 import { answerSentence, VERDICT_WORDS } from '../../src/core/choose/answer-words';
 import { choose, type Choice } from '../../src/core/choose/choose';
 import { DEFAULT_JOB, type Job } from '../../src/core/choose/job';
@@ -144,10 +144,14 @@ export const jobIn = (link: string): string =>
     .join('&');
 
 /** Calculators whose fields are said in a table share one way of opening. */
-function openPlan<S extends FieldTable, A>(create: () => PlanStore<S, A>, say: (answer: A) => readonly string[]): Opener {
-  return (link) => {
+function openPlan<S extends FieldTable, A>(
+  create: () => PlanStore<S, A>,
+  say: (answer: A) => readonly string[],
+): Opener {
+  return async (link) => {
     const store = create();
     loadPlan(store, link);
+    await loaded(store.$isLoading);
     const problems = store.$problems.get().map(({ message }) => `! ${message}`);
     const other = store.$otherAnswer.get();
     return {
@@ -158,6 +162,15 @@ function openPlan<S extends FieldTable, A>(create: () => PlanStore<S, A>, say: (
     };
   };
 }
+
+/** Until an answer that takes its time is there. */
+const loaded = ($isLoading: ReadableAtom<boolean>): Promise<void> =>
+  new Promise((resolve) => {
+    const stop = $isLoading.subscribe((isLoading) => {
+      // the answer is set after the word that it is there
+      if (!isLoading) setTimeout(() => (stop(), resolve()));
+    });
+  });
 
 const NO_TRIALS = atom<readonly Trial[]>([]);
 
