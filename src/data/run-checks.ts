@@ -1,6 +1,6 @@
 /** Runs check rows. The tests and the page "How we check" call this same code, so neither can show what the other did not run. */
-import { choose } from '../core/choose/choose';
 import { DEFAULT_JOB } from '../core/choose/job';
+import { judge } from '../core/choose/judge';
 import type { Catalogue } from '../core/records/records';
 import type { Check, FormulaRow, OutcomeRow } from '../schemas/checks';
 import { CHECK_FUNCTIONS } from './check-functions';
@@ -49,8 +49,10 @@ export function runOutcome(
     tool: setting.technique,
     placeSeconds: setting.seconds,
   };
-  const choice = choose(job, catalogue).find(({ adhesiveId }) => adhesiveId === row.adhesive);
-  if (!choice) throw new Error(`${row.id}: no adhesive "${row.adhesive}"`);
+  const adhesive = catalogue.adhesives.get(row.adhesive);
+  if (adhesive?.form !== 'wet') throw new Error(`${row.id}: no adhesive "${row.adhesive}" that is brushed`);
+  // Brushed on the sheet with this tool, whatever method would suit it better.
+  const choice = judge(adhesive, job, catalogue);
   const answer = { spreadChance: choice.chances.spread, liftChance: choice.chances.lift, gives: choice.gives };
   return { row, ...answer, passes: meets(row, answer) };
 }

@@ -86,13 +86,11 @@ export const checkSchema = z.discriminatedUnion('kind', [
     ...head,
     kind: z.literal('leave-one-out'),
     of: idOf('checks'),
-    right: z.number().int(),
-    asked: z.number().int(),
     folds: z.array(
       strictObject({
         paper: idOf('papers'),
-        constants: z.record(z.number()),
-        rows: z.array(strictObject({ id, spread: z.boolean(), lift: z.boolean() })),
+        /** chances that the model gave to the outcomes of the paper it had not seen */
+        rows: z.array(strictObject({ id, spread: z.number().min(0).max(1), lift: z.number().min(0).max(1) })),
       }),
     ),
   }),

@@ -4,6 +4,7 @@ import { idOf } from './ids';
 import { plainBasis, quantity } from './number';
 import { PAPER_LIMITS } from '../core/paper/limits';
 import { DEEDS, NATURES } from '../core/safety/hazards';
+import { TASKS } from '../core/records/task';
 import { strictObject } from './strict';
 
 /** One or two plain sentences for a reader who has never met the thing. */
@@ -27,6 +28,8 @@ export const paperSchema = strictObject({
   coloursRun: z.enum(['unlikely', 'possible', 'likely']),
   harmedByWater: z.boolean().default(false),
   closed: z.boolean().default(false),
+  openWeave: quantity('1', { min: 0, max: 1 }).optional(),
+  plasticBack: z.boolean().default(false),
   lookAlikes: z.array(idOf('papers')).default([]),
 });
 
@@ -40,6 +43,7 @@ export const substrateSchema = strictObject({
   face: z.enum(['porous', 'leather', 'non-porous']),
   takesGlue: z.boolean(),
   limp: z.boolean(),
+  openWeave: quantity('1', { min: 0, max: 1 }).optional(),
   hazards: z.array(z.enum(NATURES)).default([]),
 });
 
@@ -58,8 +62,11 @@ const thickening = z.discriminatedUnion('law', [
     /** the strength at which that viscosity holds */
     percent: z.number().positive().max(70),
     percentBasis: plainBasis,
+    flowIndex: quantity('1', { min: 0.1, max: 1 }).optional(),
   }),
 ]);
+
+const yesNo = z.enum(['yes', 'partly', 'no']);
 
 export const ingredientSchema = strictObject({
   name: z.string().min(3),
@@ -78,9 +85,9 @@ export const ingredientSchema = strictObject({
   /** °C that some of the liquid reaches when it is made up: the water that wets a powder, the pan */
   madeAt: z.number().min(20).max(100).optional(),
   madeAtBasis: plainBasis.optional(),
+  kind: z.enum(['vinyl', 'starch', 'ether', 'protein']).optional(),
+  shows: yesNo.optional(),
 });
-
-const yesNo = z.enum(['yes', 'partly', 'no']);
 
 const traits = {
   name: z.string().min(3),
@@ -110,6 +117,7 @@ export const adhesiveSchema = z.discriminatedUnion('form', [
     form: z.literal('wet'),
     by: z.enum(['mass', 'volume']),
     parts: z.array(strictObject({ of: idOf('ingredients', 'adhesives'), parts: z.number().positive() })).min(1),
+    special: z.boolean().default(false),
     usedAt: z.number().min(30).max(90).optional(),
     usedAtBasis: plainBasis.optional(),
   }),
@@ -125,6 +133,9 @@ export const adhesiveSchema = z.discriminatedUnion('form', [
     hazards,
     does: z.array(z.enum(DEEDS)).default([]),
     bothFaces: z.boolean().default(false),
+    madeAhead: z.boolean().default(false),
+    tasks: z.array(z.enum(TASKS)).min(1).optional(),
+    film: z.string().min(3).optional(),
   }),
 ]);
 

@@ -1,19 +1,13 @@
-/**
- * Finds the model's constants from the bench outcomes by penalised likelihood: the chances that the model
- * gives to what is known to happen are made as large as they can be, each constant being drawn gently to
- * the middle of its stated range. The search is seeded, so the same outcomes give the same constants.
- */
+/** What the model says of the bench outcomes, as a function of its constants, and where each constant may lie. */
 import { bondLine, type Joint } from '../../src/core/joint/bond-line';
 import { DEFAULT_JOB, type Job } from '../../src/core/choose/job';
 import { liquidOf } from '../../src/core/adhesive/liquid';
 import { wetMargins } from '../../src/core/joint/margins';
-import { BOND_CONSTANTS, SEARCHED, type BondConstants } from '../../src/core/joint/constants';
-import { seededUniform } from '../../src/core/base/random';
+import { SEARCHED, type BondConstants } from '../../src/core/joint/constants';
 import { SAMPLES } from '../../src/core/choose/ranking';
 import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
-import { benchesOf, liquidsOf } from '../../src/core/choose/sampling';
+import { benchesOf, liquidsOf, middleBench } from '../../src/core/choose/sampling';
 import { sheetOf } from '../../src/core/paper/sheet';
-import { spreadMargin } from '../../src/core/joint/spread';
 import { holds } from '../../src/core/choose/tally';
 
 export interface Outcome {
@@ -69,6 +63,7 @@ export function answerer(
   const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, draws);
   const liquids = liquidsOf(adhesive, catalogue, draws);
   const liquid = liquidOf(adhesive, catalogue);
+  const bench = middleBench(job, sheetOf(job, catalogue), catalogue);
   const middle: Joint = {
     paper: {
       grammage: outcome.grammage,
@@ -79,7 +74,7 @@ export function answerer(
       contact: record.contact.middle,
     },
     substrate: { sorptivity: substrate.sorptivity.middle, faceStrength: substrate.faceStrength.middle },
-    adhesive: { ...liquid, coat: catalogue.techniques.get(setting.technique)!.coat.middle },
+    adhesive: { ...liquid, viscosity: liquid.drains, coat: catalogue.techniques.get(setting.technique)!.coat.middle },
     seconds: setting.seconds,
     evaporation: benches[0]!.evaporation,
   };
@@ -93,7 +88,7 @@ export function answerer(
       lifts += holds(margins.lift);
     }
     return {
-      spread: spreadMargin({ grammage: outcome.grammage, viscosity: liquid.viscosity, constants }),
+      spread: wetMargins(adhesive, liquid, bench, constants).spread,
       lift: joint.liftMargin,
       side: Math.log(joint.wetStrength / joint.faceStrength),
       gives: joint.gives,
@@ -125,68 +120,4 @@ export function isRight(outcome: Outcome, answer: Answer): { spread: boolean; li
 export function rounded(constants: BondConstants): BondConstants {
   const digits = (key: keyof BondConstants) => Number(constants[key].toPrecision(3));
   return { ...constants, ...Object.fromEntries(FREE.map((key) => [key, digits(key)])) };
-}
-
-/** How gently a constant is drawn to the middle of its range. */
-const PULL_TO_MIDDLE = 0.1;
-/** A chance below this is not clear enough: the search insists, because all outcomes must hold at once. */
-const CLEAR = 0.53;
-const INSIST = 40;
-const rangeOf = (key: Free) => RANGES[key] as readonly [low: number, high: number];
-
-/** What the search makes as small as it can: how far the outcomes are from clear, and the constants from their middles. */
-export function lossOf(outcomes: Outcomes, catalogue: Catalogue): (constants: BondConstants) => number {
-  const cases = outcomes.rows.map((row) => [row, answerer(row, outcomes, catalogue)] as const);
-  return (constants) => {
-    let total = 0;
-    for (const [row, answer] of cases) {
-      for (const chance of agreement(row, answer(constants)))
-        total += Math.max(0, CLEAR - chance) * INSIST - Math.log(chance);
-    }
-    for (const key of FREE) {
-      const [low, high] = rangeOf(key);
-      const place = Math.log((constants[key] * constants[key]) / (low * high)) / Math.log(high / low);
-      total += PULL_TO_MIDDLE * place * place;
-    }
-    return total;
-  };
-}
-
-export function fit(outcomes: Outcomes, catalogue: Catalogue, starts = 3): { constants: BondConstants; loss: number } {
-  const loss = lossOf(outcomes, catalogue);
-  const uniform = seededUniform(1925);
-  // Several starts, because the valley has side valleys; each start narrows its steps as it goes.
-  const found = Array.from({ length: starts }, () => descend(loss, uniform));
-  return found.reduce((best, one) => (one.loss < best.loss ? one : best));
-}
-
-const SCATTER = 1_500;
-const STEPS = 7_000;
-
-function descend(loss: (constants: BondConstants) => number, uniform: () => number) {
-  const change = (from: BondConstants, keys: readonly Free[], value: (key: Free) => number): BondConstants => ({
-    ...from,
-    ...Object.fromEntries(keys.map((key) => [key, value(key)])),
-  });
-  let best = { constants: BOND_CONSTANTS, loss: Infinity };
-  const consider = (constants: BondConstants) => {
-    const value = loss(constants);
-    if (value < best.loss) best = { constants, loss: value };
-  };
-  for (let i = 0; i < SCATTER; i += 1) {
-    consider(
-      change(BOND_CONSTANTS, FREE, (key) => rangeOf(key)[0] * Math.pow(rangeOf(key)[1] / rangeOf(key)[0], uniform())),
-    );
-  }
-  for (let i = 0; i < STEPS; i += 1) {
-    const reach = 0.5 * Math.pow(0.002, i / STEPS);
-    const changed = FREE.filter(() => uniform() < 0.4);
-    consider(
-      change(best.constants, changed, (key) => {
-        const [low, high] = rangeOf(key);
-        return Math.min(high, Math.max(low, best.constants[key] * Math.exp(reach * (uniform() * 2 - 1))));
-      }),
-    );
-  }
-  return best;
 }

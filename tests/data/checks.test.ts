@@ -4,7 +4,6 @@
  */
 import { describe, expect, test } from 'vitest';
 import { basesOf } from '../../src/components/checks/bases';
-import { constantsAtWall } from '../../src/components/checks/walls';
 import { catalogue } from '../../src/data/catalogue';
 import { CHECK_FUNCTIONS } from '../../src/data/check-functions';
 import { meets, runFormula, runOutcome } from '../../src/data/run-checks';
@@ -89,12 +88,6 @@ describe('what the page says of the checks as a whole', () => {
     ]);
     const all = basesOf(FORMULAS.map(({ row }) => row)).reduce((sum, { count }) => sum + count, 0);
     expect(all).toBe(FORMULAS.length);
-  });
-  test('a constant is at its wall when it is there to three figures', () => {
-    expect(constantsAtWall({ tearShare: 0.4, freshPull: 5.03, setExponent: 1.07, boardFace: 116 })).toEqual([
-      'tearShare',
-    ]);
-    expect(constantsAtWall({ freshPull: 5, setExponent: 3 })).toEqual(['freshPull', 'setExponent']);
   });
 });
 

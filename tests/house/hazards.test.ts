@@ -89,7 +89,7 @@ describe('every adhesive', () => {
     if (adhesive.form === 'dry' && adhesive.needsHeat) expect(shown).toContain('hot-iron');
     if (adhesive.undoneWithWater !== 'yes') expect(shown).toContain('valued-original');
     // what is not fit for children has its reason among the cautions
-    if (adhesive.childSafe === 'no') expect(shown.some((caution) => /fumes|hot-/.test(caution))).toBe(true);
+    if (adhesive.childSafe === 'no') expect(shown.some((caution) => /fumes|hot-|fungicide/.test(caution))).toBe(true);
   });
 });
 

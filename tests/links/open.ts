@@ -163,13 +163,17 @@ function openPlan<S extends FieldTable, A>(
   };
 }
 
-/** Until an answer that takes its time is there. */
-const loaded = ($isLoading: ReadableAtom<boolean>): Promise<void> =>
+/** Waits for an answer that is worked out in turns. */
+const loaded = (isLoading: ReadableAtom<boolean>): Promise<void> =>
   new Promise((resolve) => {
-    const stop = $isLoading.subscribe((isLoading) => {
-      // the answer is set after the word that it is there
-      if (!isLoading) setTimeout(() => (stop(), resolve()));
+    const stop = isLoading.listen((is) => {
+      if (!is) end();
     });
+    const end = () => {
+      stop();
+      resolve();
+    };
+    if (!isLoading.get()) end();
   });
 
 const NO_TRIALS = atom<readonly Trial[]>([]);
@@ -194,6 +198,11 @@ function openChooser(link: string, catalogue: Catalogue, usual: readonly Choice[
   };
 }
 
+/** A trial without what later shapes of the record have added: its number, and whether a name may be another's. */
+function asFirstShaped(trial: Trial) {
+  return { ...trial, version: 1, glues: trial.glues.map(({ doubtful: _doubtful, ...glue }) => glue) };
+}
+
 /** A link of a trial carries the whole trial, packed; it is held to what it unfolds to, before and after it is packed again. */
 async function openTrial(link: string): Promise<Opened> {
   const { trials, notes } = await fromLinkTail(link);
@@ -204,7 +213,8 @@ async function openTrial(link: string): Promise<Opened> {
     }),
   );
   return {
-    again: JSON.stringify(again.flat()),
+    // a trial is brought up to the record's present shape as it is read; the links were kept at the first
+    again: JSON.stringify(again.flat().map(asFirstShaped)),
     dropped: notes,
     answer: trials.map(
       ({ name, papers, glues, swatches }) =>

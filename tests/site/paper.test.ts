@@ -13,8 +13,7 @@ test('measured and kept on a phone, the paper is offered by every calculator and
     await page.getByRole('combobox', { name: 'Your paper is most like' }).selectOption('kraft');
     await page.getByRole('combobox', { name: 'Its weight' }).selectOption('pounds');
     await page.getByRole('textbox', { name: /^Basis weight/ }).fill('60');
-    await page.getByRole('combobox', { name: 'How it drinks' }).selectOption('drop');
-    expect(await page.getByRole('textbox', { name: /^Drops took/ }).inputValue()).toBe('');
+    await page.getByRole('button', { name: 'Clear the drops' }).tap();
     expect(await page.locator('#know-drops-error').innerText()).toMatch(/from 0.2 to 120.s/);
     await page.getByRole('button', { name: 'A drop touches: start' }).tap();
     await page.waitForTimeout(1200);
@@ -73,8 +72,6 @@ test('measured and kept on a phone, the paper is offered by every calculator and
 test('by keyboard alone: a bend, a damp square, and the grain is settled', async () => {
   await withPage({}, async (page) => {
     await open(page, `${SITE}paper/`);
-    await page.getByRole('button', { name: 'Show an example' }).focus();
-    await page.keyboard.press('Enter');
     await page.getByRole('combobox', { name: /^Bend it/ }).focus();
     await page.keyboard.press('ArrowDown');
     expect(await page.getByRole('combobox', { name: /^Bend it/ }).inputValue()).toBe('width');

@@ -12,5 +12,6 @@ export const CONSTANT_WORDS: Readonly<Record<keyof BondConstants, { name: string
   soakedWater: { name: 'Water per gram of fibre at which a sheet is soaked', unit: 'g/g' },
   holdingLayer: { name: 'Depth of paper next to the glue that resists together', unit: 'µm' },
   drainableShare: { name: 'Share of a coat’s water that suction can take', unit: '' },
+  bearingExponent: { name: 'How fast what a sheet bears grows with its weight (power)', unit: '' },
   brushedGrammage: { name: 'Sheet that just bears a full brush of 1 Pa·s', unit: 'g/m²' },
 };

@@ -121,19 +121,19 @@ export function judgements(): readonly Judgement[] {
     },
     {
       when: '“No heat” is asked, and it is cooked first but used cold',
-      takes: taken({ ...wet('pva'), needsHeat: true }, ['no-heat']),
+      takes: takenBy({ ...wet('pva'), needsHeat: true }, ['no-heat'], PLAIN),
     },
     {
       when: '“No heat” is asked, and its powder is wetted with hot water',
-      takes: taken(wet('methylcellulose'), ['no-heat']),
+      takes: takenBy(wet('methylcellulose'), ['no-heat'], PLAIN),
     },
     {
       when: '“Children in the room” is asked, and its powder is wetted with hot water',
-      takes: taken(wet('methylcellulose'), ['children']),
+      takes: takenBy(wet('methylcellulose'), ['children'], PLAIN),
     },
     {
       when: '“Children in the room” is asked, and it is cooked first but used cold',
-      takes: taken({ ...wet('wheat-starch'), needsHeat: true }, ['children']),
+      takes: takenBy({ ...wet('wheat-starch'), needsHeat: true }, ['children'], PLAIN),
     },
     { when: 'It gives off fumes', takes: taken({ ...PERFECT, hazards: ['mist'] }) },
     ...colours,

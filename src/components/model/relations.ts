@@ -109,12 +109,12 @@ export const RELATIONS: readonly Group[] = [
       {
         number: 15,
         tex: '\\eta_b = \\frac{\\eta}{1 + \\left(\\eta\\,\\dot\\gamma / \\tau\\right)^{k}}',
-        says: 'Under the brush it is thinner than at rest (in Pa·s): a Cross law, with one shear rate and one stress for every liquid, from memory.',
+        says: 'Under the brush it is thinner than at rest (in Pa·s): a Cross law, held to sixteen published points of a cellulose ether; cooked starch thins by a power law instead. What counts is the end of brushing, when the coat has given water to the sheet: particles have come closer together by then, and the second half of (14) grows without limit as they touch.',
       },
       {
         number: 16,
-        tex: 'm_{\\mathrm{spread}} = \\frac{W}{W_1\\,\\eta_b\\,d}',
-        says: 'What the sheet bears over what the tool asks of it. In proportion to its weight: a simplification, and the constant is fitted.',
+        tex: 'm_{\\mathrm{spread}} = \\frac{(W/W_1)^{b}}{\\eta_b\\,d}',
+        says: 'What the sheet bears over what the tool asks of it. It grows as a power of its weight; the power and the constant are fitted.',
       },
     ],
   },
@@ -123,8 +123,8 @@ export const RELATIONS: readonly Group[] = [
     relations: [
       {
         number: 17,
-        tex: 'm_{\\mathrm{hold}} = \\frac{G\\,s}{L}\\cdot\\frac{k_h}{\\min(2,\\max(0.7,\\sqrt{W/100}))\\;k_f\\,k_d}',
-        says: 'The dry film over the least that a sound joint needs, times how well the adhesive holds on such a face; more is asked by stiff sheets, by use that bends and by damp. A film that could not form in the cold counts for less. A plain estimate of ours, not fitted to anything.',
+        tex: 'm_{\\mathrm{hold}} = \\frac{G\\,s}{L}\\cdot\\frac{k_h}{k_t\\,\\min(2,\\max(0.7,(W/100)^{q/2}))\\;k_f\\,k_d}',
+        says: 'The dry film over the least that a sound joint needs, times how well the adhesive holds on such a face; the task says how much it bears and how far that grows with the weight of the sheet; more is asked by use that bends and by damp. A film that could not form in the cold counts for less. A plain estimate of ours, not fitted to anything.',
       },
       {
         number: 18,
@@ -134,7 +134,7 @@ export const RELATIONS: readonly Group[] = [
       {
         number: 19,
         tex: '\\kappa = \\frac{6\\,\\varepsilon\\,(1+m)^2}{h\\left(3(1+m)^2 + (1+mn)\\left(m^2 + \\frac{1}{mn}\\right)\\right)}, \\qquad m_{\\mathrm{flat}} = \\frac{y\\,\\ell}{\\kappa\\,\\ell^2/8}',
-        says: 'Two plies that grow by different amounts bend each other. The margin is the bow that is let pass over the bow that comes. On a ground that bends with use, the growth before pressing is held against what shows as cockling.',
+        says: 'Two plies that grow by different amounts bend each other. The margin is the bow that is let pass over the bow that comes. Where the other side is lined too, a share of the bow is left. On a ground that bends with use, the growth that is left after pressing is held against what shows as cockling.',
         source: 'timoshenko-1925',
       },
     ],

@@ -45,6 +45,12 @@ export const SYMBOLS: readonly Sign[] = [
   { tex: '\\eta_0', means: 'viscosity of the liquid between the particles', unit: 'mPa·s', from: POT },
   { tex: '\\theta_i,\\ z_i', means: 'power of a thickener, and its per cent by mass', unit: '', from: POT },
   { tex: '\\varphi', means: 'share of the volume that is particles', unit: '', from: POT },
+  {
+    tex: 'k_t,\\ q',
+    means: 'what the task asks of the joint, and how far that grows with the sheet’s weight',
+    unit: '×',
+    from: 'the task',
+  },
   { tex: 'k_h', means: 'hold on a face of this kind', unit: '× porous', from: 'the adhesive’s record' },
   { tex: 't_g', means: 'time until a hot coat gels', unit: 's', from: 'Newton’s law of cooling; endless for others' },
   {
@@ -93,6 +99,7 @@ export const CONSTANT_SYMBOLS: Readonly<Record<keyof BondConstants, string>> = {
   holdingLayer: 'H',
   drainableShare: '\\alpha',
   brushedGrammage: 'W_1',
+  bearingExponent: 'b',
 };
 
 export interface FixedConstant {

@@ -2,16 +2,11 @@
  * From a recipe to a liquid. A mix is never typed in as one more material: its solids, density and
  * viscosity follow from what went into the pot.
  */
+import { draggingViscosity, type Flowing } from './flow';
 import { gramsOf, mix, type Part } from './mixture';
 import type { Range } from '../base/quantity';
 import type { Catalogue, Ingredient, WetAdhesive } from '../records/records';
-import {
-  brushingViscosity,
-  dispersionViscosity,
-  RANDOM_PACKING,
-  solutionViscosity,
-  thickeningPower,
-} from './viscosity';
+import { dispersionViscosity, RANDOM_PACKING, solutionViscosity, thickeningPower } from './viscosity';
 
 /** Which of the uncertain things a number belongs to, so that one draw moves them together. */
 export type Uncertain = 'solids' | 'viscosity' | 'grab' | 'film';
@@ -28,8 +23,16 @@ export interface Liquid {
   readonly density: number;
   /** mPa·s at rest, 20 °C */
   readonly viscosity: number;
-  /** mPa·s under a brush */
+  /** mPa·s of the liquid between the particles, as water drains from it: what the label owes to particles left out */
+  readonly drains: number;
+  /** mPa·s under a brush, before it has lost any water */
   readonly underBrush: number;
+  /** what its flow under a brush follows from */
+  readonly flow: Flowing;
+  /** how much its film shows where it comes through, 0–1 */
+  readonly shows: number;
+  /** share of the dry film that was particles, too large for the pores of a close sheet, 0–1 */
+  readonly particleSolids: number;
   /** solids share at which the joint grabs */
   readonly grabSolids: number;
   /** dry g/m² that a sound joint needs */
@@ -40,6 +43,15 @@ export interface Liquid {
   /** °C; absent when it does not gel */
   readonly gelsAt?: number;
 }
+
+/** How much a film shows where it has come through, 0–1: PVA stains and shines, starch hardly, ethers least. Estimate. */
+export const SHOWING = { yes: 1, partly: 0.35, no: 0.12 } as const;
+
+/**
+ * The liquid between the particles of a dispersion, as water drains through it, mPa·s. What makes one dispersion
+ * thicker than another sits on its particles and does not hold water back. Estimate.
+ */
+export const SERUM_DRAINS = 10_000;
 
 interface Measured {
   readonly ingredient: Ingredient;
@@ -103,12 +115,31 @@ export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw
     volumeFraction: Math.min(particleShare, RANDOM_PACKING * 0.98),
     continuousMilliPascalSeconds: solutionViscosity(Math.min(strength, 15)),
   });
+  const draining = inPot.reduce((sum, item) => sum + (drainingGiven(item, draw) * 100) / between, 0);
+  const pastes = inPot.flatMap((item) => {
+    const { thickening } = item.ingredient;
+    return thickening.law === 'solution' && thickening.flowIndex
+      ? [{ given: strengthGiven(item, draw), index: draw(thickening.flowIndex, 'viscosity') }]
+      : [];
+  });
+  const pasted = pastes.reduce((sum, { given }) => sum + given, 0);
+  const flow: Flowing = {
+    particles: particleVolume / whole.mass,
+    between: (solidVolume - particleVolume + carrierVolume) / whole.mass,
+    strength: Math.min(strength, 15),
+    pasteShare: strength > 0 ? (pasted * 100) / between / strength : 0,
+    flowIndex: pasted > 0 ? pastes.reduce((sum, { given, index }) => sum + given * index, 0) / pasted : 1,
+  };
   return {
     solids: whole.solidsFraction,
     volumeSolids: solidVolume / (solidVolume + carrierVolume),
     density: whole.density,
     viscosity,
-    underBrush: brushingViscosity(viscosity),
+    drains: solutionViscosity(Math.min(draining, 15)),
+    underBrush: draggingViscosity(flow, 0),
+    flow,
+    shows: weighted(({ shows }) => shows && SHOWING[shows]) ?? 0,
+    particleSolids: whole.solids > 0 ? particleGrams / whole.solids : 0,
     grabSolids: weighted((ingredient) => ingredient.grabSolids && draw(ingredient.grabSolids, 'grab')) ?? 1,
     leastDryCoat: weighted((ingredient) => ingredient.leastDryCoat && draw(ingredient.leastDryCoat, 'film')) ?? 1,
     carrier: inPot.some(({ ingredient }) => ingredient.liquid === 'alcohol') ? 'alcohol' : 'water',
@@ -137,4 +168,19 @@ function strengthGiven({ ingredient, part }: Measured, draw: Draw): number {
       return thickeningPower(serum, 100) * part.grams * (1 - part.solids);
     }
   }
+}
+
+/** Below this flow index a paste is a soft gel, and holds its water as if it were this many times thicker. Estimate. */
+const GEL_INDEX = 0.6;
+const GEL_HOLDS = 30;
+
+/** The same as water drains: a dispersion counts with an ordinary serum, however thick its label says it is. */
+function drainingGiven(item: Measured, draw: Draw): number {
+  const { thickening } = item.ingredient;
+  if (thickening.law === 'solution' && thickening.flowIndex && thickening.flowIndex.middle < GEL_INDEX) {
+    const held = draw(thickening.viscosity, 'viscosity') * GEL_HOLDS;
+    return thickeningPower(held, thickening.percent) * item.part.grams * item.part.solids;
+  }
+  if (thickening.law !== 'dispersion') return strengthGiven(item, draw);
+  return thickeningPower(SERUM_DRAINS, 100) * item.part.grams * (1 - item.part.solids);
 }

@@ -3,6 +3,7 @@ import { adhesiveName, VERDICT_WORDS } from './answer-words';
 import type { Ranked } from './finding';
 import { DEFAULT_JOB, type Job, type Need } from './job';
 import type { Catalogue } from '../records/records';
+import type { Task } from '../records/task';
 
 /** What a sentence can say of one adhesive for one job. */
 export const SAYINGS = [
@@ -30,8 +31,8 @@ export interface Claim {
   /** id of the adhesive that `ahead`, `behind`, `longer` and `shorter` compare with */
   readonly than?: string;
   readonly needs?: readonly Need[];
-  /** what is being done, where the job knows tasks */
-  readonly task?: string;
+  /** what is being done; to cover when left out */
+  readonly task?: Task;
 }
 
 const COMPARES: readonly Saying[] = ['ahead', 'behind', 'longer', 'shorter'];

@@ -13,8 +13,9 @@ import { problemWith, usualOf, type Field, type FieldTable, type PlanOf } from '
 import { SIZINGS, SURFACES, type JobPaper } from '../paper/asked-paper';
 import { PAPER_LIMITS } from '../paper/limits';
 import { caliperProblem } from '../paper/misfit';
-import { ADHESIVE, GROUND, PAPER_KIND, TOOL } from '../records/kinds';
+import { GROUND, PAPER_KIND, TOOL } from '../records/kinds';
 import type { Catalogue } from '../records/records';
+import { TASKS, type Task } from '../records/task';
 
 export const NEEDS = [
   'undo',
@@ -27,10 +28,16 @@ export const NEEDS = [
   'no-heat',
   'food',
   'valued',
+  'slow',
+  'quick',
+  'strong',
+  'no-strike-through',
 ] as const;
 export type Need = (typeof NEEDS)[number];
 
 export interface Job {
+  /** what is being done; to cover when left out, as in links made before tasks were asked for */
+  readonly task?: Task;
   readonly paper: JobPaper;
   readonly substrate: string;
   readonly widthMm: number;
@@ -43,8 +50,10 @@ export interface Job {
   readonly humidity: number;
   /** technique id */
   readonly tool: string;
-  /** adhesive ids; all when empty */
+  /** ids of adhesives, of ingredients to mix them from, and of tools; everything when empty */
   readonly atHand: readonly string[];
+  /** whether the other side is lined too; as the task has it when left out */
+  readonly lined?: boolean;
 }
 
 /** What is asked of the sheet, which a job holds apart. */
@@ -86,8 +95,20 @@ export const JOB_PAPER_FIELDS = {
   },
 } as const satisfies Readonly<Record<keyof JobPaper, Field>>;
 
+/** Whether this id is something that can lie on a bench: an adhesive, an ingredient or a tool. */
+export const isThing = (id: string, { adhesives, ingredients, techniques }: Catalogue): boolean =>
+  adhesives.has(id) || ingredients.has(id) || techniques.has(id);
+
 /** Fixed order: links are written in it. */
 export const JOB_FIELDS = {
+  task: {
+    kind: 'one-of',
+    key: 'task',
+    label: 'What you are doing',
+    what: 'What is being done',
+    of: TASKS,
+    optional: true,
+  },
   ...JOB_PAPER_FIELDS,
   substrate: {
     kind: 'text',
@@ -133,7 +154,7 @@ export const JOB_FIELDS = {
     key: 'rh',
     label: 'Humidity',
     what: 'The humidity',
-    ...{ low: 5, high: 95, unit: '%', usual: 50 },
+    ...{ low: 5, high: 100, unit: '%', usual: 50 },
   },
   tool: {
     kind: 'text',
@@ -151,8 +172,15 @@ export const JOB_FIELDS = {
     what: 'What is at hand',
     pattern: RECORD_ID,
     most: 60,
-    record: { ...ADHESIVE, called: 'adhesives' },
+    record: { called: 'adhesives', isOne: (id: string, catalogue: Catalogue) => isThing(id, catalogue) },
     usual: [],
+  },
+  lined: {
+    kind: 'yes-no',
+    key: 'lined',
+    label: 'Is the other side lined too?',
+    what: 'Whether the other side is lined',
+    optional: true,
   },
 } as const satisfies Readonly<Record<keyof JobPaper | Exclude<keyof Job, 'paper'>, Field>>;
 
@@ -175,10 +203,13 @@ export function jobOfPlan(plan: JobPlan): Job {
 
 export const DEFAULT_JOB: Job = jobOfPlan(usualOf(JOB_FIELDS));
 
-/** Seconds most people need to lay a piece of this size: an A4 sheet about 20 s. Common practice, no source. */
+/**
+ * Seconds most people need to lay a piece of this size: a strip 5 s, an A4 sheet about 20 s, a square metre a minute,
+ * for it is rolled down a part at a time. Common practice, no source.
+ */
 export function placingSeconds(widthMm: number, heightMm: number): number {
   const squareMetres = (widthMm * heightMm) / 1e6;
-  return Math.min(300, Math.round(10 + 160 * squareMetres));
+  return Math.min(300, Math.max(3, Math.round(56 * Math.pow(squareMetres, 0.37))));
 }
 
 const entriesOf = (job: Job): readonly (readonly [name: JobField, field: Field, value: unknown])[] => {

@@ -3,14 +3,15 @@
  * of the shelf or what a person may need of it. Quick enough for every key that is pressed.
  */
 import type { Job } from './job';
+import { ENSEMBLE, SETS } from '../joint/ensemble';
 import { wetMargins } from '../joint/margins';
 import type { Catalogue, WetAdhesive } from '../records/records';
 import { benchesOf, liquidsOf } from './sampling';
 import { sheetOf } from '../paper/sheet';
 import { tally, type Tally } from './tally';
 
-/** As many draws as the chooser takes (see ranking.ts). */
-const DRAWS = 96;
+/** As many draws as the chooser takes (see ranking.ts), each with its own constants. */
+const DRAWS = 64;
 
 /** Chances, margins and slip times. The job's paper, substrate and tool must be in the catalogue. */
 export function judge(adhesive: WetAdhesive, job: Job, catalogue: Catalogue): Tally {
@@ -18,7 +19,7 @@ export function judge(adhesive: WetAdhesive, job: Job, catalogue: Catalogue): Ta
   // Liquids are kept by catalogue and id, and a mix that is being tried has no id of its own: a fresh catalogue, then.
   const liquids = liquidsOf(adhesive, { ...catalogue }, DRAWS);
   return tally(
-    (draw) => wetMargins(adhesive, liquids[draw]!, benches[draw]!),
+    (draw) => wetMargins(adhesive, liquids[draw]!, benches[draw]!, ENSEMBLE[draw % SETS]!),
     DRAWS,
     () => 0,
   );

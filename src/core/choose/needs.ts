@@ -24,12 +24,12 @@ export function askedFor(
   if (needs.has('long-lived')) {
     if (adhesive.longLived === 'no') out('long-lived', 'It does not last: it yellows, stains or lets go with age.');
     else if (adhesive.longLived === 'partly')
-      off(0.85, 'long-lived', 'How well it ages depends on the make: look for one that is acid-free.');
+      off(0.9, 'long-lived', 'How well it ages depends on the make: look for one that is acid-free.');
     else pro('long-lived', 'It is acid-free and ages well.');
   }
   if (needs.has('flexes') && adhesive.flexes !== 'yes') {
     off(
-      adhesive.flexes === 'partly' ? 0.9 : 0.6,
+      adhesive.flexes === 'partly' ? 0.85 : 0.6,
       'flexes',
       adhesive.flexes === 'partly'
         ? 'It flexes less well than a vinyl film.'
@@ -43,6 +43,7 @@ export function askedFor(
       adhesive.bearsDamp === 'partly' ? 'Damp softens it.' : 'Damp lets it go, or grows mould on it.',
     );
   }
+  if (needs.has('strong') && adhesive.hold.porous < 0.8) off(0.7, 'strong', 'It is a weak adhesive by itself.');
   if (needs.has('children')) {
     if (adhesive.childSafe === 'no') out('children', 'Not with children in the room: heat, fumes or solvent.');
     else if (adhesive.childSafe === 'partly') off(0.8, 'children', 'An adult prepares it; children can use it.');

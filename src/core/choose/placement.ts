@@ -1,37 +1,58 @@
-/** Who gets the glue, with what, and when the sheet goes down. Common practice throughout. */
+/** A method in the words of the bench: who gets the glue, with what, and when the sheet goes down. */
 import type { Finding, Placement } from './finding';
+import type { Method } from './method';
 import type { Catalogue, Substrate } from '../records/records';
+import type { Task } from '../records/task';
+import { taskOf } from './sampling';
 
-/** At or below this a sheet is too weak when wet for a brush, whatever the glue. Common practice, no source. */
-export const FINGERTIP_GRAMMAGE = 30;
+/** At or below this weight a wet sheet tears when it is lifted. Common practice, no source. */
+export const LIGHT_GRAMMAGE = 30;
 
-const PAPER = 'the back of the paper';
+const SHEETS: Partial<Readonly<Record<Task, string>>> = {
+  mend: 'the mending strip',
+  hinge: 'the end of the hinge',
+  'line-sheet': 'the lining',
+  label: 'the back of the label',
+  'tip-in': 'the edge of the leaf',
+  'join-boards': 'the edge of the board',
+};
+
+/** What the glue goes on when it is the sheet's turn, as a sentence calls it. */
+export const calledSheet = (task: Task): string => SHEETS[task] ?? 'the back of the paper';
 
 /** What lies under the sheet, as a sentence calls it. */
-export const calledBelow = (substrate: Substrate): string =>
-  /board/.test(substrate.id) ? 'the board' : 'the surface below';
+export const calledBelow = (substrate: Substrate, task: Task): string =>
+  task === 'line-spine'
+    ? 'the spine'
+    : task === 'mend'
+      ? 'the edges of the tear'
+      : /board/.test(substrate.id)
+        ? 'the board'
+        : 'the surface below';
 
-export function placementOf(facts: Omit<Finding, never>, catalogue: Catalogue): Placement {
-  const { adhesive, job, sheet, chances, slipSeconds, needed } = facts;
+/** Who gets the glue by this method, as a sentence calls it: "the back of the paper". */
+export const gluedFace = ({ face }: Method, task: Task, substrate: Substrate): string =>
+  ({
+    sheet: calledSheet(task),
+    'sheet-on-support': `${calledSheet(task)}, laid out on glass or film`,
+    ground: `${calledBelow(substrate, task)}, not the paper`,
+    both: 'both faces',
+  })[face];
+
+export function placementOf(
+  { method, job, sheet, slipSeconds, needed, adhesive }: Finding,
+  catalogue: Catalogue,
+): Placement {
+  const task = taskOf(job);
   const late = slipSeconds.p50 < needed;
-  if (adhesive.form === 'dry') {
-    const glueGoesOn = adhesive.bothFaces ? 'both faces' : PAPER;
-    return { glueGoesOn, tool: adhesive.appliedWith, relaxMinutes: 0, placeBeforeContact: late };
-  }
   const substrate = catalogue.substrates.get(job.substrate)!;
-  const light = sheet.grammage.middle <= FINGERTIP_GRAMMAGE;
-  const drags = chances.spread < 0.5;
-  const below = substrate.takesGlue && (drags || light || sheet.harmedByWater);
-  const tool =
-    catalogue.techniques.get(light && job.tool === 'brush-full' ? 'fingertip' : job.tool) ??
-    catalogue.techniques.get(job.tool)!;
-  // A sheet wetted by a slow, watery paste grows; it is laid once it has stopped, or it wrinkles.
-  const grows = slipSeconds.p50 > 120 && !sheet.harmedByWater && !below;
+  const glueGoesOn = gluedFace(method, task, substrate);
+  const light = adhesive.form === 'wet' && sheet.grammage.middle <= LIGHT_GRAMMAGE;
   return {
-    glueGoesOn: below ? `${calledBelow(substrate)}, not the paper` : PAPER,
-    tool: tool.id,
-    coat: tool.coat,
-    relaxMinutes: !grows ? 0 : sheet.grain === 'none' ? 2 : sheet.grammage.middle > 150 ? 5 : 3,
+    glueGoesOn,
+    tool: method.tool,
+    ...(method.coat && { coat: method.coat }),
+    relaxMinutes: method.wait === 'relax' ? Math.round(method.minutes) : 0,
     placeBeforeContact: light || late,
   };
 }

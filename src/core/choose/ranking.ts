@@ -1,31 +1,53 @@
 /**
- * From a job to an order. Every adhesive is tried on many possible versions of the job, drawn evenly
- * from the stated ranges and the same for every visitor; a chance is the share that holds, softened by
- * how far the model itself may be off. Nothing here is random, so a link gives the same answer anywhere.
+ * From a job to an order. Every adhesive is tried by every method that the task and the ground allow, on many
+ * possible versions of the job, drawn evenly from the stated ranges and the same for every visitor; a chance is the
+ * share that holds. The best method stands for the adhesive. Nothing here is random, so a link gives the same answer
+ * anywhere.
  */
+import type { Liquid } from '../adhesive/liquid';
+import { isAtHand } from './at-hand';
+import { kindOf } from './kind';
 import type { Ranked, Verdict } from './finding';
 import type { Bench, Margins } from '../joint/bench';
 import { settleJob, type Job, type SettledJob } from './job';
-import { dryMargins, wetMargins } from '../joint/margins';
+import { ENSEMBLE, SETS } from '../joint/ensemble';
+import { dryMargins, easeOf, wetMargins, type DryPoint, type Ease } from '../joint/margins';
+import { methodsFor, type Bringable } from './method';
 import { placementOf } from './placement';
 import type { Adhesive, Catalogue } from '../records/records';
-import { benchesOf, dryPointsOf, liquidsOf, secondsNeeded } from './sampling';
+import {
+  benchesOf,
+  dryPointsOf,
+  liquidsOf,
+  middleBench,
+  middleLiquid,
+  secondsNeeded,
+  taskOf,
+  type Bringing,
+} from './sampling';
 import { sheetOf, type Sheet } from '../paper/sheet';
 import { suitability } from './suitability';
-import { tally, type Chances } from './tally';
+import { heldBy, meanHeld, tally, type Chances } from './tally';
+import { TASK_TRAITS } from '../records/task';
 import { atOnce, type InTurns } from '../base/turns';
 
-/** Draws per adhesive: twice as many change 99 chances in 100 by less than 0.02, and none seen by more than 0.05. */
-export const SAMPLES = 96;
-/** What the ranking takes off where a thing goes wrong but the bench has a way round it. Judgements of ours. */
+/** Draws per adhesive and method. */
+export const SAMPLES = 64;
+/** What the ranking takes off where a thing goes wrong but a hand has a way round it. Judgements of ours. */
 export const COST = {
-  /** the sheet cannot be brushed, but the board can be brushed instead */
-  brushTheBoard: 0.3,
-  /** a wet sheet has to be lifted and does not come clean */
-  noSecondGo: { wet: 0.85, dry: 0.4 },
+  /** it has to be lifted and does not come clean; times how much the task wants a second go */
+  noSecondGo: { wet: 0.85, dry: 0.3 },
   /** it grabs before it is placed; dry films are laid from one edge, which gets round most of it */
-  grabsEarly: { wet: 0.35, dry: 0.15 },
+  grabsEarly: { wet: 1, drySmall: 0.12, dryLarge: 0.75 },
+  /** it wrinkles because it still grows when it is laid; more when it must lie flat */
+  wrinkles: { usual: 0.25, flat: 0.4 },
 } as const;
+/** Growth after laying that a hand can just brush out, mm. Estimate. */
+const BRUSHED_OUT_MM = 6;
+/** A second method is told when its chance comes this near. */
+const CLOSE = 0.05;
+/** In the order, another of a kind that stands higher counts this much: the first places name different things. */
+const NEXT_OF_A_KIND = 0.8;
 
 /** Every adhesive of the catalogue for a job that is settled, best first, stopping after each. `samples` 1–1000. */
 export function* rankInTurns(
@@ -34,13 +56,13 @@ export function* rankInTurns(
   samples: number = SAMPLES,
 ): InTurns<readonly Ranked[]> {
   const sheet = sheetOf(job, catalogue);
-  const benches = benchesOf(job, sheet, catalogue, samples);
+  const benches = benchKeeper(job, sheet, catalogue, samples);
   const ranked: Ranked[] = [];
   for (const adhesive of catalogue.adhesives.values()) {
     yield;
     ranked.push(judge(adhesive, job, sheet, benches, catalogue));
   }
-  return ranked.sort(bestFirst);
+  return inOrder(ranked);
 }
 
 /**
@@ -53,54 +75,194 @@ export const rank = (job: Job, catalogue: Catalogue, samples: number = SAMPLES):
 const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);
 
 /** What is at hand first, what is ruled out last, else by chance; ties by id, so that they fall alike everywhere. */
-export const bestFirst = (a: Ranked, b: Ranked): number =>
+const bestFirst = (a: Ranked, b: Ranked): number =>
   Number(b.atHand) - Number(a.atHand) ||
   last(a) - last(b) ||
   b.chance - a.chance ||
   (a.adhesiveId < b.adhesiveId ? -1 : 1);
 
-/** Can the board be brushed instead of the sheet. */
-export const canBrushBoard = (adhesive: Adhesive, job: Job, catalogue: Catalogue): boolean =>
-  adhesive.form === 'wet' && catalogue.substrates.get(job.substrate)!.takesGlue;
-
-/** The four chances weighed up as one, with what the bench can do about each. */
-export function weighedUp(held: Chances, form: Adhesive['form'], boardCanBeBrushed: boolean): number {
-  const spread = 1 - (boardCanBeBrushed ? COST.brushTheBoard : 1) * (1 - held.spread);
-  const lift = 1 - COST.noSecondGo[form] * (1 - held.lift);
-  return spread * lift * held.bond * held.flat;
+/**
+ * The order shown: by chance, but the second and third strength of one kind give way to other kinds that do nearly
+ * as well, so that the first places of a list tell different things. First place is always the best chance.
+ */
+export function inOrder<R extends Ranked>(ranked: readonly R[]): R[] {
+  const seen = new Map<string, number>();
+  const counts = new Map<R, number>();
+  const sorted = [...ranked].sort(bestFirst);
+  for (const one of sorted) {
+    const before = seen.get(one.kind) ?? 0;
+    seen.set(one.kind, before + 1);
+    counts.set(one, one.chance * NEXT_OF_A_KIND ** before);
+  }
+  return sorted.sort(
+    (a, b) =>
+      Number(b.atHand) - Number(a.atHand) || last(a) - last(b) || counts.get(b)! - counts.get(a)! || bestFirst(a, b),
+  );
 }
 
-function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: readonly Bench[], catalogue: Catalogue): Ranked {
-  const needed = secondsNeeded(job);
-  const brushBoard = canBrushBoard(adhesive, job, catalogue);
-  const found = tally(marginsOn(adhesive, benches, catalogue), benches.length, (margins, held) => {
-    const inTime = margins.slipSeconds < needed ? 1 - COST.grabsEarly[adhesive.form] : 1;
-    return inTime * weighedUp(held, adhesive.form, brushBoard);
-  });
+/** The chances weighed up as one: what fails takes off its weight. */
+export function weighedUp(held: Chances, weights: Chances): number {
+  const left = (thing: keyof Chances) => 1 - weights[thing] * (1 - held[thing]);
+  return (
+    left('spread') *
+    left('reach') *
+    left('place') *
+    left('lift') *
+    left('grab') *
+    left('strike') *
+    left('bond') *
+    left('flat')
+  );
+}
+
+/** How much each thing counts for this job, with this form of adhesive. */
+export function weightsOf(job: Job, form: Adhesive['form']): Chances {
+  const traits = TASK_TRAITS[taskOf(job)];
+  const needs = new Set(job.needs);
+  return {
+    spread: 1,
+    reach: 1,
+    place: form === 'wet' ? COST.grabsEarly.wet : rolledDown(job),
+    lift: COST.noSecondGo[form] * traits.secondGo,
+    grab: needs.has('quick') ? Math.max(0.8, traits.grab) : traits.grab,
+    strike: needs.has('no-strike-through') ? 1 : traits.strike,
+    bond: 1,
+    flat: 1,
+  };
+}
+
+/** A film is rolled down from one edge, which is easy with a hand's breadth and hard with a square metre. */
+function rolledDown({ widthMm, heightMm }: Job): number {
+  const large = (widthMm * heightMm) / 1e6 / HARD_TO_ROLL;
+  return COST.grabsEarly.drySmall + (COST.grabsEarly.dryLarge - COST.grabsEarly.drySmall) * (large / (1 + large));
+}
+/** m². Estimate. */
+const HARD_TO_ROLL = 0.2;
+
+/** Benches by method, each made once for all adhesives. */
+type BenchKeeper = (bringing: Bringing) => readonly Bench[];
+
+function benchKeeper(job: Job, sheet: Sheet, catalogue: Catalogue, samples: number): BenchKeeper {
+  const kept = new Map<string, readonly Bench[]>();
+  return (bringing) => {
+    const { face, minutes } = bringing.way;
+    const key = `${bringing.tool.id} ${face} ${minutes}`;
+    let benches = kept.get(key);
+    if (!benches) kept.set(key, (benches = benchesOf(job, sheet, catalogue, samples, bringing)));
+    return benches;
+  };
+}
+
+function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: BenchKeeper, catalogue: Catalogue): Ranked {
+  const weights = weightsOf(job, adhesive.form);
   const fit = suitability(adhesive, job, sheet, catalogue);
-  const chance = found.together * fit.share;
-  const facts = { adhesive, job, sheet, needed, fit, ...found } as const;
+  const needs = new Set(job.needs);
+  const combine = (margins: Margins, held: Chances): number => {
+    const grown = (margins.growsMm / BRUSHED_OUT_MM) ** 2;
+    const wrinkles = COST.wrinkles[needs.has('flat') ? 'flat' : 'usual'] * (grown / (1 + grown));
+    const quick = needs.has('quick') && adhesive.form === 'wet' ? 1 / (1 + margins.slipSeconds / QUICK_SECONDS) : 1;
+    return weighedUp(held, weights) * (1 - wrinkles) * quick;
+  };
+  const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, job, sheet, catalogue));
+  const asked = marginsOf(adhesive, catalogue, job);
+  // A few draws tell which methods are worth the whole: one that falls far behind cannot be the best of all.
+  const screened = methods.map((bringable) => {
+    const some = benches(bringable.bringing);
+    let sum = 0;
+    let count = 0;
+    for (let draw = SCREEN_FROM; draw < some.length; draw += SCREEN_EVERY, count += 1) {
+      const margins = asked(draw, some);
+      sum += combine(margins, heldBy(margins));
+    }
+    return { bringable, level: (sum / Math.max(1, count)) * bringable.usual };
+  });
+  screened.sort((a, b) => b.level - a.level);
+  const worth = screened.filter(({ level }, i) => i < MOST_TRIED && level >= screened[0]!.level - SCREEN_GAP);
+  const tried = worth.map(({ bringable }): Tried => {
+    const all = benches(bringable.bringing);
+    const draws = all.map((_, draw) => asked(draw, all));
+    const together = draws.reduce((sum, margins) => sum + combine(margins, heldBy(margins)), 0) / draws.length;
+    return { bringable, draws, chance: together * bringable.usual * fit.share };
+  });
+  tried.sort((a, b) => b.chance - a.chance);
+  const [best, ...rest] = tried as [Tried, ...Tried[]];
+  const near = rest.find(
+    ({ bringable: { method }, chance }) =>
+      chance > best.chance - CLOSE &&
+      (method.face !== best.bringable.method.face || method.tool !== best.bringable.method.tool),
+  );
+  const { chance, draws } = best;
+  const found = tally((draw) => draws[draw]!, draws.length, combine);
+  const { method } = best.bringable;
+  const needed = secondsNeeded(job);
+  const said = suitability(adhesive, job, sheet, catalogue, adhesive.form === 'wet' ? method.tool : job.tool);
+  const { together: _together, ...told } = found;
+  const facts = { adhesive, job, sheet, method, weights, needed, fit: said, ...told } as const;
   return {
     adhesiveId: adhesive.id,
     verdict: fit.verdict ?? verdictOf(chance),
     chance,
+    method,
+    ...(near && {
+      other: { method: near.bringable.method, chance: near.chance, chances: meanHeld(near.draws) },
+    }),
     chances: found.chances,
+    weights,
     slipSeconds: found.slipSeconds,
+    openSeconds: found.openSeconds,
     margins: found.margins,
     gives: found.gives,
     placement: placementOf(facts, catalogue),
-    atHand: job.atHand.length === 0 || job.atHand.includes(adhesive.id),
+    atHand: isAtHand(adhesive, job.atHand, catalogue),
+    kind: kindOf(adhesive, catalogue),
     facts,
   };
 }
 
-function marginsOn(adhesive: Adhesive, benches: readonly Bench[], catalogue: Catalogue): (sample: number) => Margins {
+interface Tried {
+  readonly bringable: Bringable;
+  readonly draws: readonly Margins[];
+  readonly chance: number;
+}
+
+/** Where something has to hold quickly, a slip this long is half as good. Estimate. */
+const QUICK_SECONDS = 300;
+
+/** Seconds for which a coat of this stays open on the sheet, at the middle of everything; 0 where nothing is brushed. */
+function staysOpen(adhesive: Adhesive, job: Job, sheet: Sheet, catalogue: Catalogue): number {
+  if (adhesive.form === 'dry') return 0;
+  return wetMargins(adhesive, middleLiquid(adhesive, catalogue), middleBench(job, sheet, catalogue)).openSeconds;
+}
+
+/** Draws that screen a method: every eighth, from the fourth. */
+const SCREEN_FROM = 3;
+const SCREEN_EVERY = 8;
+/** Methods that fall this far behind on those are not tried on all draws; nor more than three are. */
+const SCREEN_GAP = 0.06;
+const MOST_TRIED = 3;
+
+/** Each draw has its own set of constants, so that a chance carries what the model does not know. */
+function marginsOf(
+  adhesive: Adhesive,
+  catalogue: Catalogue,
+  { celsius }: Job,
+): (draw: number, benches: readonly Bench[]) => Margins {
   if (adhesive.form === 'dry') {
-    const points = dryPointsOf(adhesive, benches.length);
-    return (sample) => dryMargins(adhesive, points[sample]!, benches[sample]!);
+    let points: readonly DryPoint[] = [];
+    return (draw, benches) => {
+      if (points.length !== benches.length) points = dryPointsOf(adhesive, benches.length);
+      return dryMargins(adhesive, points[draw]!, benches[draw]!, ENSEMBLE[draw % SETS]!);
+    };
   }
-  const liquids = liquidsOf(adhesive, catalogue, benches.length);
-  return (sample) => wetMargins(adhesive, liquids[sample]!, benches[sample]!);
+  const eased: Ease[] = [];
+  let liquids: readonly Liquid[] = [];
+  return (draw, benches) => {
+    if (liquids.length !== benches.length) liquids = liquidsOf(adhesive, catalogue, benches.length);
+    const liquid = liquids[draw]!;
+    const constants = ENSEMBLE[draw % SETS]!;
+    const ease = (eased[draw] ??= easeOf(adhesive, liquid, celsius, constants));
+    return wetMargins(adhesive, liquid, benches[draw]!, constants, ease);
+  };
 }
 
 /** Words for a chance; the steps are ours. */

@@ -7,7 +7,10 @@ export function reasonsFor(facts: Finding): readonly Reason[] {
   const all = [
     ...facts.fit.notes,
     spreadReason(facts),
-    liftReason(facts),
+    ...(facts.weights.lift > 0 ? [liftReason(facts)] : []),
+    ...reachReason(facts),
+    ...strikeReason(facts),
+    ...grabReason(facts),
     slipReason(facts),
     bondReason(facts),
     flatReason(facts),
@@ -23,7 +26,7 @@ function weightOf(chance: number): number {
 const times = (margin: number) => (margin >= 20 ? 'many times' : `${figure(margin)} times`);
 const grams = (sheet: Sheet) => withUnit(sheet.grammage.middle, 'g/m²');
 
-function spreadReason({ adhesive, sheet, chances, margins }: Finding): Reason {
+function spreadReason({ adhesive, sheet, chances, margins, method }: Finding): Reason {
   const against = chances.spread < 0.5;
   const base = { code: 'spread', weight: weightOf(chances.spread), against };
   if (adhesive.form === 'dry') {
@@ -31,6 +34,14 @@ function spreadReason({ adhesive, sheet, chances, margins }: Finding): Reason {
       ? `Rubbing it on drags a ${grams(sheet)} sheet: it bears ${figure(margins.spread)} of what that asks.`
       : `It goes on without dragging a ${grams(sheet)} sheet.`;
     return { ...base, text };
+  }
+  if (method.face === 'ground')
+    return { ...base, text: 'What it is brushed on does not drag, as the sheet would.', weight: 1 };
+  if (method.face === 'sheet-on-support') {
+    const leaves = against
+      ? `Pasted out on glass, a ${grams(sheet)} sheet tears as it is peeled off: it bears ${figure(margins.spread)} of the pull.`
+      : `Pasted out on glass, a ${grams(sheet)} sheet does not drag, and comes off whole.`;
+    return { ...base, text: leaves };
   }
   const text = against
     ? `A ${grams(sheet)} sheet drags and wrinkles under the tool: it bears ${figure(margins.spread)} of what the tool asks.`
@@ -47,6 +58,27 @@ function liftReason({ chances, margins, gives, needed }: Finding): Reason {
     ? `${when} ${side}: the weaker side bears ${figure(margins.lift)} of the pull.`
     : `${when} it comes away clean ${chanceInTen(chances.lift)} times: the weaker side bears ${times(margins.lift)} the pull.`;
   return { code: 'lift', weight: weightOf(chances.lift) + 0.2, against, text };
+}
+
+/** Only where the first stroke may dry before the last is laid. */
+function reachReason({ chances, openSeconds }: Finding): readonly Reason[] {
+  if (chances.reach >= 0.75) return [];
+  const text = `What was brushed first stays open for about ${durationSpan(openSeconds.p10, openSeconds.p90)}, and brushing a piece of this size takes about as long or longer.`;
+  return [{ code: 'reach', weight: weightOf(chances.reach) + 0.1, against: chances.reach < 0.5, text }];
+}
+
+/** Only where it may come through and be seen. */
+function strikeReason({ chances, weights }: Finding): readonly Reason[] {
+  if (chances.strike >= 0.75 || weights.strike === 0) return [];
+  const text = 'It may come through to the face, where it stains, shines or stiffens.';
+  return [{ code: 'strike', weight: weightOf(chances.strike), against: chances.strike < 0.5, text }];
+}
+
+/** Only where edges may spring up before it has set. */
+function grabReason({ chances, weights }: Finding): readonly Reason[] {
+  if (chances.grab >= 0.5 || weights.grab === 0) return [];
+  const text = 'It is slow to grab: hold edges and turn-ins down until they stay.';
+  return [{ code: 'grab', weight: 2, against: true, text }];
 }
 
 function slipReason({ slipSeconds, needed, adhesive }: Finding): Reason {

@@ -2,15 +2,17 @@
  * The many possible versions of one job: every uncertain number drawn evenly from its range, the same
  * draws for every visitor and every adhesive, so that two adhesives are compared on the same sheets.
  */
-import type { Bench } from '../joint/bench';
 import { placingSeconds, type Job } from './job';
 import { liquidOf, type Liquid, type Uncertain } from '../adhesive/liquid';
+import type { Bench } from '../joint/bench';
 import type { DryPoint } from '../joint/margins';
-import { evaporationRate } from '../joint/moisture';
+import { ethanolEvaporationRate, evaporationRate } from '../joint/moisture';
 import { at, type Range } from '../base/quantity';
 import { lowDiscrepancyPoints } from '../base/random';
-import type { Catalogue, DryAdhesive, WetAdhesive } from '../records/records';
+import type { Catalogue, DryAdhesive, Technique, WetAdhesive } from '../records/records';
 import type { Sheet } from '../paper/sheet';
+import { TASK_TRAITS, type Task } from '../records/task';
+import { workingSeconds, type Way } from '../joint/way';
 
 const DIMENSIONS = 14;
 
@@ -33,27 +35,55 @@ export function secondsNeeded(job: Job): number {
   return job.placeSeconds ?? placingSeconds(job.widthMm, job.heightMm);
 }
 
-export function benchesOf(job: Job, sheet: Sheet, catalogue: Catalogue, samples: number): readonly Bench[] {
+/** The task of a job: to cover, where none is named. */
+export const taskOf = (job: Job): Task => job.task ?? 'cover';
+
+/** How the glue is brought on these benches: the job's own tool, on the sheet, laid at once, when left out. */
+export interface Bringing {
+  readonly tool: Technique;
+  readonly way: Way;
+}
+
+const usualBringing = (job: Job, catalogue: Catalogue): Bringing => ({
+  tool: catalogue.techniques.get(job.tool)!,
+  way: { face: 'sheet', minutes: 0, workSeconds: workingSeconds(job.widthMm, job.heightMm) },
+});
+
+export function benchesOf(
+  job: Job,
+  sheet: Sheet,
+  catalogue: Catalogue,
+  samples: number,
+  bringing: Bringing = usualBringing(job, catalogue),
+): readonly Bench[] {
   const points = pointsFor(samples);
-  const make = benchMaker(job, sheet, catalogue);
+  const make = benchMaker(job, sheet, catalogue, bringing);
   return Array.from({ length: samples }, (_, sample) => make(drawOf(points, sample)));
 }
 
 /** The bench with everything at the middle of its range. */
-export function middleBench(job: Job, sheet: Sheet, catalogue: Catalogue): Bench {
-  return benchMaker(job, sheet, catalogue)((range) => range.middle);
+export function middleBench(
+  job: Job,
+  sheet: Sheet,
+  catalogue: Catalogue,
+  bringing: Bringing = usualBringing(job, catalogue),
+): Bench {
+  return benchMaker(job, sheet, catalogue, bringing)((range) => range.middle);
 }
 
 /** What is the same on every version of the bench is worked out once. */
-function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue): (draw: Draw) => Bench {
+function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue, { tool, way }: Bringing): (draw: Draw) => Bench {
   const substrate = catalogue.substrates.get(job.substrate)!;
-  const tool = catalogue.techniques.get(job.tool)!;
+  const task = taskOf(job);
   const wants = {
     flexes: job.needs.includes('flexes'),
     damp: job.needs.includes('damp'),
     flat: job.needs.includes('flat'),
+    strong: job.needs.includes('strong'),
+    slow: job.needs.includes('slow'),
   };
-  const evaporation = sheet.closed ? 0 : evaporationRate(job.celsius, job.humidity);
+  const evaporation = evaporationRate(job.celsius, job.humidity);
+  const alcoholEvaporation = ethanolEvaporationRate(job.celsius);
   const seconds = secondsNeeded(job);
   return (draw) => ({
     face: substrate.face,
@@ -62,6 +92,12 @@ function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue): (draw: Draw) 
     seconds,
     celsius: job.celsius,
     evaporation,
+    alcoholEvaporation,
+    closed: sheet.closed ?? false,
+    task,
+    lined: job.lined ?? TASK_TRAITS[task].lined,
+    plasticBack: sheet.plasticBack ?? false,
+    way,
     wants,
     paper: {
       grammage: draw(sheet.grammage, 0),
@@ -71,12 +107,14 @@ function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue): (draw: Draw) 
       wetRetention: draw(sheet.wetRetention, 4),
       contact: draw(sheet.contact, 5),
       wetExpansion: draw(sheet.wetExpansion, 6),
+      openWeave: sheet.openWeave ? draw(sheet.openWeave, 1) : 0,
     },
     substrate: {
       sorptivity: draw(substrate.sorptivity, 7),
       faceStrength: draw(substrate.faceStrength, 8),
       thickness: draw(substrate.thickness, 9),
       modulus: draw(substrate.modulus, 9),
+      openWeave: substrate.openWeave ? draw(substrate.openWeave, 7) : 0,
     },
     tool: { drag: draw(tool.drag, 10), coat: draw(tool.coat, 10), thickest: tool.thickest },
   });

@@ -2,22 +2,26 @@
  * What the person needs, held against what the adhesive is: the part of the answer that no margin
  * carries. Traits are common practice from the records; the shares taken off are judgements of ours.
  */
-import type { Reason, Suitability } from './finding';
 import { figure, withUnit } from '../base/format';
 import type { Job } from './job';
+import { TASK_TRAITS } from '../records/task';
 import { coolingSeconds } from '../adhesive/cooling';
 import type { Adhesive, Catalogue } from '../records/records';
+import type { Reason, Suitability } from './finding';
 import { askedFor, heatAtBench } from './needs';
-import { middleLiquid } from './sampling';
+import { middleLiquid, taskOf } from './sampling';
 import type { Sheet } from '../paper/sheet';
 import { hasFumes, scalds } from '../adhesive/hazards';
 import { cautionsFor } from '../safety/hazards';
 
-/** Below this sorptivity, g/m² per √s, a paper face counts as closed. From memory: foils and plastic coatings. */
+/** At this sorptivity, g/m² per √s, a joint dries as often as not where the other side is closed. From memory: foils and plastic coatings lie below. */
 export const CLOSED_FACE = 0.6;
 
 /** A valued original is most often an old one. */
 const VALUED = ['valued-original', ...cautionsFor({ steps: [{ does: ['handle-old'] }] })];
+
+/** m² of work for which cooking a paste is half worth its while. Estimate. */
+const SMALL_JOB = 0.01;
 
 type Carrier = 'water' | 'alcohol' | 'a little water' | 'none';
 
@@ -30,7 +34,14 @@ function bringsAlcohol(parts: readonly { of: string }[], catalogue: Catalogue): 
   return parts.some(({ of }) => catalogue.ingredients.get(of)?.liquid === 'alcohol');
 }
 
-export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogue: Catalogue): Suitability {
+/** `tool` is the technique it is brought with: the job's own when left out. */
+export function suitability(
+  adhesive: Adhesive,
+  job: Job,
+  sheet: Sheet,
+  catalogue: Catalogue,
+  tool: string = job.tool,
+): Suitability {
   let share = 1;
   let ruledOut = false;
   const notes: Reason[] = [];
@@ -56,18 +67,22 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
         : 'How well it ages depends on the make.',
     );
   }
-  if (!needs.has('flexes') && adhesive.flexes !== 'yes')
-    off(adhesive.flexes === 'no' ? 0.85 : 0.95, 'stiff', 'It dries stiffer than a vinyl film.');
+  const task = taskOf(job);
+  const traits = TASK_TRAITS[task];
+  if (!needs.has('flexes') && adhesive.flexes !== 'yes') {
+    const left = traits.stiff[adhesive.flexes];
+    if (left < 1) off(left, 'stiff', 'It dries stiffer than a vinyl film.');
+  }
+  if (!needs.has('undo') && !needs.has('valued') && adhesive.undoneWithWater !== 'yes') {
+    const left = traits.undo[adhesive.undoneWithWater];
+    if (left < 1) off(left, 'kept', 'Work like this is taken apart again one day, and water does not undo it.');
+  }
+  if (adhesive.form === 'dry' && adhesive.tasks && !adhesive.tasks.includes(task))
+    out('task', 'It is not made for work of this kind.');
   if (adhesive.form === 'wet') {
     const { filmFormsAbove, gelsAt, viscosity } = middleLiquid(adhesive, catalogue);
-    if (viscosity > catalogue.techniques.get(job.tool)!.thickest) {
-      notes.push({
-        code: 'tool',
-        weight: 4,
-        against: true,
-        text: 'It is too thick for your tool: use a brush or a card.',
-      });
-    }
+    if (viscosity > catalogue.techniques.get(tool)!.thickest)
+      notes.push({ code: 'tool', weight: 4, against: true, text: 'It is too thick for your tool: use a brush or a card.' });
     if (filmFormsAbove !== undefined && job.celsius < filmFormsAbove) {
       notes.push({
         code: 'cold',
@@ -79,7 +94,19 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
     const cools = coolingSeconds(adhesive.usedAt, gelsAt, job.celsius);
     if (cools < Infinity) pro('cools', `It grabs as it cools: in about ${withUnit(cools, 's')} in this room.`);
   }
-  if (heatAtBench(adhesive)) off(0.75, 'heat', 'It needs heat at the bench, and a hand used to it.');
+  if (sheet.plasticBack && heatAtBench(adhesive) && adhesive.form === 'dry')
+    off(0.6, 'melts', 'Heat can blister a plastic back.');
+  // Nobody cooks or mixes for a strip when a jar stands open; for a day's work it is nothing.
+  const small = 1 / (1 + (job.widthMm * job.heightMm) / 1e6 / SMALL_JOB);
+  if (heatAtBench(adhesive))
+    off(adhesive.form === 'dry' ? 0.85 : 0.75, 'heat', 'It needs heat at the bench, and a hand used to it.');
+  else if (adhesive.needsHeat) {
+    off(0.955 - 0.06 * small, 'cooked', 'It has to be cooked first, and keeps for days.');
+  }
+  if (adhesive.form === 'wet' && adhesive.parts.length > 1 && adhesive.parts.some(({ of }) => catalogue.adhesives.has(of)))
+    off((adhesive.needsHeat ? 0.93 : 0.97) - 0.05 * small, 'mixed', 'It has to be mixed first.');
+  if (adhesive.form === 'wet' && adhesive.special) off(0.92, 'special', 'It is made up or bought for special cases.');
+  if (adhesive.form === 'dry' && adhesive.madeAhead) off(0.65, 'made-ahead', 'It has to be made the day before.');
   if (hasFumes(adhesive, catalogue)) off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
 
   const carrier = carrierOf(adhesive, catalogue);
@@ -89,8 +116,8 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
     const asked = needs.has('colours');
     const left = {
       water: likely ? (asked ? 0.05 : 0.2) : asked ? 0.6 : 1,
-      alcohol: likely ? (asked ? 0.15 : 0.3) : asked ? 0.8 : 1,
-      'a little water': likely ? 0.5 : asked ? 0.8 : 1,
+      alcohol: likely ? (asked ? 0.5 : 0.6) : asked ? 0.8 : 1,
+      'a little water': likely ? (asked ? 0.2 : 0.5) : asked ? 0.8 : 1,
       none: 1,
     }[carrier];
     if (left < 1)
@@ -108,8 +135,13 @@ export function suitability(adhesive: Adhesive, job: Job, sheet: Sheet, catalogu
       'This paper cockles, goes cloudy or loses its shape when it is wetted.',
     );
   const substrate = catalogue.substrates.get(job.substrate)!;
-  if (wet && substrate.sorptivity.middle === 0 && (sheet.closed || sheet.sorptivity.middle < CLOSED_FACE)) {
-    out('closed', 'Neither side lets it dry: the water has nowhere to go.');
+  const lets = sheet.closed ? 0 : sheet.sorptivity.middle;
+  const below = substrate.sorptivity.middle;
+  if (wet) {
+    // The water leaves by the side that drinks more; nothing says at which point it cannot leave at all.
+    const opens = (lets * lets + below * below) / (CLOSED_FACE * CLOSED_FACE);
+    if (opens === 0) out('closed', 'Neither side lets it dry: the water has nowhere to go.');
+    else if (opens < 16) off((opens * opens) / (1 + opens * opens), 'closed', 'Hardly any of its water finds a way out: it dries very slowly.');
   }
 
   const base = { notes, cautions: needs.has('valued') ? VALUED : [] };

@@ -1,33 +1,60 @@
 /** From many draws to chances, middles and spans. */
-import type { Margins } from '../joint/bench';
+import type { Margins, Thing } from '../joint/bench';
 import type { Percentiles } from '../base/quantity';
 
 /** One figure for each thing that must hold: a chance, or a margin. */
-export interface Chances {
-  readonly spread: number;
-  readonly lift: number;
-  readonly bond: number;
-  readonly flat: number;
-}
+export type Chances = Readonly<Record<Thing, number>>;
 
 export interface Tally {
-  /** chance of each margin holding, 0–1 */
+  /** chance of each thing holding, 0–1 */
   readonly chances: Chances;
   /** middle margin of each */
   readonly margins: Chances;
   readonly slipSeconds: Percentiles;
+  readonly openSeconds: Percentiles;
   readonly gives: 'paper' | 'substrate' | 'neither';
   /** mean of `combine` over the draws */
   readonly together: number;
 }
 
 /**
- * The chance that a margin is really above 1, allowing for the model's own doubt: m⁵ / (1 + m⁵), a
- * logistic of width 0.2 on the log margin. Estimate: about what the calibration leaves over.
+ * The chance that a margin is really above 1, allowing for what differs from one stroke of the brush to the next:
+ * m⁵ / (1 + m⁵), a logistic of width 0.2 on the log margin. Estimate.
  */
 export function holds(margin: number): number {
   const fifth = margin * margin * margin * margin * margin;
   return fifth / (1 + fifth);
+}
+
+/**
+ * The chance of placing it in time, from slip time ÷ the time needed: a practised hand sets most sheets down where they
+ * belong, so a fifth of the time is as often enough as not, and far below that it fails. Estimate.
+ */
+export function placed(margin: number): number {
+  const square = (margin / ENOUGH_OF_THE_TIME) ** 2;
+  return square / (1 + square);
+}
+const ENOUGH_OF_THE_TIME = 0.2;
+
+/** What each thing's margin comes to as a chance. */
+export function heldBy(margins: Margins): Chances {
+  const m = margins.strike * margins.strike;
+  return {
+    spread: holds(margins.spread),
+    reach: holds(margins.reach),
+    place: placed(margins.place),
+    lift: holds(margins.lift),
+    grab: holds(margins.grab),
+    strike: 1 - margins.shows / (1 + m),
+    bond: holds(margins.bond),
+    flat: holds(margins.flat),
+  };
+}
+
+/** Mean chance of each thing over these draws. */
+export function meanHeld(draws: readonly Margins[]): Chances {
+  const held = draws.map(heldBy);
+  return each((thing) => held.reduce((sum, one) => sum + one[thing], 0) / held.length);
 }
 
 /** `marginsOf` gives the margins of draw 0 … count − 1; `combine` weighs one draw up as a whole. */
@@ -36,51 +63,41 @@ export function tally(
   count: number,
   combine: (margins: Margins, held: Chances) => number,
 ): Tally {
-  const columns = {
-    spread: new Float64Array(count),
-    lift: new Float64Array(count),
-    bond: new Float64Array(count),
-    flat: new Float64Array(count),
+  const draws = Array.from({ length: count }, (_, draw) => marginsOf(draw));
+  const held = draws.map(heldBy);
+  const column = new Float64Array(count);
+  const sorted = (value: (draw: Margins) => number): Float64Array => {
+    for (let draw = 0; draw < count; draw += 1) column[draw] = value(draws[draw]!);
+    return column.sort();
   };
-  const slips = new Float64Array(count);
-  const sum = { spread: 0, lift: 0, bond: 0, flat: 0, together: 0 };
-  let paperGives = 0;
-  let substrateGives = 0;
-  for (let draw = 0; draw < count; draw += 1) {
-    const margins = marginsOf(draw);
-    const held = {
-      spread: holds(margins.spread),
-      lift: holds(margins.lift),
-      bond: holds(margins.bond),
-      flat: holds(margins.flat),
-    };
-    for (const key of THINGS) {
-      columns[key][draw] = margins[key];
-      sum[key] += held[key];
-    }
-    slips[draw] = margins.slipSeconds;
-    sum.together += combine(margins, held);
-    if (margins.gives === 'paper') paperGives += 1;
-    else if (margins.gives === 'substrate') substrateGives += 1;
-  }
-  slips.sort();
-  const each = (value: (key: keyof Chances) => number): Chances => ({
-    spread: value('spread'),
-    lift: value('lift'),
-    bond: value('bond'),
-    flat: value('flat'),
-  });
-  const fails = paperGives + substrateGives;
+  const gives = (side: Margins['gives']) => draws.reduce((sum, draw) => sum + (draw.gives === side ? 1 : 0), 0);
+  const [paperGives, substrateGives] = [gives('paper'), gives('substrate')];
   return {
-    chances: each((key) => sum[key] / count),
-    margins: each((key) => quantile(columns[key].sort(), 0.5)),
-    slipSeconds: { p10: quantile(slips, 0.1), p50: quantile(slips, 0.5), p90: quantile(slips, 0.9) },
-    gives: fails * 2 < count ? 'neither' : paperGives >= substrateGives ? 'paper' : 'substrate',
-    together: sum.together / count,
+    chances: each((thing) => held.reduce((sum, one) => sum + one[thing], 0) / count),
+    margins: each((thing) => quantile(sorted((draw) => draw[thing]), 0.5)),
+    slipSeconds: percentiles(sorted(({ slipSeconds }) => slipSeconds)),
+    openSeconds: percentiles(sorted(({ openSeconds }) => openSeconds)),
+    gives: (paperGives + substrateGives) * 2 < count ? 'neither' : paperGives >= substrateGives ? 'paper' : 'substrate',
+    together: draws.reduce((sum, draw, i) => sum + combine(draw, held[i]!), 0) / count,
   };
 }
 
-const THINGS = ['spread', 'lift', 'bond', 'flat'] as const;
+const each = (value: (thing: Thing) => number): Record<Thing, number> => ({
+  spread: value('spread'),
+  reach: value('reach'),
+  place: value('place'),
+  lift: value('lift'),
+  grab: value('grab'),
+  strike: value('strike'),
+  bond: value('bond'),
+  flat: value('flat'),
+});
+
+const percentiles = (sorted: Float64Array): Percentiles => ({
+  p10: quantile(sorted, 0.1),
+  p50: quantile(sorted, 0.5),
+  p90: quantile(sorted, 0.9),
+});
 
 /** The value a share `q` of a sorted list lies below (linear between neighbours). */
 function quantile(sorted: Float64Array, q: number): number {

@@ -23,7 +23,7 @@ function drySteps(adhesive: DryAdhesive, { glueGoesOn, tool, placeBeforeContact 
 
 function wetSteps(
   { usedAt }: WetAdhesive,
-  { sheet, slipSeconds }: Finding,
+  { sheet, slipSeconds, method }: Finding,
   placement: Placement,
   catalogue: Catalogue,
 ): string[] {
@@ -32,7 +32,13 @@ function wetSteps(
   const wet = coat ? `, about ${span(coat.low, coat.high, 'g/m²')} wet` : '';
   const steps = [
     usedAt === undefined ? '' : `Keep it at about ${usedAt} °C, no hotter, and warm the pieces.`,
+    method.face === 'sheet-on-support'
+      ? 'Lay it face down on glass, or on a piece of polyester film, and paste it there.'
+      : '',
     `Put the glue on ${glueGoesOn}: ${tool}, from the middle out over the edges${wet}.`,
+    method.face === 'sheet-on-support'
+      ? 'Lift it by the film, or with the tip of a knife laid flat, and carry it over while it is wet.'
+      : '',
     relaxMinutes > 0 ? `Let the pasted sheet relax for about ${relaxMinutes} min, until it lies limp and flat.` : '',
     placeBeforeContact
       ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'
@@ -40,7 +46,9 @@ function wetSteps(
     sheet.surface === 'embossed'
       ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
       : 'Rub down through a clean sheet, from the middle to the edges.',
-    pressing(slipSeconds.p50),
+    method.press === 'clamp'
+      ? 'Square it up, and hold or clamp it until it has set; then leave it alone until the next day.'
+      : pressing(slipSeconds.p50),
   ];
   return steps.filter(Boolean);
 }

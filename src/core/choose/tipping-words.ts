@@ -16,6 +16,10 @@ export const NEED_WORDS: Readonly<Record<Need, string>> = {
   'no-heat': 'No heat',
   food: 'Food will touch it',
   valued: 'A valued original',
+  slow: 'Must stay workable long',
+  quick: 'Must grab quickly',
+  strong: 'Must be strong',
+  'no-strike-through': 'Must not strike through',
 };
 
 const FLIP_WORDS: Readonly<Record<FlipField, (value: number) => string>> = {

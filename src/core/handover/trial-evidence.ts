@@ -13,7 +13,8 @@ import type { Chances } from '../choose/tally';
 import { betaQuantile } from '../stats/distributions';
 import { outcomeOf, type Outcome, type Question, type QuestionKind, type Swatch, type Trial } from '../trial/record';
 
-export type Thing = keyof Chances;
+/** The chances that a swatch can speak of. */
+export type Thing = keyof Pick<Chances, 'spread' | 'lift' | 'bond' | 'flat'>;
 
 /** The model counts as this many swatches. Estimate: it was right on most of a dozen outcomes, fitted to them. */
 export const MODEL_COUNTS_AS = 4;
@@ -71,7 +72,7 @@ export function updateChance(
   mustBeWithin('strength', strength, 0.1, 1000);
   const { passes, weight, swatches } = 'passes' in witnesses ? witnesses : testimonyOf(witnesses);
   // A chance of exactly 0 or 1 would never move: the model is not that sure of anything.
-  const prior = Math.min(0.99, Math.max(0.01, modelAlone));
+  const prior = Math.min(0.999, Math.max(0.001, modelAlone));
   const [a, b] = [strength * prior + passes, strength * (1 - prior) + weight - passes];
   return {
     modelAlone,

@@ -1,7 +1,7 @@
 /** A ranking brought up to date by one's own swatches, with the model's own answer kept beside it. */
 import type { Ranked } from '../choose/finding';
 import type { Job } from '../choose/job';
-import { bestFirst, canBrushBoard, verdictOf, weighedUp } from '../choose/ranking';
+import { inOrder, verdictOf, weighedUp } from '../choose/ranking';
 import type { Catalogue } from '../records/records';
 import { testimonyOf, updateChance, witnessesFor, type Testimony, type Thing, type Updated } from './trial-evidence';
 import type { Trial } from '../trial/record';
@@ -47,7 +47,6 @@ const BY_CHANCE: ReadonlySet<string> = new Set(['sound', 'likely', 'touch-and-go
 export function adjustRanking<R extends Ranked>(
   choices: readonly R[],
   evidence: Evidence,
-  job: Job,
   catalogue: Catalogue,
 ): Adjusted<R> {
   const told = new Map<string, Told>();
@@ -64,7 +63,7 @@ export function adjustRanking<R extends Ranked>(
       things[thing] = updated;
       chances[thing] = updated.withTrials;
     }
-    const weigh = (of: typeof chances) => weighedUp(of, adhesive.form, canBrushBoard(adhesive, job, catalogue));
+    const weigh = (of: typeof chances) => weighedUp(of, choice.weights);
     // The chances hang together in the model; the whole is moved by as much as its parts are.
     const before = Math.max(1e-6, weigh(choice.chances));
     const chance = Math.min(1, (choice.chance * weigh(chances)) / before);
@@ -72,7 +71,7 @@ export function adjustRanking<R extends Ranked>(
     const verdict = BY_CHANCE.has(choice.verdict) ? verdictOf(chance) : choice.verdict;
     return { ...choice, chances, chance, verdict };
   });
-  return { choices: adjusted.sort(bestFirst), told };
+  return { choices: inOrder(adjusted), told };
 }
 
 const LETTERS: Readonly<Record<Thing, string>> = { spread: 's', lift: 'l', bond: 'b', flat: 'f' };

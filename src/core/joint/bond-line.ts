@@ -95,11 +95,31 @@ export function sheetStrength(
   water: number,
   constants: BondConstants = BOND_CONSTANTS,
 ): { wetness: number; wetStrength: number } {
-  const layer = Math.min(paper.grammage, paper.density * constants.holdingLayer);
+  const layer = holdingLayer(paper, constants);
   const wetness = clamp(water / layer / constants.soakedWater, 0, 1);
-  const dry = constants.tearShare * layer * paper.tensileIndex;
-  return { wetness, wetStrength: dry * (1 - wetness * (1 - paper.wetRetention)) };
+  return { wetness, wetStrength: wetStrengthOf(paper, layer, wetness, constants) };
 }
+
+/** Paper that resists together, g/m². */
+const holdingLayer = (paper: JointPaper, constants: BondConstants): number =>
+  Math.min(paper.grammage, paper.density * constants.holdingLayer);
+
+const wetStrengthOf = (paper: JointPaper, layer: number, wetness: number, constants: BondConstants): number =>
+  constants.tearShare * layer * paper.tensileIndex * (1 - wetness * (1 - paper.wetRetention));
+
+/** The strength alone. */
+export function wetStrength(paper: JointPaper, water: number, constants: BondConstants): number {
+  const layer = holdingLayer(paper, constants);
+  return wetStrengthOf(paper, layer, clamp(water / layer / constants.soakedWater, 0, 1), constants);
+}
+
+/** How far the film has set once `lost` g/m² of what it must lose have gone, and `seconds` of the time it takes to gel. */
+export const setting = (lost: number, toLose: number, seconds: number, gelsIn: number): number =>
+  Math.min(1, Math.max(toLose > 0 ? lost / toLose : 1, GRAB_LEVEL * (seconds / gelsIn)));
+
+/** Pull on a lifted corner, N/m, where `touching` of the face touches, of a film of these solids, set so far. */
+export const pullOf = (touching: number, solids: number, progress: number, constants: BondConstants): number =>
+  touching * (constants.freshPull + constants.setPull * solids * Math.pow(progress, constants.setExponent));
 
 /** What the joint is like `seconds` after laying. Throws RangeError on values no joint can have. */
 export function bondLine(joint: Joint): BondLine {
@@ -120,15 +140,13 @@ export function bondLine(joint: Joint): BondLine {
   const toLose = adhesive.coat * Math.max(0, 1 - adhesive.solids / adhesive.grabSolids);
   const taken = takenUp(flow, Math.sqrt(seconds));
   const lost = taken.paper + taken.substrate + flow.air * seconds;
-  const settingProgress = Math.min(1, Math.max(toLose > 0 ? lost / toLose : 1, GRAB_LEVEL * (seconds / gelsIn)));
+  const settingProgress = setting(lost, toLose, seconds, gelsIn);
 
   const { wetness, wetStrength } = sheetStrength(paper, taken.paper * swelling, constants);
   const faceStrength = constants.boardFace * substrate.faceStrength;
   // Thin liquid fills some of the hollows that a thick one bridges.
   const touching = paper.contact + (1 - paper.contact) * follows;
-  const pull =
-    touching *
-    (constants.freshPull + constants.setPull * adhesive.solids * Math.pow(settingProgress, constants.setExponent));
+  const pull = pullOf(touching, adhesive.solids, settingProgress, constants);
   const liftMargin = Math.min(wetStrength, faceStrength) / pull;
   return {
     uptake: taken,

@@ -1,6 +1,6 @@
 /** Whether the work stays flat: the water a glue brings, the growth of the sheet, the bow of the board. */
 import type { Bench } from './bench';
-import { bowHeight, stripCurvature, type Ply } from './laminate';
+import { twoPlyCurvature, type Ply } from './laminate';
 import { BOND_CONSTANTS } from './constants';
 import { clamp } from '../base/quantity';
 
@@ -10,6 +10,8 @@ export const STIFFNESS_PER_STRENGTH = 105;
 export const LEFT_AFTER_PRESSING = 0.3;
 /** Bow that is let pass, as a share of the span: anyone's eye, and when it must lie flat. Common practice, no source. */
 export const BOW_ALLOWED = { usual: 0.02, flat: 0.008 };
+/** Share of the bow that is left where the other side is lined too. Estimate: a lining never pulls quite alike. */
+export const LEFT_WHEN_LINED = 0.35;
 /** Growth that a limp face may show as cockling. Estimate. */
 export const COCKLE_ALLOWED = { usual: 0.012, flat: 0.006 };
 
@@ -33,13 +35,13 @@ export function wettedShare(
 }
 
 /** What bow or cockling is allowed ÷ what this water load brings, after pressing. */
-export function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants }: Bench): number {
+export function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants, lined }: Bench): number {
   if (waterLoad <= 0) return Infinity;
   const growth = paper.wetExpansion * wettedShare(waterLoad, paper, substrate);
   const asked = wants.flat ? 'flat' : 'usual';
-  if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth, 1e-6);
+  if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth * LEFT_AFTER_PRESSING, 1e-6);
   const { thickness, modulus } = substrate;
-  const pulls = { ...sheetPly(paper), strain: -growth * LEFT_AFTER_PRESSING };
-  const bow = bowHeight(stripCurvature([pulls, { thickness, modulus, strain: 0 }]), spanMm);
+  const curvature = twoPlyCurvature(sheetPly(paper), { thickness, modulus }, growth * LEFT_AFTER_PRESSING);
+  const bow = ((curvature * spanMm * spanMm) / 8) * (lined ? LEFT_WHEN_LINED : 1);
   return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
 }

@@ -44,15 +44,13 @@ export function stripCurvature(plies: readonly MovingPly[]): number {
 
 /**
  * Curvature, 1/mm, of two bonded plies when `first` would grow by the strain `mismatch` more than
- * `second`; positive bows away from the first ply. Timoshenko's closed form, kept only to hold the sum
- * above to what was published: κ = 6ε(1+m)² / {h[3(1+m)² + (1+mn)(m² + 1/(mn))]}, m = t₁/t₂, n = E₁/E₂,
+ * `second`; positive bows away from the first ply. Timoshenko's closed form, which the sum above gives for
+ * two plies: κ = 6ε(1+m)² / {h[3(1+m)² + (1+mn)(m² + 1/(mn))]}, m = t₁/t₂, n = E₁/E₂,
  * h = t₁ + t₂. J. Opt. Soc. Am. 11 (1925) 233.
  */
 export function twoPlyCurvature(first: Ply, second: Ply, mismatch: number): number {
-  for (const ply of [first, second]) {
-    mustBePositive('thickness', ply.thickness);
-    mustBePositive('modulus', ply.modulus);
-  }
+  mustBePositive('thickness', Math.min(first.thickness, second.thickness));
+  mustBePositive('modulus', Math.min(first.modulus, second.modulus));
   mustBeWithin('mismatch', mismatch, -1, 1);
   const m = first.thickness / second.thickness;
   const n = first.modulus / second.modulus;

@@ -1,64 +1,181 @@
 /**
- * One adhesive on one possible version of the job: how comfortably each of the four things holds.
+ * One adhesive on one possible version of the job, by one method: how comfortably each thing holds.
  * A margin is what is there ÷ what is needed; 1 is the edge. Spread and lift come from the calibrated
- * model; bond and flat are plainer estimates of ours, and say so on the page.
+ * model; the others are plainer estimates of ours, and say so on the page.
  */
 import type { Bench, Margins } from './bench';
-import { bondLine, sheetStrength } from './bond-line';
+import { mobility, pullOf, setting, wetStrength } from './bond-line';
 import { coolingSeconds } from '../adhesive/cooling';
 import { flatMargin } from './flatness';
 import type { Liquid } from '../adhesive/liquid';
-import { ALCOHOL, BOND_CONSTANTS, type BondConstants } from './constants';
+import { ALCOHOL, BOND_CONSTANTS, GRAB_LEVEL, LONGEST_SLIP_SECONDS, SHEET_BREATHES, type BondConstants } from './constants';
+import { poreVolume } from '../paper/paper';
 import { clamp } from '../base/quantity';
 import type { DryAdhesive, WetAdhesive, YesNo } from '../records/records';
-import { spreadMarginUnderBrush } from './spread';
-
-const WATER = { suction: 1, evaporation: 1, swelling: 1 };
+import { draggingViscosity } from '../adhesive/flow';
+import { spreadMarginUnderBrush, WORKED_SECONDS } from './spread';
+import { strikeMargin } from './strike-through';
+import { TASK_TRAITS } from '../records/task';
+import { drainedAt, intoPaper, timeToLose, type Flow } from './water-loss';
 
 /** A coat that is about to gel is this many times thicker, on the way, than it was in the pot. Estimate. */
 export const COOLING_THICKENS = 8;
+/** Setting progress at which an open coat no longer wets what is laid on it: later than it lets a laid sheet slide. Estimate. */
+export const OPEN_LEVEL = 0.85;
+/** What bears the tool where the sheet does not: the board, or glass under the sheet. Stands for "many times". */
+const BORNE_BELOW = 20;
+/** Seconds after laying at which turned edges must stay down: about when the last has been rubbed. Common practice, no source. */
+export const GRAB_SECONDS = 60;
+/** Pull that keeps the turned edge of a 100 g/m² sheet down, N/m; it grows as the sheet's stiffness, nearly. Estimate. */
+export const EDGE_SPRINGS = 5.5;
+
+/** What of a liquid's ease of running does not change from bench to bench, worked out once where many are asked. */
+export interface Ease {
+  /** how easily water drains from it, and how easily the whole of it runs, 0–1 (see `mobility`) */
+  readonly follows: number;
+  readonly runs: number;
+}
+
+export function easeOf(
+  adhesive: WetAdhesive,
+  liquid: Liquid,
+  celsius: number,
+  constants: BondConstants = BOND_CONSTANTS,
+): Ease {
+  const gels = coolingSeconds(adhesive.usedAt, liquid.gelsAt, celsius) < Infinity;
+  return {
+    follows: mobility(liquid.drains * (gels ? COOLING_THICKENS : 1), constants),
+    runs: mobility(liquid.viscosity, constants),
+  };
+}
 
 export function wetMargins(
   adhesive: WetAdhesive,
   liquid: Liquid,
   bench: Bench,
   constants: BondConstants = BOND_CONSTANTS,
+  ease: Ease = easeOf(adhesive, liquid, bench.celsius, constants),
 ): Margins {
-  const { paper, substrate, tool } = bench;
-  const carrier = liquid.carrier === 'alcohol' ? ALCOHOL : WATER;
+  const { paper, substrate, tool, way, seconds } = bench;
+  const alcohol = liquid.carrier === 'alcohol';
+  const swelling = alcohol ? ALCOHOL.swelling : 1;
+  const evaporation = alcohol ? bench.alcoholEvaporation : bench.evaporation;
   const gelsIn = coolingSeconds(adhesive.usedAt, liquid.gelsAt, bench.celsius);
-  const joint = bondLine({
-    paper,
-    substrate,
-    adhesive: {
-      solids: liquid.solids,
-      grabSolids: liquid.grabSolids,
-      viscosity: liquid.viscosity * (gelsIn < Infinity ? COOLING_THICKENS : 1),
-      coat: tool.coat,
-      gelsIn,
-      swelling: carrier.swelling,
-      suction: carrier.suction,
-    },
-    seconds: bench.seconds,
-    evaporation: bench.evaporation * carrier.evaporation,
-    constants,
-  });
+  const follows = ease.follows * (alcohol ? ALCOHOL.suction : 1);
+  const water = tool.coat * (1 - liquid.solids);
+  const drainable = constants.drainableShare * water;
+  const toLose = tool.coat * Math.max(0, 1 - liquid.solids / liquid.grabSolids);
+  const capacity = poreVolume(paper.grammage, paper.grammage / paper.density);
+  const intoSheet = paper.sorptivity * follows;
+  const intoGround = substrate.sorptivity * follows;
+  const through = paper.sorptivity > 0 && !bench.closed ? evaporation * SHEET_BREATHES : 0;
+  const both: Flow = { paper: intoSheet, substrate: intoGround, air: through, capacity, drainable };
+  const drained = drainedAt(both);
+  const soaksIn = paper.grammage * constants.soakedWater;
+
+  // Open to the air on one side, and only the glued face drinks. What was glued first has waited longest; the coat as a
+  // whole, half as long.
+  const onGround = way.face === 'ground';
+  const open: Flow = {
+    paper: onGround ? 0 : intoSheet,
+    substrate: onGround ? intoGround : 0,
+    air: evaporation,
+    capacity,
+    drainable,
+  };
+  const openDrained = drainedAt(open);
+  const waited = way.workSeconds / 2 + way.minutes * 60;
+  const openSeconds = Math.min(gelsIn, LONGEST_SLIP_SECONDS, timeToLose(open, toLose * OPEN_LEVEL, openDrained));
+  const openRoot = Math.min(Math.sqrt(waited), openDrained);
+  const soakedBefore = intoPaper(open, openRoot);
+  const lostBefore = soakedBefore + open.substrate * openRoot + evaporation * waited;
+  const slipSeconds = Math.max(
+    SHORTEST_SLIP,
+    Math.min(gelsIn - waited, LONGEST_SLIP_SECONDS, timeToLose(both, toLose * GRAB_LEVEL - lostBefore, drained)),
+  );
+
+  // Lifted when it has been placed: the calibrated model (bond-line.ts).
+  const liftRoot = Math.min(Math.sqrt(seconds), drained);
+  const soaked = intoPaper(both, liftRoot);
+  const lifted = setting(soaked + intoGround * liftRoot + through * seconds, toLose, seconds, gelsIn);
+  const touching = paper.contact + (1 - paper.contact) * follows;
+  const sheetBears = wetStrength(paper, soaked * swelling, constants);
+  const faceBears = constants.boardFace * substrate.faceStrength;
+  const lift = Math.min(sheetBears, faceBears) / pullOf(touching, liquid.solids, lifted, constants);
+
+  const grabRoot = Math.min(Math.sqrt(GRAB_SECONDS + waited), drained);
+  const grabLost = intoPaper(both, grabRoot) + intoGround * grabRoot + through * GRAB_SECONDS;
+  const grabbed = setting(grabLost, toLose, GRAB_SECONDS, gelsIn);
+  const holds = hold(adhesive, bench);
+  const laidSoaked = intoPaper(both, Math.min(Math.sqrt(Math.min(slipSeconds + waited, SOAKING_SECONDS)), drained));
+  const growth = Math.min(1, laidSoaked / soaksIn) - (onGround ? 0 : Math.min(1, soakedBefore / soaksIn));
   const cold = bench.celsius < (liquid.filmFormsAbove ?? -Infinity);
-  const dryCoat = tool.coat * liquid.solids;
+  const dryCoat = (tool.coat * liquid.solids) / liquid.leastDryCoat;
   return {
     spread: bounded(
-      spreadMarginUnderBrush(paper.grammage, liquid.underBrush, tool.drag, constants) *
-        Math.min(1, tool.thickest / liquid.viscosity),
+      spreading(liquid, bench, follows, evaporation, gelsIn, constants) * Math.min(1, tool.thickest / liquid.viscosity),
     ),
-    lift: bounded(joint.liftMargin),
-    bond: bounded(
-      ((dryCoat / liquid.leastDryCoat) * holdOn(adhesive, bench) * (cold ? NO_FILM : 1)) / demand(adhesive, bench),
+    reach: bounded(openSeconds / (way.workSeconds + way.minutes * 60)),
+    place: bounded(slipSeconds / slidingSeconds(bench)),
+    lift: bounded(lift),
+    grab: bounded((pullOf(paper.contact, liquid.solids, grabbed, constants) * holds) / edgeSprings(bench)),
+    strike: bounded(
+      strikeMargin({
+        density: paper.density,
+        openWeave: paper.openWeave,
+        filled: Math.min(1, laidSoaked / capacity),
+        runs: ease.runs,
+        coat: tool.coat,
+        particleSolids: liquid.particleSolids,
+        groundWeave: substrate.openWeave,
+      }),
     ),
-    flat: bounded(flatMargin(tool.coat * (1 - liquid.solids) * carrier.swelling, bench)),
-    slipSeconds: joint.slipSeconds,
-    gives: joint.gives,
+    bond: bounded((dryCoat * holds * (cold ? NO_FILM : 1)) / loadOn(adhesive, bench)),
+    flat: bounded(flatMargin(water * swelling, bench)),
+    openSeconds,
+    slipSeconds,
+    gives: lift >= 1 ? 'neither' : sheetBears < faceBears ? 'paper' : 'substrate',
+    growsMm: Math.max(0, growth) * paper.wetExpansion * swelling * bench.spanMm,
+    shows: liquid.shows,
   };
 }
+
+/** Nobody can tell a shorter slip from none, s. */
+const SHORTEST_SLIP = 0.5;
+/** A sheet that is still wet after this has grown as far as it will, s. Common practice, no source. */
+const SOAKING_SECONDS = 600;
+
+/** What bears the tool ÷ what the tool asks: the sheet, or, where it lies on glass, the sheet that is peeled off it. */
+function spreading(
+  liquid: Liquid,
+  { paper, tool, way }: Bench,
+  follows: number,
+  evaporation: number,
+  gelsIn: number,
+  constants: BondConstants,
+): number {
+  if (way.face === 'ground') return BORNE_BELOW;
+  const water = tool.coat * (1 - liquid.solids);
+  const suction = paper.sorptivity * follows * Math.sqrt(WORKED_SECONDS);
+  // Suction slows as it nears what the coat can give.
+  const limit = constants.drainableShare * water;
+  const lost = (suction * limit) / (suction + limit) + evaporation * WORKED_SECONDS;
+  const drag =
+    draggingViscosity(liquid.flow, Math.min(0.95, lost / water)) * (gelsIn < Infinity ? COOLING_THICKENS : 1);
+  const bears = spreadMarginUnderBrush(paper.grammage, drag, tool.drag, constants);
+  if (way.face === 'sheet') return bears;
+  const soaked = Math.min(limit, paper.sorptivity * follows * Math.sqrt(way.workSeconds));
+  const toLose = tool.coat * Math.max(0, 1 - liquid.solids / liquid.grabSolids);
+  const progress = toLose > 0 ? Math.min(1, (soaked + evaporation * way.workSeconds) / toLose) : 1;
+  const tack = pullOf(paper.contact, liquid.solids, progress, constants);
+  // It is peeled off a corner at a time, and of the coat only what has come through holds it to the glass.
+  return Math.min((PEELS_OFF_GLASS * wetStrength(paper, soaked, constants)) / tack, HELD_ON_GLASS * bears);
+}
+
+/** How much more drag a sheet bears while it clings to wet glass. Estimate. */
+const HELD_ON_GLASS = 8;
+/** How much more readily a pasted sheet leaves wet glass than it is lifted from a board. Estimate. */
+const PEELS_OFF_GLASS = 2.5;
 
 /** One draw of a dry adhesive's own numbers. */
 export interface DryPoint {
@@ -72,39 +189,80 @@ export interface DryPoint {
 /** Grammage that bears a drag of 1 in a dry adhesive's record, g/m². */
 export const DRY_DRAG_GRAMMAGE = 45;
 
-export function dryMargins(adhesive: DryAdhesive, point: DryPoint, bench: Bench): Margins {
+export function dryMargins(
+  adhesive: DryAdhesive,
+  point: DryPoint,
+  bench: Bench,
+  constants: BondConstants = BOND_CONSTANTS,
+): Margins {
   const { paper, substrate } = bench;
-  const { wetStrength } = sheetStrength(paper, point.waterLoad);
-  const faceStrength = BOND_CONSTANTS.boardFace * substrate.faceStrength;
-  const lift = bounded(Math.min(wetStrength, faceStrength) / (paper.contact * point.pull));
+  const sheetBears = wetStrength(paper, point.waterLoad, constants);
+  const faceStrength = constants.boardFace * substrate.faceStrength;
+  const lift = bounded(Math.min(sheetBears, faceStrength) / (paper.contact * point.pull));
   return {
     spread: bounded(paper.grammage / (DRY_DRAG_GRAMMAGE * Math.max(point.drag, 0.001))),
+    reach: HIGHEST,
+    place: bounded(point.slip / slidingSeconds(bench)),
     lift,
-    bond: bounded((point.strength * holdOn(adhesive, bench)) / demand(adhesive, bench)),
+    grab: HIGHEST,
+    strike: HIGHEST,
+    bond: bounded((point.strength * hold(adhesive, bench)) / loadOn(adhesive, bench)),
     flat: bounded(flatMargin(point.waterLoad, bench)),
+    openSeconds: LONGEST_SLIP_SECONDS,
     slipSeconds: point.slip,
-    gives: lift >= 1 ? 'neither' : wetStrength < faceStrength ? 'paper' : 'substrate',
+    gives: lift >= 1 ? 'neither' : sheetBears < faceStrength ? 'paper' : 'substrate',
+    growsMm: 0,
+    shows: 0,
   };
 }
+
+/** Seconds for which it has to slide. */
+const slidingSeconds = ({ seconds, task, wants }: Bench): number =>
+  TASK_TRAITS[task].slide * seconds * (wants.slow ? SLOW_DEMAND : 1);
+/** Estimate: how many times as long it has to stay workable when that is asked for. */
+const SLOW_DEMAND = 4;
+
+/** Pull that keeps an edge down, N/m: a sheet's grows with its stiffness; a board's wall is held, and must only stand. */
+function edgeSprings({ paper, task }: Bench): number {
+  return task === 'join-boards' ? WALL_STANDS : EDGE_SPRINGS * Math.pow(paper.grammage / 100, 1.25);
+}
+/** Estimate. */
+const WALL_STANDS = 30;
 
 /** What is left of a bond whose film could not form in the cold. Estimate. */
 export const NO_FILM = 0.3;
 
-function holdOn(adhesive: WetAdhesive | DryAdhesive, { face }: Bench): number {
-  return adhesive.hold[face === 'non-porous' ? 'nonPorous' : face];
+/** How well it holds here: on the worse of the two faces. */
+function hold(adhesive: WetAdhesive | DryAdhesive, { face, plasticBack }: Bench): number {
+  const below = adhesive.hold[face === 'non-porous' ? 'nonPorous' : face];
+  // A brittle film lets go of a plastic back as soon as it bends.
+  if (!plasticBack) return below;
+  const onPlastic = adhesive.form === 'wet' ? LEAST_STICKY : 1;
+  return Math.min(below, adhesive.hold.nonPorous * onPlastic * ON_BENDING_PLASTIC[adhesive.flexes]);
 }
 
-/** Estimate: how much more is asked of a joint that must bend, or get damp. */
+/** What water-borne glues hold on polyethylene, of what they hold on glass. Estimate. */
+const LEAST_STICKY = 0.5;
+const ON_BENDING_PLASTIC: Readonly<Record<YesNo, number>> = { yes: 1, partly: 0.7, no: 0.45 };
+
+/** Estimate: how much more is asked of a joint that must bend, get damp, or be strong. */
 export const FLEX_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.3, no: 2 };
 export const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.5, no: 2.5 };
+export const STRONG_DEMAND = 1.6;
 
 /** What is asked of the joint, as a multiple of a 100 g/m² sheet on board: stiff sheets spring back harder. Estimate. */
-function demand(adhesive: WetAdhesive | DryAdhesive, { paper, wants }: Bench): number {
-  const springs = clamp(Math.sqrt(paper.grammage / 100), 0.7, 2);
+function loadOn(adhesive: WetAdhesive | DryAdhesive, { paper, wants, task, face }: Bench): number {
+  const { load, springs } = TASK_TRAITS[task];
+  const springsBack = clamp(Math.pow(paper.grammage / 100, springs / 2), 0.7, 2);
   const bends = wants.flexes ? FLEX_DEMAND[adhesive.flexes] : 1;
   const damp = wants.damp ? DAMP_DEMAND[adhesive.bearsDamp] : 1;
-  return springs * bends * damp;
+  // A mend bears what the thing it mends bears: the joint of a leather book far more than a leaf.
+  const mended = task === 'mend' && face === 'leather' ? LEATHER_MEND : 1;
+  return mended * load * springsBack * bends * damp * (wants.strong ? STRONG_DEMAND : 1);
 }
+
+/** Estimate. */
+const LEATHER_MEND = 2.5;
 
 const LOWEST = 0.01;
 const HIGHEST = 100;

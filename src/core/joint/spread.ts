@@ -1,4 +1,8 @@
-/** Whether a sheet bears the tool that spreads the glue, or drags and wrinkles under it. */
+/**
+ * Whether a sheet bears the tool that spreads the glue, or drags and wrinkles under it. What counts is the drag
+ * at the end of brushing: by then the coat has given water to the sheet, and a dispersion is near packing, where
+ * it stiffens without limit, while a jelly or a paste has hardly changed.
+ */
 import { BOND_CONSTANTS, type BondConstants } from './constants';
 import { mustBePositive } from '../base/result';
 import { brushingViscosity } from '../adhesive/viscosity';
@@ -14,9 +18,9 @@ export interface Spreading {
 }
 
 /**
- * What the sheet bears ÷ what the tool asks of it: above 1 the glue spreads, below 1 the sheet drags.
- * In proportion to grammage, and inversely to the liquid's viscosity under the brush. Throws RangeError
- * unless everything is above 0.
+ * What the sheet bears ÷ what the tool asks of it: above 1 the glue spreads, below 1 the sheet drags. For a liquid
+ * of which only the viscosity at rest is known, and that loses no water while it is brushed. It grows as a power of
+ * grammage, and falls with viscosity. Throws RangeError unless everything is above 0.
  */
 export function spreadMargin({ grammage, viscosity, toolDrag = 1, constants = BOND_CONSTANTS }: Spreading): number {
   return spreadMarginUnderBrush(grammage, brushingViscosity(viscosity), toolDrag, constants);
@@ -31,5 +35,9 @@ export function spreadMarginUnderBrush(
 ): number {
   mustBePositive('grammage', grammage);
   mustBePositive('toolDrag', toolDrag);
-  return grammage / (constants.brushedGrammage * (underBrush / 1000) * toolDrag);
+  const bears = Math.pow(grammage / constants.brushedGrammage, constants.bearingExponent);
+  return bears / ((underBrush / 1000) * toolDrag);
 }
+
+/** Seconds for which one place is worked with the brush. From memory. */
+export const WORKED_SECONDS = 10;

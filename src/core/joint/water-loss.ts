@@ -16,11 +16,14 @@ export interface Flow {
 /** Water taken by each side after √t: both drink until the coat has given all that suction can draw. */
 export function takenUp(flow: Flow, rootSeconds: number): { paper: number; substrate: number } {
   const root = Math.min(rootSeconds, drainedAt(flow));
-  return { paper: Math.min(flow.capacity, flow.paper * root), substrate: flow.substrate * root };
+  return { paper: intoPaper(flow, root), substrate: flow.substrate * root };
 }
 
+/** What the sheet has taken after √t, while the coat still has water for it. */
+export const intoPaper = (flow: Flow, root: number): number => Math.min(flow.capacity, flow.paper * root);
+
 /** √t at which the coat has given all that suction can draw; nothing moves after it. */
-function drainedAt({ paper, substrate, capacity, drainable }: Flow): number {
+export function drainedAt({ paper, substrate, capacity, drainable }: Flow): number {
   if (paper + substrate <= 0) return Infinity;
   const together = drainable / (paper + substrate);
   // Where the sheet is full before that, the other side goes on alone, and takes longer.
@@ -32,10 +35,10 @@ function drainedAt({ paper, substrate, capacity, drainable }: Flow): number {
  * Seconds until the coat has lost `grams` g/m²: while both sides drink, after the sheet is full, and
  * after suction has had all it can, the loss is b·√t + e·t + c; the first stretch that reaches it counts.
  */
-export function timeToLose(flow: Flow, grams: number): number {
+export function timeToLose(flow: Flow, grams: number, drained: number = drainedAt(flow)): number {
   let root = rootFor(flow.air, flow.paper + flow.substrate, grams);
   if (root > flow.capacity / flow.paper) root = rootFor(flow.air, flow.substrate, grams - flow.capacity);
-  if (root > drainedAt(flow)) root = rootFor(flow.air, 0, grams - flow.drainable);
+  if (root > drained) root = rootFor(flow.air, 0, grams - flow.drainable);
   return root * root;
 }
 

@@ -1,7 +1,6 @@
 /** What the paper calculator asks, and what stands there at first. */
 import { RECORD_ID } from '../base/record-id';
 import { SIZINGS, SURFACES } from '../paper/asked-paper';
-import { GRAIN_TESTS } from '../paper/grain-tests';
 import { parseDrops, readDrops, showDrops, writeDrops } from '../paper/drop-test';
 import { BASIC_SHEETS, type Grade } from '../paper/paper';
 import { PAPER_NAME } from '../paper/own-paper';
@@ -42,7 +41,6 @@ export const MEASURE_FIELDS = {
     ...PAPER_LIMITS.grammage,
     what: 'The weight',
     usual: 90,
-    example: true,
     asked: weight('metric'),
   },
   pounds: {
@@ -54,7 +52,6 @@ export const MEASURE_FIELDS = {
     high: 400,
     unit: 'lb',
     usual: 60,
-    example: true,
     asked: weight('pounds'),
   },
   grade: {
@@ -75,7 +72,6 @@ export const MEASURE_FIELDS = {
     high: 600,
     unit: 'kg',
     usual: 70,
-    example: true,
     asked: weight('thousand'),
   },
   sheetWide: {
@@ -87,7 +83,6 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 788,
-    example: true,
     asked: weight('thousand'),
   },
   sheetHigh: {
@@ -99,7 +94,6 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 1091,
-    example: true,
     asked: weight('thousand'),
   },
   grams: {
@@ -111,7 +105,6 @@ export const MEASURE_FIELDS = {
     high: 20000,
     unit: 'g',
     usual: 34,
-    example: true,
     asked: weight('weighed'),
   },
   pieceWide: {
@@ -123,7 +116,6 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 210,
-    example: true,
     asked: weight('weighed'),
   },
   pieceHigh: {
@@ -135,7 +127,6 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 297,
-    example: true,
     asked: weight('weighed'),
   },
   pieces: {
@@ -148,7 +139,6 @@ export const MEASURE_FIELDS = {
     unit: '',
     whole: true,
     usual: 6,
-    example: true,
     asked: weight('weighed'),
   },
   step: {
@@ -160,7 +150,6 @@ export const MEASURE_FIELDS = {
     high: 10,
     unit: 'g',
     usual: 1,
-    example: true,
     asked: weight('weighed'),
   },
   thickBy: {
@@ -177,7 +166,6 @@ export const MEASURE_FIELDS = {
     label: 'Caliper',
     ...PAPER_LIMITS.caliper,
     usual: 120,
-    example: true,
     asked: thickness('gauge'),
   },
   stackMm: {
@@ -189,7 +177,6 @@ export const MEASURE_FIELDS = {
     high: 500,
     unit: 'mm',
     usual: 12,
-    example: true,
     asked: thickness('stack'),
   },
   stackSheets: {
@@ -202,7 +189,6 @@ export const MEASURE_FIELDS = {
     unit: '',
     whole: true,
     usual: 100,
-    example: true,
     asked: thickness('stack'),
   },
   bulk: {
@@ -214,7 +200,6 @@ export const MEASURE_FIELDS = {
     high: 12,
     unit: 'cm³/g',
     usual: 1.3,
-    example: true,
     asked: thickness('bulk'),
   },
   drinkBy: {
@@ -235,7 +220,6 @@ export const MEASURE_FIELDS = {
     read: readDrops,
     write: writeDrops,
     usual: [28, 34, 31],
-    example: true,
     asked: absorbency('drop'),
   },
   /** empty: twenty, as a dropper gives them */
@@ -261,15 +245,7 @@ export const MEASURE_FIELDS = {
     unit: 'mm',
     asked: absorbency('drop'),
   },
-  cobb: {
-    kind: 'number',
-    key: 'cobb',
-    label: 'Cobb 60',
-    ...PAPER_LIMITS.cobb,
-    usual: 25,
-    example: true,
-    asked: absorbency('cobb'),
-  },
+  cobb: { kind: 'number', key: 'cobb', label: 'Cobb 60', ...PAPER_LIMITS.cobb, usual: 25, asked: absorbency('cobb') },
   bend: {
     kind: 'one-of',
     key: 'bend',
@@ -339,17 +315,4 @@ export const MEASURE_FIELDS = {
 export type MeasurePlan = PlanOf<typeof MEASURE_FIELDS>;
 export type MeasureField = keyof typeof MEASURE_FIELDS;
 
-/** A sheet that was weighed, stacked, wetted, bent and torn, invented; and what a link means by what it leaves out. */
-export const EXAMPLE_MEASURE: MeasurePlan = usualOf(MEASURE_FIELDS);
-
-/** The form as it opens: nothing is measured yet, and all goes by the kind. */
-export const UNMEASURED: MeasurePlan = {
-  ...EXAMPLE_MEASURE,
-  ...{ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind', bend: 'untried', tear: 'untried' },
-};
-
-export const grainWasTried = (plan: MeasurePlan): boolean => GRAIN_TESTS.some((test) => plan[test] !== 'untried');
-
-/** Whether a plan says anything of one's own sheet. */
-export const isMeasured = (plan: MeasurePlan): boolean =>
-  plan.weightBy !== 'kind' || plan.thickBy !== 'kind' || plan.drinkBy !== 'kind' || grainWasTried(plan);
+export const DEFAULT_MEASURE: MeasurePlan = usualOf(MEASURE_FIELDS);

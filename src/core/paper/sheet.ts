@@ -75,6 +75,11 @@ function absorbencyOf(paper: JobPaper, family: Paper): Range | undefined {
     const doubt = dropDoubt(paper.dropSeconds);
     return { low: middle / doubt, middle, high: middle * doubt, basis: 'measured' };
   }
-  if (paper.sizing !== undefined && paper.sizing !== family.sizing) return range(COBB[paper.sizing], 1 / Math.sqrt(60));
+  if (paper.sizing !== undefined && paper.sizing !== family.sizing) {
+    // A kind of paper sized otherwise keeps its own absorbency, moved as far as the two classes lie apart.
+    const { low, middle, high } = family.sorptivity;
+    const times = COBB[paper.sizing][1] / COBB[family.sizing][1];
+    return range([low, middle, high], times);
+  }
   return undefined;
 }

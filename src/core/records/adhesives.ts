@@ -1,6 +1,10 @@
 /** What the core knows of what goes in the pot, and of the adhesives that are made of it or come ready. */
 import type { Range } from '../base/quantity';
 import type { Deed, Nature } from '../safety/hazards';
+import type { Task } from './task';
+
+/** What the dry film is: vinyl (PVA, EVA), cooked starch, a cellulose ether, or a protein (gelatine, animal and fish glue). */
+export type FilmKind = 'vinyl' | 'starch' | 'ether' | 'protein';
 
 export type YesNo = 'yes' | 'partly' | 'no';
 
@@ -22,7 +26,13 @@ export type Thickening =
   /** particles in water; viscosity as supplied, mPa·s */
   | { readonly law: 'dispersion'; readonly viscosity: Range }
   /** a cooked or dissolved thickener: viscosity, mPa·s, of a solution of `percent` by mass */
-  | { readonly law: 'solution'; readonly viscosity: Range; readonly percent: number };
+  | {
+      readonly law: 'solution';
+      readonly viscosity: Range;
+      readonly percent: number;
+      /** power-law index under the brush: 1 does not thin; absent where the Cross law holds */
+      readonly flowIndex?: Range;
+    };
 
 /** One thing that goes in the pot: a powder, water, or a liquid as supplied. */
 export interface Ingredient {
@@ -48,6 +58,10 @@ export interface Ingredient {
   readonly hazards: readonly Nature[];
   /** °C that some of the liquid reaches when it is made up; absent where all of it stays cold */
   readonly madeAt?: number;
+  /** absent for water and alcohol */
+  readonly kind?: FilmKind;
+  /** whether it stains, shines or stiffens where it comes through */
+  readonly shows?: YesNo;
 }
 
 interface AdhesiveBase extends AdhesiveTraits {
@@ -63,6 +77,8 @@ export interface WetAdhesive extends AdhesiveBase {
   readonly form: 'wet';
   readonly by: 'mass' | 'volume';
   readonly parts: readonly { readonly of: string; readonly parts: number }[];
+  /** a ratio or strength made up for special cases, not the one that stands in the jar */
+  readonly special?: boolean;
   /** °C in the pot, where it is used hot */
   readonly usedAt?: number;
 }
@@ -84,6 +100,12 @@ export interface DryAdhesive extends AdhesiveBase {
   /** what it is, as far as it can hurt, and what using it does that can */
   readonly hazards: readonly Nature[];
   readonly does?: readonly Deed[];
+  /** tasks it can do; all when absent */
+  readonly tasks?: readonly Task[];
+  /** what sort of thing it is, so that a list can name one of each */
+  readonly film?: string;
+  /** has to be made the day before */
+  readonly madeAhead?: boolean;
   /** put on both faces and let go dry before they meet */
   readonly bothFaces?: boolean;
 }

@@ -6,7 +6,7 @@ import type { Adhesive, Ingredient } from './adhesives';
 import type { Range } from '../base/quantity';
 import type { Nature } from '../safety/hazards';
 
-export type { Adhesive, DryAdhesive, Ingredient, WetAdhesive, YesNo } from './adhesives';
+export type { Adhesive, DryAdhesive, FilmKind, Ingredient, WetAdhesive, YesNo } from './adhesives';
 
 export type Surface = 'smooth' | 'textured' | 'embossed';
 export type Sizing = 'unsized' | 'lightly-sized' | 'sized' | 'hard-sized' | 'coated';
@@ -34,6 +34,10 @@ export interface Paper {
   readonly coloursRun: 'unlikely' | 'possible' | 'likely';
   /** water marks, cockles or turns opaque where wetted: glassine, tracing paper */
   readonly harmedByWater?: boolean;
+  /** share of its face that is holes, through which a liquid runs as a whole; absent for paper */
+  readonly openWeave?: Range;
+  /** its back is plastic: glue has to stick to that */
+  readonly plasticBack?: boolean;
   /** a foil or film on its face lets no water out */
   readonly closed?: boolean;
 }
@@ -52,6 +56,8 @@ export interface Substrate {
   readonly face: 'porous' | 'leather' | 'non-porous';
   /** can glue be brushed on it and the paper laid down */
   readonly takesGlue: boolean;
+  /** share of its face that is holes between threads; absent where it has none */
+  readonly openWeave?: Range;
   /** does it bend with use, so that flatness is not asked of it */
   readonly limp: boolean;
   /** what it is, as far as it can hurt */

@@ -1,20 +1,32 @@
-/** The answer: the word, the sentence, the chance of each thing holding, and the time there is to move the sheet. */
+/** The answer: the word, the sentence, the chance of each thing holding, and the time there is. */
 import { useStore } from '@nanostores/preact';
 import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../core/choose/answer-words';
-import { durationSpan, figure } from '../../core/base/format';
+import type { Ranked } from '../../core/choose/finding';
+import { methodInWords } from '../../core/choose/method-words';
+import { chanceInTen, durationSpan, figure } from '../../core/base/format';
 import { secondsNeeded } from '../../core/choose/sampling';
-import type { Chances } from '../../core/choose/tally';
+import type { Thing } from '../../core/joint/bench';
 import type { ChooseStore } from '../../stores/choose/choose';
 import { ChanceRule } from '../parts/ChanceRule';
 import { SlipPlate } from '../parts/SlipPlate';
 import { Spoken } from '../parts/Spoken';
 
-export const THINGS: readonly (readonly [keyof Chances, string])[] = [
+/** What must hold, in the order of the work, as a list of chances calls it. */
+export const THINGS: readonly (readonly [Thing, string])[] = [
   ['spread', 'It spreads'],
+  ['reach', 'It stays open while you brush'],
+  ['place', 'You can place it in time'],
   ['lift', 'It lifts clean'],
+  ['grab', 'Its edges stay down'],
+  ['strike', 'Nothing comes through'],
   ['bond', 'It holds'],
   ['flat', 'It stays flat'],
 ];
+/** Below this weight a thing does not matter to the task: nobody lifts a mend. */
+const MATTERS = 0.05;
+
+/** The things that matter to this task and method. */
+export const thingsFor = ({ weights }: Ranked): typeof THINGS => THINGS.filter(([thing]) => weights[thing] >= MATTERS);
 
 /** On a phone the answer stays in view while the fields are filled in. */
 export function AnswerStrip({ store, href }: { readonly store: ChooseStore; readonly href: string }) {
@@ -40,6 +52,7 @@ export function Answer({ store }: { readonly store: ChooseStore }) {
   const best = choices[0]!;
   const needed = secondsNeeded(job);
   const shown = choices.filter((choice) => choice.verdict !== 'ruled-out' && choice.atHand).slice(0, 4);
+  const { p10, p90 } = best.openSeconds;
   return (
     <>
       <div class="verdict" data-verdict={best.verdict}>
@@ -48,32 +61,45 @@ export function Answer({ store }: { readonly store: ChooseStore }) {
       </div>
       {best.verdict !== 'refused' && (
         <>
+          <p class="field-hint">
+            These chances are for this way: glue on {methodInWords(best.method, job, store.catalogue)}.
+          </p>
           <ul class="chance-list">
-            {THINGS.map(([key, label]) => (
+            {thingsFor(best).map(([thing, label]) => (
               <ChanceRule
-                key={key}
+                key={thing}
                 label={label}
-                chance={best.chances[key]}
-                note={`margin ${figure(best.margins[key])}`}
+                chance={best.chances[thing]}
+                note={`margin ${figure(best.margins[thing])}`}
               />
             ))}
           </ul>
-          <p class="field-hint">Margin: what there is over what is needed. At 1 it just holds.</p>
+          <p class="field-hint">Margin: strength available ÷ strength needed. Below 1, expect it to fail.</p>
+          {best.other && (
+            <p>
+              Another way does about as well ({chanceInTen(best.other.chance)}): glue on{' '}
+              {methodInWords(best.other.method, job, store.catalogue)}.
+            </p>
+          )}
+          <p>
+            Open time, from the first stroke until what was brushed first no longer sticks:{' '}
+            <strong>{durationSpan(p10, p90)}</strong>.
+          </p>
           <figure class="plate">
             <div class="plate-body">
               <SlipPlate
                 neededSeconds={needed}
-                rows={shown.map(({ adhesiveId, slipSeconds: { p10, p50, p90 } }) => ({
+                rows={shown.map(({ adhesiveId, slipSeconds }) => ({
                   name: adhesiveName(adhesiveId, store.catalogue),
-                  low: p10,
-                  middle: p50,
-                  high: p90,
+                  low: slipSeconds.p10,
+                  middle: slipSeconds.p50,
+                  high: slipSeconds.p90,
                 }))}
               />
             </div>
             <figcaption class="plate-caption">
-              How long the sheet can be moved after laying, first four places. Eight times in ten it lies within the
-              bar; the dot is the middle.
+              Slip time: how long the sheet can be moved after laying, first four places. Eight times in ten it lies
+              within the bar; the dot is the middle.
             </figcaption>
           </figure>
         </>

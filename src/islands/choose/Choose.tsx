@@ -13,7 +13,7 @@ import { openChoosePage, prepareChoosePage } from '../../stores/choose/open-choo
 import { syncAddress } from '../../stores/shared/url-sync';
 import { Answer, AnswerSpoken, AnswerStrip } from './Answer';
 import { BenchFields, MoreAboutPaper, NeedFields } from './MoreFields';
-import { PaperFields } from './PaperFields';
+import { PaperFields, TaskField } from './PaperFields';
 import { LinkNotice } from './LinkNotice';
 import { OwnTrials, OwnTrialsNote } from './OwnTrials';
 import { Rest, type CautionText } from './ChooseDetails';
@@ -59,6 +59,7 @@ export default function Choose({ flips, cautions, address, checks, trialsAt }: P
       <AnswerStrip store={store} href={`#${prefix}answer`} />
       <div class="bench-inputs" role="group" aria-label="What you have">
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
+        <TaskField store={store} prefix={prefix} />
         <TakeOwnPaper id={`${prefix}own-paper`} onTake={store.takePaper} />
         <PaperFields store={store} prefix={prefix} />
         <MoreAboutPaper store={store} prefix={prefix} />

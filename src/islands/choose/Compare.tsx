@@ -6,7 +6,7 @@ import { durationSpan, figure } from '../../core/base/format';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { ChanceRule } from '../parts/ChanceRule';
 import { SelectField } from '../parts/Field';
-import { THINGS } from './Answer';
+import { thingsFor } from './Answer';
 
 interface Props {
   readonly store: ChoosePageStore;
@@ -35,7 +35,7 @@ export function Compare({ store, prefix }: Props) {
         <p class="verdict-why">{answerSentence(choice, store.catalogue)}</p>
       </div>
       <ul class="chance-list">
-        {THINGS.map(([thing, words]) => (
+        {thingsFor(choice).map(([thing, words]) => (
           <ChanceRule
             key={thing}
             label={words}
@@ -44,7 +44,7 @@ export function Compare({ store, prefix }: Props) {
           />
         ))}
       </ul>
-      <p>Time to move: {durationSpan(choice.slipSeconds.p10, choice.slipSeconds.p90)}.</p>
+      <p>Slip time: {durationSpan(choice.slipSeconds.p10, choice.slipSeconds.p90)}.</p>
       <ul class="reasons">
         {choice.reasons.slice(0, 4).map((reason) => (
           <li key={reason.code}>

@@ -1,9 +1,11 @@
 /** The fields that only the chooser's own page has: more of the paper, the needs, the bench. */
 import { useStore } from '@nanostores/preact';
 import { NEED_WORDS } from '../../core/choose/tipping-words';
-import { JOB_FIELDS, JOB_PAPER_FIELDS, NEEDS } from '../../core/choose/job';
+import { JOB_FIELDS, JOB_PAPER_FIELDS, NEEDS, type Need } from '../../core/choose/job';
+import { TASK_WORDS } from '../../core/choose/task-words';
 import { SIZINGS, SURFACES } from '../../core/paper/asked-paper';
 import type { Sizing, Surface } from '../../core/records/records';
+import { taskIn } from '../../stores/choose/choose';
 import { Choices } from '../parts/Choices';
 import { named } from '../parts/Field';
 import { PickOf, TextOf } from '../parts/PlanField';
@@ -69,52 +71,90 @@ export function MoreAboutPaper(props: FieldsProps) {
   );
 }
 
+/** What this task turns on; whatever is ticked already stays in view. */
 export function NeedFields({ store }: Pick<FieldsProps, 'store'>) {
-  const { needs } = useStore(store.$texts);
+  const texts = useStore(store.$texts);
+  const { needs } = texts;
+  const asked = TASK_WORDS[taskIn(texts)].needs;
+  const shown = [...asked, ...NEEDS.filter((need) => needs.includes(need) && !asked.includes(need))];
+  const others = NEEDS.filter((need) => !shown.includes(need));
+  const option = (value: Need) => ({ value, text: NEED_WORDS[value] });
+  const choices = { name: 'needs', chosen: needs, onToggle: (value: string) => store.toggle('needs', value) };
   return (
     <details open={needs.length > 0}>
       <summary>What the work must do{needs.length > 0 ? ` (${needs.length})` : ''}</summary>
-      <Choices
-        legend={JOB_FIELDS.needs.label}
-        name="needs"
-        options={NEEDS.map((value) => ({ value, text: NEED_WORDS[value] }))}
-        chosen={needs}
-        onToggle={(value) => store.toggle('needs', value)}
-      />
+      <Choices {...choices} legend={JOB_FIELDS.needs.label} options={shown.map(option)} />
+      {others.length > 0 && (
+        <details>
+          <summary>Asked less often for this</summary>
+          <Choices {...choices} legend="Less often" options={others.map(option)} />
+        </details>
+      )}
     </details>
   );
 }
 
 export function BenchFields(props: FieldsProps) {
   const { store } = props;
-  const { atHand } = useStore(store.$texts);
+  const texts = useStore(store.$texts);
   const suggested = useStore(store.$suggestedSeconds);
+  const { sides, asksLined, asksPlacing } = TASK_WORDS[taskIn(texts)];
   return (
     <>
       <details>
         <summary>The piece, the room and the tool</summary>
         <div class="field-row">
-          <TextOf {...props} field="widthMm" />
-          <TextOf {...props} field="heightMm" />
+          <TextOf {...props} field="widthMm" label={sides[0]} />
+          <TextOf {...props} field="heightMm" label={sides[1]} />
         </div>
-        <TextOf {...props} field="placeSeconds" placeholder={`${suggested}, from its size`} />
+        {(asksPlacing || texts.placeSeconds !== '') && (
+          <TextOf {...props} field="placeSeconds" placeholder={`${suggested}, from its size`} />
+        )}
+        {(asksLined || texts.lined !== '') && (
+          <PickOf
+            {...props}
+            field="lined"
+            options={[
+              { value: '', text: 'As is usual' },
+              { value: 'yes', text: 'Yes, it is lined too' },
+              { value: 'no', text: 'No, one side only' },
+            ]}
+          />
+        )}
         <div class="field-row">
           <TextOf {...props} field="celsius" />
           <TextOf {...props} field="humidity" unit="% RH" />
         </div>
         <PickOf {...props} field="tool" options={named(store.catalogue.techniques)} />
       </details>
-      <details open={atHand.length > 0}>
-        <summary>Only what is at hand{atHand.length > 0 ? ` (${atHand.length})` : ''}</summary>
-        <Choices
-          legend={JOB_FIELDS.atHand.label}
-          name="atHand"
-          hint="Tick none to rank them all."
-          options={named(store.catalogue.adhesives)}
-          chosen={atHand}
-          onToggle={(value) => store.toggle('atHand', value)}
-        />
-      </details>
+      <AtHandFields store={store} />
     </>
+  );
+}
+
+/** What a person has: ingredients first, since mixes follow from them; then things that come ready; then tools. */
+function AtHandFields({ store }: Pick<FieldsProps, 'store'>) {
+  const { atHand } = useStore(store.$texts);
+  const { ingredients, adhesives, techniques } = store.catalogue;
+  const choices = { name: 'atHand', chosen: atHand, onToggle: (value: string) => store.toggle('atHand', value) };
+  const poured = named(ingredients).filter(({ value }) => value !== 'water');
+  return (
+    <details open={atHand.length > 0}>
+      <summary>Limit to what I have{atHand.length > 0 ? ` (${atHand.length})` : ''}</summary>
+      <Choices
+        {...choices}
+        legend="What I can mix from"
+        hint="Tick your powders, pastes and glues, and the mixes you can make of them are compared too. Leave all unticked to compare everything."
+        options={poured}
+      />
+      <details open={atHand.some((id) => adhesives.has(id))}>
+        <summary>Adhesives, one by one</summary>
+        <Choices {...choices} legend={JOB_FIELDS.atHand.label} options={named(adhesives)} />
+      </details>
+      <details open={atHand.some((id) => techniques.has(id))}>
+        <summary>Tools I have</summary>
+        <Choices {...choices} legend="Tools" options={named(techniques)} />
+      </details>
+    </details>
   );
 }

@@ -3,6 +3,8 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { adhesiveName } from '../../core/choose/answer-words';
 import { chanceInTen, figure } from '../../core/base/format';
+import type { Updated } from '../../core/handover/trial-evidence';
+import type { Thing } from '../../core/joint/bench';
 import { percent } from '../../core/trial/words';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { openEvidence, type EvidenceStore } from '../../stores/choose/evidence';
@@ -76,7 +78,7 @@ function OwnTrialsTable({ store, evidence }: Props) {
               </th>
             </tr>
             {THINGS.map(([thing, label]) => {
-              const updated = row.things[thing];
+              const updated = (row.things as Partial<Record<Thing, Updated>>)[thing];
               return (
                 updated && (
                   <tr key={thing}>

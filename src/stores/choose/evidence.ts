@@ -63,13 +63,13 @@ export function openEvidence(
     chooser.$adjust.set(
       on
         ? {
-            choices: (choices, job) => adjustRanking(choices, evidence, job, catalogue).choices,
+            choices: (choices) => adjustRanking(choices, evidence, catalogue).choices,
             tail: `&ev=${encodeEvidence(evidence)}`,
           }
         : undefined,
     );
     // What the swatches would change is worked out even while they are switched off.
-    $told.set(adjustRanking(chooser.$modelChoices.get(), evidence, $job.get(), catalogue).told);
+    $told.set(adjustRanking(chooser.$modelChoices.get(), evidence, catalogue).told);
   };
   $evidence.subscribe(apply);
   $isOn.listen(apply);

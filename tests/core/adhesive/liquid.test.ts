@@ -51,6 +51,10 @@ describe('a recipe of recipes is the recipe written out', () => {
     for (const [key, value] of Object.entries(flat)) {
       const other = nested[key as keyof typeof nested];
       if (typeof value === 'number') expect(other, key).toBeCloseTo(value, 9);
+      else if (typeof value === 'object')
+        expect(other, key).toEqual(
+          Object.fromEntries(Object.entries(value).map(([name, one]) => [name, expect.closeTo(one as number, 9)])),
+        );
       else expect(other, key).toBe(value);
     }
   });

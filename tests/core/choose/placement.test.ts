@@ -3,101 +3,78 @@ import type { Finding } from '../../../src/core/choose/finding';
 import { describe, expect, it, test } from 'vitest';
 import { DEFAULT_JOB, type Job, type Need } from '../../../src/core/choose/job';
 import { askedFor, heatAtBench } from '../../../src/core/choose/needs';
-import { calledBelow, FINGERTIP_GRAMMAGE, placementOf } from '../../../src/core/choose/placement';
+import { calledBelow, LIGHT_GRAMMAGE, placementOf } from '../../../src/core/choose/placement';
+import type { Method } from '../../../src/core/choose/method';
 import type { Adhesive, DryAdhesive, YesNo } from '../../../src/core/records/records';
 import { sheetOf, type Sheet } from '../../../src/core/paper/sheet';
 import { suitability } from '../../../src/core/choose/suitability';
 import { catalogue } from '../../../src/data/catalogue';
+import { factsOf } from '../support/facts';
 
 const pva = catalogue.adhesives.get('pva')!;
 const film = catalogue.adhesives.get('film-double-sided')!;
 
 interface Case {
   readonly job?: Partial<Job>;
-  readonly sheet?: Partial<Sheet>;
   readonly grammage?: number;
-  readonly spread?: number;
   readonly slip?: number;
   readonly needed?: number;
   readonly adhesive?: Adhesive;
+  readonly method?: Partial<Method>;
 }
 
-/** A strong 100 g/m² sheet, well spread, that slides for a minute and is placed in half of one. */
-function placed({ job, sheet, grammage = 100, spread = 0.9, slip = 60, needed = 30, adhesive = pva }: Case) {
+const COAT = { low: 40, middle: 65, high: 110, basis: 'from-memory' } as const;
+
+/** A 100 g/m² sheet that slides for a minute and is placed in half of one, done as the method says. */
+function placed({ job, grammage = 100, slip = 60, needed = 30, adhesive = pva, method }: Case) {
   const whole = { ...DEFAULT_JOB, paper: { family: 'wove-text', grammage }, ...job };
   const facts: Finding = {
-    ...{ adhesive, job: whole, needed, gives: 'neither' },
-    sheet: { ...sheetOf(whole, catalogue), harmedByWater: false, grain: 'marked', ...sheet } as Sheet,
-    chances: { spread, lift: 0.9, bond: 0.9, flat: 0.9 },
-    margins: { spread: 2, lift: 2, bond: 2, flat: 2 },
-    slipSeconds: { p10: slip / 2, p50: slip, p90: slip * 2 },
-    fit: { share: 1, notes: [], cautions: [] },
+    ...factsOf({ adhesive, needed, slip: [slip / 2, slip, slip * 2] }),
+    ...{ job: whole, sheet: sheetOf(whole, catalogue) },
+    method: { face: 'sheet', tool: 'brush-full', coat: COAT, wait: 'none', minutes: 0, press: 'weight', ...method },
   };
   return placementOf(facts, catalogue);
 }
 
 describe('where the glue goes', () => {
-  it('on the paper while it bears the brush, else on the board', () => {
-    expect(placed({ spread: 0.5 }).glueGoesOn).toBe('the back of the paper');
-    expect(placed({ spread: 0.49 }).glueGoesOn).toBe('the board, not the paper');
-  });
-  it('on the board where the sheet is very light, or water harms it', () => {
-    expect(placed({ grammage: FINGERTIP_GRAMMAGE }).glueGoesOn).toBe('the board, not the paper');
-    expect(placed({ grammage: FINGERTIP_GRAMMAGE + 1 }).glueGoesOn).toBe('the back of the paper');
-    expect(placed({ sheet: { harmedByWater: true } }).glueGoesOn).toBe('the board, not the paper');
-  });
-  it('on the paper after all where what lies below takes no glue: leather, cloth, leaves', () => {
-    for (const substrate of ['leather', 'book-cloth', 'text-block'])
-      expect(placed({ job: { substrate }, spread: 0.1, grammage: 20 }).glueGoesOn).toBe('the back of the paper');
-    expect(placed({ job: { substrate: 'glass' }, spread: 0.1 }).glueGoesOn).toBe('the surface below, not the paper');
+  it('where the method has it, in the words of the task', () => {
+    expect(placed({}).glueGoesOn).toBe('the back of the paper');
+    expect(placed({ method: { face: 'ground' } }).glueGoesOn).toBe('the board, not the paper');
+    expect(placed({ method: { face: 'both' } }).glueGoesOn).toBe('both faces');
+    expect(placed({ job: { task: 'mend' }, method: { face: 'sheet-on-support' } }).glueGoesOn).toBe(
+      'the mending strip, laid out on glass or film',
+    );
+    expect(placed({ job: { task: 'line-spine' }, method: { face: 'ground' } }).glueGoesOn).toBe(
+      'the spine, not the paper',
+    );
   });
   it('calls a board a board', () => {
-    const called = (id: string) => calledBelow(catalogue.substrates.get(id)!);
+    const called = (id: string) => calledBelow(catalogue.substrates.get(id)!, 'cover');
     expect(['binders-board', 'millboard', 'mount-board'].map(called)).toEqual(['the board', 'the board', 'the board']);
     expect(called('metal')).toBe('the surface below');
-  });
-  it('a dry film on the back of the paper, a contact adhesive on both', () => {
-    expect(placed({ adhesive: film, grammage: 10 }).glueGoesOn).toBe('the back of the paper');
-    expect(placed({ adhesive: catalogue.adhesives.get('contact-adhesive')! }).glueGoesOn).toBe('both faces');
   });
 });
 
 describe('with what', () => {
-  it('with the tool at hand, but a light sheet by fingertip where that was a full brush', () => {
-    expect(placed({}).tool).toBe('brush-full');
-    expect(placed({ grammage: 20 }).tool).toBe('fingertip');
-    expect(placed({ grammage: 20, job: { tool: 'card' } }).tool).toBe('card');
-    expect(placed({ grammage: 20 }).coat).toEqual(catalogue.techniques.get('fingertip')!.coat);
-  });
-  it('a dry one with what it comes with, and no coat', () => {
-    expect(film.form === 'dry' && placed({ adhesive: film }).tool).toBe(film.form === 'dry' && film.appliedWith);
-    expect(placed({ adhesive: film }).coat).toBeUndefined();
+  it('with the tool and the coat of the method', () => {
+    expect(placed({})).toMatchObject({ tool: 'brush-full', coat: COAT });
+    expect(placed({ method: { tool: 'card' } }).tool).toBe('card');
   });
 });
 
 describe('when', () => {
-  it('place it first when it grabs before it can be placed, or is too light to slide', () => {
+  it('place it first when it grabs before it can be placed, or is too light to be lifted wet', () => {
     expect(placed({ slip: 30, needed: 30 }).placeBeforeContact).toBe(false);
     expect(placed({ slip: 29, needed: 30 }).placeBeforeContact).toBe(true);
-    expect(placed({ grammage: 20, slip: 600 }).placeBeforeContact).toBe(true);
+    expect(placed({ grammage: LIGHT_GRAMMAGE, slip: 600 }).placeBeforeContact).toBe(true);
+    expect(placed({ grammage: LIGHT_GRAMMAGE + 1, slip: 600 }).placeBeforeContact).toBe(false);
     expect(placed({ adhesive: film, slip: 5 }).placeBeforeContact).toBe(true);
     expect(placed({ adhesive: film, slip: 50, grammage: 20 }).placeBeforeContact).toBe(false);
   });
-  it('a sheet wetted by a slow paste relaxes first, a heavy one longer, one without grain shorter', () => {
-    expect(placed({ slip: 120 }).relaxMinutes).toBe(0);
-    const usual = placed({ slip: 121 }).relaxMinutes;
-    expect(usual).toBeGreaterThan(0);
-    expect(placed({ slip: 121, grammage: 150 }).relaxMinutes).toBe(usual);
-    expect(placed({ slip: 121, grammage: 151 }).relaxMinutes).toBeGreaterThan(usual);
-    const without = placed({ slip: 121, sheet: { grain: 'none' } }).relaxMinutes;
-    expect(without).toBeGreaterThan(0);
-    expect(without).toBeLessThan(usual);
-  });
-  it('a sheet that stays dry does not grow, so it need not wait', () => {
-    expect(placed({ slip: 600, spread: 0.2 }).relaxMinutes).toBe(0);
-    expect(placed({ slip: 600, sheet: { harmedByWater: true } }).relaxMinutes).toBe(0);
-    expect(placed({ slip: 600, sheet: { harmedByWater: true }, job: { substrate: 'leather' } }).relaxMinutes).toBe(0);
-    expect(placed({ adhesive: film, slip: 600 }).relaxMinutes).toBe(0);
+  it('a sheet relaxes as long as the method says, to the minute, and else not at all', () => {
+    expect(placed({ method: { wait: 'relax', minutes: 3.2 } }).relaxMinutes).toBe(3);
+    expect(placed({ method: { wait: 'none', minutes: 0 } }).relaxMinutes).toBe(0);
+    expect(placed({ method: { wait: 'tacky', minutes: 15 } }).relaxMinutes).toBe(0);
   });
 });
 
@@ -212,7 +189,11 @@ describe('what is left of one adhesive', () => {
   });
   it('less of one that is hot at the bench, or gives off fumes', () => {
     expect(on({ needsHeat: true, usedAt: 60 } as Partial<Adhesive>)).toMatchObject({ codes: ['heat'] });
-    expect(on({ needsHeat: true })).toMatchObject({ share: 1, codes: [] });
+    // cooked, and then used cold
+    expect(on({ needsHeat: true })).toMatchObject({ codes: ['cooked'] });
+    expect(on({ needsHeat: true }).share).toBeGreaterThan(
+      on({ needsHeat: true, usedAt: 60 } as Partial<Adhesive>).share,
+    );
     const best = { ...film, longLived: 'yes', flexes: 'yes', needsHeat: false } as const;
     for (const nature of ['solvent', 'contact', 'mist'] as const)
       expect(on({ ...best, hazards: ['bottled', nature] } as Partial<DryAdhesive>)).toMatchObject({ codes: ['fumes'] });

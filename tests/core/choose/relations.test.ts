@@ -29,6 +29,7 @@ const constants: BondConstants = {
   holdingLayer: 100, // H
   drainableShare: 0.85, // alpha
   brushedGrammage: 14, // W1
+  bearingExponent: 1.5, // b
 };
 const paper = { grammage: 60, density: 0.5, sorptivity: 2, tensileIndex: 30, wetRetention: 0.1, contact: 0.8 };
 const substrate = { sorptivity: 3, faceStrength: 0.9 };
@@ -88,20 +89,20 @@ describe('a joint of round numbers', () => {
     expect(p).toBeGreaterThan(0.3);
     expect(p).toBeLessThan(1);
     expect(line.settingProgress).toBeCloseTo(p, 10);
-    // it gels at the grab level, 0.6: at 20 of 25 s it is 20/25 of the way there, unless water has brought it further
+    // it gels at the grab level, 0.7: at 20 of 25 s it is 20/25 of the way there, unless water has brought it further
     expect(bondLine({ ...joint, adhesive: { ...adhesive, gelsIn: 25 } }).settingProgress).toBeCloseTo(
-      Math.max(p, 0.48),
+      Math.max(p, 0.56),
       10,
     );
     expect(bondLine({ ...joint, adhesive: { ...adhesive, gelsIn: 21 } }).settingProgress).toBeCloseTo(
-      Math.max(p, 0.6 * (20 / 21)),
+      Math.max(p, 0.7 * (20 / 21)),
       10,
     );
   });
 
-  test('8: slip time is when the loss reaches 0.6 of the need', () => {
+  test('8: slip time is when the loss reaches 0.7 of the need', () => {
     const { slipSeconds: t } = line;
-    expect((2 + 3) * f * Math.sqrt(t) + e * t).toBeCloseTo(0.6 * 17.5, 6);
+    expect((2 + 3) * f * Math.sqrt(t) + e * t).toBeCloseTo(0.7 * 17.5, 6);
     expect(bondLine({ ...joint, adhesive: { ...adhesive, gelsIn: 4 } }).slipSeconds).toBe(4);
     expect(bondLine({ ...joint, adhesive: { ...adhesive, grabSolids: 0.999, coat: 4000 } }).slipSeconds).toBe(3600);
   });
@@ -137,28 +138,30 @@ describe('spreading', () => {
     // (1 − 0.32/0.64)^(−1.6) = 2^1.6
     expect(dispersionViscosity({ volumeFraction: 0.32, continuousMilliPascalSeconds: 10 })).toBeCloseTo(30.31433, 4);
   });
-  // (15) 5 Pa·s at 50/s is 250 Pa; (250/100)^0.6
-  const under = 5000 / (1 + Math.pow(2.5, 0.6));
+  // (15) 5 Pa·s at 2500/s is 12 500 Pa; (12 500/100)^0.6
+  const under = 5000 / (1 + Math.pow(125, 0.6));
   test('15: under the brush', () => {
     expect(brushingViscosity(5000)).toBeCloseTo(under, 8);
   });
   test('16: spread margin', () => {
     const margin = spreadMargin({ grammage: 60, viscosity: 5000, toolDrag: 0.5, constants });
-    expect(margin).toBeCloseTo(60 / (14 * (under / 1000) * 0.5), 8);
+    expect(margin).toBeCloseTo(Math.pow(60 / 14, 1.5) / ((under / 1000) * 0.5), 8);
   });
 });
 
 describe('holding and lying flat', () => {
   const bench: Bench = {
-    paper: { ...paper, wetExpansion: 0.02 },
-    substrate: { ...substrate, thickness: 2, modulus: 3000 },
+    paper: { ...paper, wetExpansion: 0.02, openWeave: 0 },
+    substrate: { ...substrate, thickness: 2, modulus: 3000, openWeave: 0 },
     face: 'leather',
+    ...{ plasticBack: false, closed: false, lined: false, task: 'mount', alcoholEvaporation: 0.4 },
+    way: { face: 'sheet', minutes: 0, workSeconds: 20 },
     limp: false,
     spanMm: 300,
     seconds: 20,
     celsius: 20,
     evaporation: 0.02,
-    wants: { flexes: true, damp: true, flat: false },
+    wants: { flexes: true, damp: true, flat: false, strong: false, slow: false },
     tool: { drag: 1, coat: 80, thickest: 300_000 },
   };
   const glue: WetAdhesive = {
@@ -181,15 +184,20 @@ describe('holding and lying flat', () => {
     volumeSolids: 0.45,
     density: 1.1,
     viscosity: 5000,
+    drains: 5000,
     underBrush: 1830,
+    flow: { particles: 0.4, between: 0.5, strength: 0.5, pasteShare: 0, flowIndex: 1 },
+    shows: 1,
+    particleSolids: 1,
     grabSolids: 0.64,
     leastDryCoat: 10,
     carrier: 'water',
   } as const;
 
   test('17: bond margin', () => {
-    // 80·0.5/10 = 4 times the least; hold 0.5; asked √0.6 · 1.3 · 2.5
-    expect(wetMargins(glue, liquid, bench).bond).toBeCloseTo((4 * 0.5) / (Math.sqrt(0.6) * 1.3 * 2.5), 8);
+    // 80·0.5/10 = 4 times the least; hold 0.5; a print mounted all over asks 0.8, and its stiffness 0.6^(½·½) of that
+    const asked = 0.8 * Math.pow(0.6, 0.25) * 1.3 * 2.5;
+    expect(wetMargins(glue, liquid, bench).bond).toBeCloseTo((4 * 0.5) / asked, 8);
   });
 
   test('18 and 19: growth, curvature, bow', () => {
@@ -201,8 +209,10 @@ describe('holding and lying flat', () => {
     const [m, n, h] = [0.12 / 2, (105 * 30 * 0.5) / 3000, 2.12];
     const curvature = (6 * growth * (1 + m) ** 2) / (h * (3 * (1 + m) ** 2 + (1 + m * n) * (m * m + 1 / (m * n))));
     expect(flatMargin(load, bench)).toBeCloseTo((0.02 * 300) / ((curvature * 300 * 300) / 8), 6);
-    // on a limp ground: growth before pressing against 0.012
-    expect(flatMargin(load, { ...bench, limp: true })).toBeCloseTo(0.012 / (0.02 * soaked), 8);
+    // lined on the other side, 0.35 of the bow is left
+    expect(flatMargin(load, { ...bench, lined: true })).toBeCloseTo(flatMargin(load, bench) / 0.35, 6);
+    // on a limp ground: what growth pressing leaves, against 0.012
+    expect(flatMargin(load, { ...bench, limp: true })).toBeCloseTo(0.012 / growth, 8);
   });
 });
 

@@ -4,9 +4,12 @@ import type { Margins } from '../../../src/core/joint/bench';
 import { describe, expect, test } from 'vitest';
 import { lowDiscrepancyPoints, seededUniform } from '../../../src/core/base/random';
 import { verdictOf } from '../../../src/core/choose/ranking';
-import { holds, tally } from '../../../src/core/choose/tally';
+import { heldBy, holds, placed, tally } from '../../../src/core/choose/tally';
 
-const sound: Margins = { spread: 2, lift: 2, bond: 2, flat: 2, slipSeconds: 10, gives: 'neither' };
+const sound: Margins = {
+  ...{ spread: 2, reach: 2, place: 2, lift: 2, grab: 2, strike: 2, bond: 2, flat: 2 },
+  ...{ slipSeconds: 10, openSeconds: 60, growsMm: 0, shows: 0, gives: 'neither' },
+};
 const count = (draws: readonly Partial<Margins>[]) =>
   tally(
     (i) => ({ ...sound, ...draws[i] }),
@@ -47,6 +50,20 @@ describe('chances', () => {
     expect(found.chances.lift).toBeCloseTo(0.5, 6);
     expect(found.together).toBeCloseTo(found.chances.lift, 12);
     expect(found.chances.spread).toBeCloseTo(32 / 33, 12); // 2⁵ ÷ (1 + 2⁵)
+  });
+});
+
+describe('what does not hold by the fifth power', () => {
+  test('a fifth of the time to place it is enough as often as not, a tenth a fifth of the time', () => {
+    expect(placed(0.2)).toBeCloseTo(0.5, 12);
+    expect(placed(0.1)).toBeCloseTo(0.2, 12); // ¼ ÷ (1 + ¼)
+    expect(placed(1)).toBeCloseTo(25 / 26, 12);
+  });
+  test('what comes through counts only as far as it shows', () => {
+    const through = (shows: number) => heldBy({ ...sound, strike: 0.5, shows }).strike;
+    expect(through(0)).toBe(1);
+    expect(through(1)).toBeCloseTo(0.2, 12); // ¼ ÷ (1 + ¼)
+    expect(through(0.5)).toBeCloseTo(0.6, 12);
   });
 });
 

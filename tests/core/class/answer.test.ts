@@ -18,6 +18,7 @@ const plan = (change: Partial<ClassPlan> = {}): ClassPlan => ({
 
 const choice = (adhesiveId: string, p10: number, change: Partial<Choice> = {}): Choice => ({
   ...{ adhesiveId, verdict: 'sound', chance: 0.9, gives: 'neither', atHand: true, reasons: [], cautions: [] },
+  ...{ method: factsOf().method, weights: factsOf().weights, openSeconds: factsOf().openSeconds, kind: 'vinyl' },
   ...{ chances: factsOf().chances, margins: factsOf().margins, facts: factsOf() },
   slipSeconds: { p10, p50: 2 * p10, p90: 3 * p10 },
   placement: { glueGoesOn: 'the board', tool: 'brush-full', relaxMinutes: 0, placeBeforeContact: false },

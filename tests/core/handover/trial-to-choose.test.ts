@@ -54,11 +54,13 @@ describe('what swatches say of a job', () => {
     expect(decodeEvidence(5).size).toBe(0);
   });
   it('moves a ranking: failed lifts put another first, and nothing is told of what was not tried', () => {
-    const chances = { spread: 1, lift: 0.9, bond: 1, flat: 1 };
+    const all = { spread: 1, reach: 1, place: 1, lift: 1, grab: 1, strike: 1, bond: 1, flat: 1 };
+    const chances = { ...all, lift: 0.9 };
+    const weights = { ...all, lift: 0.6 };
     const ranked = (adhesiveId: string, chance: number) =>
-      ({ adhesiveId, chance, chances, atHand: true, verdict: 'sound' }) as Ranked;
+      ({ adhesiveId, chance, chances, weights, atHand: true, verdict: 'sound', kind: adhesiveId }) as Ranked;
     const evidence = new Map([['pva', { lift: { passes: 0, weight: 36, swatches: 36 } }]]);
-    const { choices, told } = adjustRanking([ranked('pva', 0.9), ranked('eva', 0.8)], evidence, job, catalogue);
+    const { choices, told } = adjustRanking([ranked('pva', 0.9), ranked('eva', 0.8)], evidence, catalogue);
     expect(choices.map(({ adhesiveId }) => adhesiveId)).toEqual(['eva', 'pva']);
     // 4 × 0.9 of 4 + 36
     expect(told.get('pva')!.things.lift!.withTrials).toBeCloseTo(0.09, 12);

@@ -74,10 +74,10 @@ describe('PVA made to go further', () => {
     expect(made({ ...water, extenderParts: 0 }).portions).toHaveLength(1);
     expect(fact({ ...water, extenderParts: 0 }, 'Thickness')?.value).toBe('about as thick as PVA');
   });
-  it('as far as it goes: to where a middling coat leaves the 10 g/m² dry of the record', () => {
+  it('as far as it goes: to where a middling coat leaves the 8 g/m² dry of the record', () => {
     const { middle } = catalogue.techniques.get('brush-full')!.coat;
-    // s = 10 ÷ coat; parts of water to one: 0.54 ÷ s − 1
-    const parts = (0.54 * middle) / 10 - 1;
+    // s = 8 ÷ coat; parts of water to one: 0.54 ÷ s − 1
+    const parts = (0.54 * middle) / 8 - 1;
     const far = fact({ ...water, from: 'have', haveGrams: 100 }, 'As far')!.value;
     expect(far).toMatch(/^1:[\d.]+ by mass: [\d ]+ g to your 100 g$/);
     expect(Number(/1:([\d.]+)/.exec(far)![1]) / parts).toBeCloseTo(1, 1);

@@ -22,7 +22,13 @@ export const TACK_FILM: DryAdhesive = {
   ...{ slip: exactly(5), pull: exactly(10), waterLoad: exactly(0), drag: exactly(1), strength: exactly(2) },
 };
 
+/** Things of which nothing is said while they hold. */
+export const EVERY_ONE: Chances = { spread: 1, reach: 1, place: 1, lift: 1, grab: 1, strike: 1, bond: 1, flat: 1 };
+
 export interface Found {
+  readonly method?: Partial<Finding['method']>;
+  readonly weights?: Partial<Chances>;
+  readonly open?: Finding['openSeconds'];
   readonly adhesive?: Adhesive;
   readonly chances?: Partial<Chances>;
   readonly margins?: Partial<Chances>;
@@ -42,9 +48,12 @@ export function factsOf(found: Found = {}): Finding {
     adhesive: found.adhesive ?? SIZE_GLUE,
     job: { ...DEFAULT_JOB, needs: found.needs ?? [] },
     sheet: { grammage: exactly(100), surface: found.surface ?? 'smooth' } as unknown as Sheet,
-    chances: { spread: 0.75, lift: 0.75, bond: 0.75, flat: 0.75, ...found.chances },
-    margins: { spread: 2, lift: 2, bond: 2, flat: 2, ...found.margins },
+    method: { face: 'sheet', tool: 'brush-full', wait: 'none', minutes: 0, press: 'weight', ...found.method },
+    weights: { ...EVERY_ONE, ...found.weights },
+    chances: { ...EVERY_ONE, spread: 0.75, lift: 0.75, bond: 0.75, flat: 0.75, ...found.chances },
+    margins: { ...EVERY_ONE, spread: 2, lift: 2, bond: 2, flat: 2, ...found.margins },
     slipSeconds: { p10, p50, p90 },
+    openSeconds: found.open ?? { p10: 60, p50: 120, p90: 240 },
     needed: found.needed ?? 30,
     gives: found.gives ?? 'neither',
     fit: { share: 1, notes: found.notes ?? [], cautions: [] },

@@ -151,7 +151,7 @@ describe('a ranking with swatches in it', () => {
   const vinylFails = evidenceFor([trialWith(({ glue }) => (glue === 'glue-2' ? 'fail' : 'pass'))], job, catalogue);
 
   test('fails lower and passes raise what they speak of, and nothing else', () => {
-    const { choices, told } = adjustRanking(model, vinylFails, job, catalogue);
+    const { choices, told } = adjustRanking(model, vinylFails, catalogue);
     expect([...told.keys()].sort()).toEqual(['pva', 'wheat-starch-paste-thin']);
     expect(chanceOf(choices, 'pva')).toBeLessThan(chanceOf(model, 'pva'));
     expect(chanceOf(choices, 'wheat-starch-paste-thin')).toBeGreaterThan(chanceOf(model, 'wheat-starch-paste-thin'));
@@ -162,7 +162,7 @@ describe('a ranking with swatches in it', () => {
   });
   test('what is refused or left to a conservator stays so', () => {
     const valued = { ...job, needs: ['valued'] as const };
-    const { choices } = adjustRanking(choose(valued, catalogue), vinylFails, valued, catalogue);
+    const { choices } = adjustRanking(choose(valued, catalogue), vinylFails, catalogue);
     expect(new Set(choices.map(({ verdict }) => verdict))).toEqual(
       new Set(choose(valued, catalogue).map(({ verdict }) => verdict)),
     );
@@ -171,7 +171,7 @@ describe('a ranking with swatches in it', () => {
     const word = encodeEvidence(vinylFails);
     expect(word).toMatch(/^[a-z0-9.~-]+$/);
     const [sent, read] = [vinylFails, decodeEvidence(word)].map(
-      (evidence) => adjustRanking(model, evidence, job, catalogue).choices,
+      (evidence) => adjustRanking(model, evidence, catalogue).choices,
     );
     expect(read?.map(({ adhesiveId, chance, verdict }) => [adhesiveId, chance.toFixed(3), verdict])).toEqual(
       sent?.map(({ adhesiveId, chance, verdict }) => [adhesiveId, chance.toFixed(3), verdict]),
