@@ -29,9 +29,7 @@ async function openChoose(page: Page, address = CHOOSE) {
 }
 
 const inTheEnd = (page: Page, words: string) =>
-  page.waitForFunction((asked) => document.querySelector('.bench-answer .verdict-why')?.textContent === asked, words, {
-    timeout: 10_000,
-  });
+  page.waitForFunction((asked) => document.querySelector('.bench-answer .verdict-why')?.textContent === asked, words);
 
 test('filled in on a phone, sent, and opened by someone else: the same answer', async () => {
   const job: Job = {
@@ -60,7 +58,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
     expect(await strip.innerText()).toContain(VERDICT_WORDS[choose(job, catalogue)[0]!.verdict]);
     const link = await linkOf(page).inputValue();
     // the address of the page becomes the link, so that it can be sent from there too
-    await page.waitForFunction((address) => location.href === address, link, { timeout: 10_000 });
+    await page.waitForFunction((address) => location.href === address, link);
     expect(noted).toEqual({ strangers: [], complaints: [] });
     return { link, answer: await sentence(page).innerText() };
   });
@@ -81,7 +79,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
     await weight(page).fill('60');
     const changed: Job = { ...job, paper: { family: 'lokta-light', grammage: 60 } };
     await inTheEnd(page, told(changed));
-    await page.waitForFunction(() => location.search.includes('gsm=60'), undefined, { timeout: 10_000 });
+    await page.waitForFunction(() => location.search.includes('gsm=60'));
     await page.goForward();
     expect(page.url()).toBe(SITE);
     await page.goBack();

@@ -17,9 +17,7 @@ function told(change: Partial<FlatPlan> = {}): string {
   return keepUnits(found.value.why);
 }
 const inTheEnd = (page: Page, words: string) =>
-  page.waitForFunction((asked) => document.querySelector('.bench-answer .verdict-why')?.textContent === asked, words, {
-    timeout: 10_000,
-  });
+  page.waitForFunction((asked) => document.querySelector('.bench-answer .verdict-why')?.textContent === asked, words);
 const box = (page: Page, name: RegExp) => page.getByRole('textbox', { name });
 
 test('filled in on a phone, sent, and opened by someone else: the same answer', async () => {
@@ -36,7 +34,7 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
     const strip = page.locator('.bench-strip');
     expect(await strip.isVisible()).toBe(true);
     const link = await box(page, /^Link to exactly/).inputValue();
-    await page.waitForFunction((address) => location.href === address, link, { timeout: 10_000 });
+    await page.waitForFunction((address) => location.href === address, link);
     expect(complaints).toEqual([]);
     return link;
   });

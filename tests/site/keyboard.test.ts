@@ -100,9 +100,24 @@ describe.concurrent('everything is reached by Tab, in order, in sight, with a ma
   );
 });
 
+/**
+ * From here on the page's own time stands still while keys are pressed: as quick as a hand, on any machine. What is
+ * heard from then on, at once or after a little of that time. The page's clock must be installed.
+ */
+async function holdTime(page: Page) {
+  await page.clock.pauseAt(await page.evaluate(() => Date.now() + 60_000));
+  const heard = await listen(page);
+  const afterPause = async () => {
+    await page.clock.runFor(50);
+    return heard();
+  };
+  return { heard, afterPause };
+}
+
 describe.concurrent('what is typed is answered once, after a pause, and so is what makes no sense', () => {
   test.for(typed)('$path', ({ path, field, sound, wrong }, { expect }) =>
     withPage({ viewport: NARROWEST }, async (page) => {
+      await page.clock.install();
       await open(page, path);
       await page.locator(`#${field}`).evaluate((input) => {
         // it may stand in a part that is folded away
@@ -110,14 +125,15 @@ describe.concurrent('what is typed is answered once, after a pause, and so is wh
         (input as HTMLInputElement).focus();
       });
       await page.keyboard.press('ControlOrMeta+a');
-      const heard = await listen(page);
-      await page.keyboard.type(sound, { delay: 60 });
-      await expect.poll(heard, { timeout: 5000 }).toHaveLength(1);
+      const { heard, afterPause } = await holdTime(page);
+      await page.keyboard.type(sound);
+      expect(await heard()).toEqual([]);
+      await expect.poll(afterPause).toHaveLength(1);
 
       await page.keyboard.press('ControlOrMeta+a');
-      await page.keyboard.type(wrong, { delay: 60 });
-      await expect.poll(heard, { timeout: 5000 }).toHaveLength(2);
-      await page.waitForTimeout(1100);
+      await page.keyboard.type(wrong);
+      await expect.poll(afterPause).toHaveLength(2);
+      await page.clock.runFor(3000);
       expect(await heard()).toHaveLength(2);
       const input = page.locator(`#${field}`);
       expect((await heard())[1]).toContain(await page.locator(`#${field}-error`).innerText());
@@ -292,11 +308,12 @@ describe.concurrent('copied and printed with the keyboard', () => {
 
 test('found with the keyboard: a word, what it gives, and the page itself', ({ expect }) =>
   withPage({}, async (page) => {
+    await page.clock.install();
     await open(page, 'search/');
     await reach(page, '.search-form input');
-    const heard = await listen(page);
-    await page.keyboard.type('grain', { delay: 60 });
-    await expect.poll(heard, { timeout: 10_000 }).toHaveLength(1);
+    const { afterPause } = await holdTime(page);
+    await page.keyboard.type('grain');
+    await expect.poll(afterPause).toHaveLength(1);
     await reach(page, 'main a[href*="grain"]');
     await page.keyboard.press('Enter');
     await page.waitForURL((url) => !url.pathname.endsWith('/search/'));

@@ -124,14 +124,15 @@ function listen(page: Page): string[] {
 const useAll = (page: Page): Promise<number> =>
   page.evaluate(async () => {
     const MOST = 40;
-    const pause = () => new Promise((done) => setTimeout(done, 15));
+    const turn = () => new Promise((done) => setTimeout(done));
     const all = <T extends Element>(selector: string) =>
       [...document.querySelectorAll<T>(`main ${selector}`)].filter((one) => one.checkVisibility()).slice(0, MOST);
     let done = 0;
     const after = async (act: () => unknown) => {
       act();
       done += 1;
-      await pause();
+      await turn();
+      await turn();
     };
     for (const folded of all<HTMLElement>('details:not([open]) > summary')) await after(() => folded.click());
     for (const select of all<HTMLSelectElement>('select'))
@@ -149,7 +150,6 @@ const useAll = (page: Page): Promise<number> =>
     // A form that is sent would leave the page, and so would drawing a plan; both have tests of their own.
     for (const button of all<HTMLButtonElement>('button[type="button"]:not([disabled])'))
       await after(() => !/^Draw/.test(button.textContent ?? '') && button.click());
-    await new Promise((ready) => setTimeout(ready, 400));
     return done;
   });
 
@@ -161,6 +161,7 @@ describe.concurrent('nothing leaves for anywhere while a page is used', () => {
     await withPage({}, async (page) => {
       await page.addInitScript(() => (window.print = () => undefined));
       const told = listen(page);
+      await page.clock.install();
       await page.goto(`${SITE}404.html`);
       await page.evaluate(([key, text]) => localStorage.setItem(key, text), [
         `open-time:trial:${OPEN.id}`,
@@ -169,6 +170,8 @@ describe.concurrent('nothing leaves for anywhere while a page is used', () => {
       await page.goto(`${ORIGIN}${address}?trial=${OPEN.id}`);
       await wakeIslands(page);
       expect(await useAll(page)).toBeGreaterThan(0);
+      // what waits for a pause: the address, the code of the link, what is said to those who listen
+      await page.clock.runFor(3000);
       expect(told).toEqual([]);
       expect(await page.context().cookies()).toEqual([]);
     });

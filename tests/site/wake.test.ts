@@ -38,7 +38,8 @@ test('a lesson asks for no script until its calculator is used', async () => {
     page.on('request', (request) => request.resourceType() === 'script' && asked.push(request.url()));
     await page.goto(LESSON, { waitUntil: 'networkidle' });
     await island(page).scrollIntoViewIfNeeded();
-    await page.waitForTimeout(300);
+    // time for what is in view to be noticed
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
     expect(asked).toEqual([]);
     await weight(page).hover();
     await awake(page);

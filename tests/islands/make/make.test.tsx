@@ -1,8 +1,8 @@
 /** The project calculator, as a reader meets it. */
-import { act, cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Make from '../../../src/islands/make/Make';
-import { answer, doing, pick, text, type } from '../support/reader';
+import { answer, doing, linkRead, pick, text, type } from '../support/reader';
 
 const choose = (label: string) => doing(() => fireEvent.click(screen.getByLabelText(label)));
 const field = (label: RegExp) => screen.getByLabelText<HTMLInputElement>(label);
@@ -24,7 +24,7 @@ const open = async (tail = '') => {
       />,
     ),
   );
-  await act(() => new Promise<void>((done) => setTimeout(done, 60)));
+  await linkRead();
 };
 
 beforeEach(() => window.history.replaceState(null, '', '/'));
@@ -158,10 +158,8 @@ describe('links', () => {
   test('a change is announced once the typing has paused', async () => {
     await open();
     await type(/^Width/, '160');
-    await waitFor(
-      () =>
-        expect(text(document.querySelector('.bench-answer [aria-live="polite"].visually-hidden'))).toMatch(/156 × 216/),
-      { timeout: 3000 },
+    await waitFor(() =>
+      expect(text(document.querySelector('.bench-answer [aria-live="polite"].visually-hidden'))).toMatch(/156 × 216/),
     );
   });
 });

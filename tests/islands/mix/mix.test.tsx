@@ -1,12 +1,9 @@
 /** The mixing and coverage calculators, as a reader meets them. */
-import { cleanup, configure, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Cover from '../../../src/islands/cover/Cover';
 import Mix from '../../../src/islands/mix/Mix';
 import { answer, doing, linkRead, pick, press, text, type } from '../support/reader';
-
-// what is fetched takes its time on a busy machine
-configure({ asyncUtilTimeout: 4000 });
 
 const openMix = async (tail = '') => {
   window.history.replaceState(null, '', `/mix/${tail}`);
@@ -70,7 +67,7 @@ describe('mixing', () => {
   });
   test('stretching fetches the model and then shows the time to move', async () => {
     await openMix('?do=stretch');
-    await waitFor(() => expect(answer()).toMatch(/PVA alone/), { timeout: 10_000 });
+    await waitFor(() => expect(answer()).toMatch(/PVA alone/));
     expect(text(document.body)).toMatch(/a fifth as thick as PVA/);
   });
   test('a link that cannot be read is answered with what is usual, and says what was dropped', async () => {

@@ -5,11 +5,12 @@ import { act, fireEvent, screen } from '@testing-library/preact';
 export const text = (element: Element | null): string => (element?.textContent ?? '').replace(/[\u00a0\u202f]/g, ' ');
 export const answer = (): string => text(screen.getByRole('region', { name: 'The answer' }));
 
-const later = (milliseconds = 0): Promise<void> => new Promise((done) => setTimeout(done, milliseconds));
+/** A turn later: a store tells the page of a change in the next one. */
+const later = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 /** Waits until no answer is being worked out, and what was is on the page. */
 async function answered(): Promise<void> {
-  do await act(() => later());
+  do await act(later);
   while (document.querySelector('[aria-busy="true"]'));
 }
 
@@ -27,8 +28,5 @@ export const pick = (label: RegExp | string, value: string): Promise<void> =>
   doing(() => fireEvent.change(screen.getByLabelText(label), { target: { value } }));
 export const press = (element: Element): Promise<void> => doing(() => fireEvent.click(element));
 
-/** Effects run after the first paint, which is when a link is read. */
-export const linkRead = async (): Promise<void> => {
-  await act(() => later(60));
-  await answered();
-};
+/** A link is read once the page stands; what it changes is shown a turn later. */
+export const linkRead = (): Promise<void> => doing(() => {});

@@ -5,6 +5,9 @@ import { inject } from 'vitest';
 export const SITE = inject('site');
 export const ORIGIN = new URL(SITE).origin;
 
+/** However busy the machine: what is not there after this long never comes (see vitest.config.ts). */
+const PATIENCE = 180_000;
+
 let running: Promise<Browser> | undefined;
 
 /**
@@ -14,6 +17,7 @@ let running: Promise<Browser> | undefined;
 export async function withPage<T>(options: BrowserContextOptions, use: (page: Page) => Promise<T>): Promise<T> {
   running ??= chromium.connect(inject('browser'));
   const context = await (await running).newContext({ reducedMotion: 'reduce', serviceWorkers: 'block', ...options });
+  context.setDefaultTimeout(PATIENCE);
   try {
     return await use(await context.newPage());
   } finally {
@@ -55,5 +59,5 @@ export async function wakeIslands(page: Page): Promise<void> {
     }
     scrollTo(0, 0);
   }, asleep);
-  await page.waitForFunction((selector) => document.querySelector(selector) === null, asleep, { timeout: 20_000 });
+  await page.waitForFunction((selector) => document.querySelector(selector) === null, asleep);
 }

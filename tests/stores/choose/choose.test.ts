@@ -153,7 +153,7 @@ describe('a link that is opened', () => {
     expect(page.$job.get()).toEqual({ ...DEFAULT_JOB, humidity: 40, atHand: ['pva'] });
     expect(page.$problems.get()).toEqual([]);
   });
-  test('any text at all: a sound job, no problems, no exception', { timeout: 60_000 }, () => {
+  test('any text at all: a sound job, no problems, no exception', () => {
     const page = createChoosePage(catalogue);
     const odd = fc.oneof(
       fc.string({ unit: 'binary' }),
