@@ -19,7 +19,7 @@ export default {
     'content/**/*.mdx',
     'tests/**/*.{test,bench}.{ts,tsx}',
     'tests/*/*.ts',
-    'tests/tools/*.mjs',
+    'tests/{tools,measure}/*.mjs',
     '.config/*.{ts,mjs}',
   ],
   project: ['src/**/*.{ts,tsx,mjs,astro}', 'tests/**/*.{ts,tsx,mjs}', 'content/**/*.mdx'],

@@ -13,7 +13,7 @@
 export default {
   // our own, since Stryker's for vitest takes seconds for each change (see the file's head)
   testRunner: 'in-process',
-  plugins: ['./tests/tools/mutation-runner.mjs'],
+  plugins: ['./tests/measure/mutation-runner.mjs'],
   coverageAnalysis: 'perTest',
   mutate: ['src/core/**/*.ts'],
   mutator: { excludedMutations: ['StringLiteral'] },

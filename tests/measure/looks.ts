@@ -14,8 +14,8 @@ import pixelmatch from 'pixelmatch';
 import { chromium, type Browser, type Frame, type Page } from 'playwright-core';
 import sharp from 'sharp';
 import { PAGES, PAGES_WITH_ISLANDS, type BuiltPage } from '../site/support/dist';
-import { startBrowser } from './browser';
-import { serve } from './serve.mjs';
+import { startBrowser } from '../tools/browser';
+import { serve } from '../tools/serve.mjs';
 
 const SIZES = [
   { name: 'phone', width: 390, height: 844 },
