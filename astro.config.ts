@@ -38,7 +38,10 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['safety', /\/core\/safety\//],
   // what every calculator needs
   ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs|preload-helper/],
-  ['base', /\/core\/(?:base\/|link\/model-version|paper\/limits)|\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/],
+  [
+    'base',
+    /\/core\/(?:base\/|link\/model-version|paper\/limits)|\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/,
+  ],
   ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // what calculators with a table of fields share
   ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/plan\.ts/],

@@ -212,7 +212,10 @@ export function ingredientRow({ id, data }: CollectionEntry<'ingredients'>): Row
     id,
     name: data.name,
     about: data.about,
-    facts: sentence([of, `what stays has a density of ${asWritten(data.solidDensity)} g/cm³ (${BASIS_WORDS[data.solidDensityBasis]})`]),
+    facts: sentence([
+      of,
+      `what stays has a density of ${asWritten(data.solidDensity)} g/cm³ (${BASIS_WORDS[data.solidDensityBasis]})`,
+    ]),
     cells: [
       percent(data.solids),
       data.density,

@@ -84,8 +84,20 @@ export function methodsFor(
     const tacky = adhesive.bothFaces ?? false;
     const face: Face = tacky ? 'both' : 'sheet';
     const press = adhesive.needsHeat ? 'iron' : 'rub';
-    const method: Method = { face, tool: adhesive.appliedWith, wait: tacky ? 'tacky' : 'none', minutes: tacky ? 15 : 0, press };
-    return [{ method, bringing: { tool, way: { face: 'sheet', minutes: 0, workSeconds: workingSeconds(...area) } }, usual: 1 }];
+    const method: Method = {
+      face,
+      tool: adhesive.appliedWith,
+      wait: tacky ? 'tacky' : 'none',
+      minutes: tacky ? 15 : 0,
+      press,
+    };
+    return [
+      {
+        method,
+        bringing: { tool, way: { face: 'sheet', minutes: 0, workSeconds: workingSeconds(...area) } },
+        usual: 1,
+      },
+    ];
   }
   const press = task === 'join-boards' ? 'clamp' : 'weight';
   const found: Bringable[] = [];
@@ -109,4 +121,3 @@ export function methodsFor(
   }
   return found;
 }
-

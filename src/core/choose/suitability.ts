@@ -82,7 +82,12 @@ export function suitability(
   if (adhesive.form === 'wet') {
     const { filmFormsAbove, gelsAt, viscosity } = middleLiquid(adhesive, catalogue);
     if (viscosity > catalogue.techniques.get(tool)!.thickest)
-      notes.push({ code: 'tool', weight: 4, against: true, text: 'It is too thick for your tool: use a brush or a card.' });
+      notes.push({
+        code: 'tool',
+        weight: 4,
+        against: true,
+        text: 'It is too thick for your tool: use a brush or a card.',
+      });
     if (filmFormsAbove !== undefined && job.celsius < filmFormsAbove) {
       notes.push({
         code: 'cold',
@@ -103,7 +108,11 @@ export function suitability(
   else if (adhesive.needsHeat) {
     off(0.955 - 0.06 * small, 'cooked', 'It has to be cooked first, and keeps for days.');
   }
-  if (adhesive.form === 'wet' && adhesive.parts.length > 1 && adhesive.parts.some(({ of }) => catalogue.adhesives.has(of)))
+  if (
+    adhesive.form === 'wet' &&
+    adhesive.parts.length > 1 &&
+    adhesive.parts.some(({ of }) => catalogue.adhesives.has(of))
+  )
     off((adhesive.needsHeat ? 0.93 : 0.97) - 0.05 * small, 'mixed', 'It has to be mixed first.');
   if (adhesive.form === 'wet' && adhesive.special) off(0.92, 'special', 'It is made up or bought for special cases.');
   if (adhesive.form === 'dry' && adhesive.madeAhead) off(0.65, 'made-ahead', 'It has to be made the day before.');
@@ -141,7 +150,12 @@ export function suitability(
     // The water leaves by the side that drinks more; nothing says at which point it cannot leave at all.
     const opens = (lets * lets + below * below) / (CLOSED_FACE * CLOSED_FACE);
     if (opens === 0) out('closed', 'Neither side lets it dry: the water has nowhere to go.');
-    else if (opens < 16) off((opens * opens) / (1 + opens * opens), 'closed', 'Hardly any of its water finds a way out: it dries very slowly.');
+    else if (opens < 16)
+      off(
+        (opens * opens) / (1 + opens * opens),
+        'closed',
+        'Hardly any of its water finds a way out: it dries very slowly.',
+      );
   }
 
   const base = { notes, cautions: needs.has('valued') ? VALUED : [] };

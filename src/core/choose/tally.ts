@@ -74,7 +74,12 @@ export function tally(
   const [paperGives, substrateGives] = [gives('paper'), gives('substrate')];
   return {
     chances: each((thing) => held.reduce((sum, one) => sum + one[thing], 0) / count),
-    margins: each((thing) => quantile(sorted((draw) => draw[thing]), 0.5)),
+    margins: each((thing) =>
+      quantile(
+        sorted((draw) => draw[thing]),
+        0.5,
+      ),
+    ),
     slipSeconds: percentiles(sorted(({ slipSeconds }) => slipSeconds)),
     openSeconds: percentiles(sorted(({ openSeconds }) => openSeconds)),
     gives: (paperGives + substrateGives) * 2 < count ? 'neither' : paperGives >= substrateGives ? 'paper' : 'substrate',

@@ -32,7 +32,13 @@ export interface Bench {
   readonly closed: boolean;
   readonly task: Task;
   readonly lined: boolean;
-  readonly wants: { readonly flexes: boolean; readonly damp: boolean; readonly flat: boolean; readonly strong: boolean; readonly slow: boolean };
+  readonly wants: {
+    readonly flexes: boolean;
+    readonly damp: boolean;
+    readonly flat: boolean;
+    readonly strong: boolean;
+    readonly slow: boolean;
+  };
   /** drag, coat (g/m²) and the thickest liquid (mPa·s at rest) of the tool */
   readonly tool: { readonly drag: number; readonly coat: number; readonly thickest: number };
   readonly way: Way;

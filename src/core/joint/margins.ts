@@ -8,7 +8,14 @@ import { mobility, pullOf, setting, wetStrength } from './bond-line';
 import { coolingSeconds } from '../adhesive/cooling';
 import { flatMargin } from './flatness';
 import type { Liquid } from '../adhesive/liquid';
-import { ALCOHOL, BOND_CONSTANTS, GRAB_LEVEL, LONGEST_SLIP_SECONDS, SHEET_BREATHES, type BondConstants } from './constants';
+import {
+  ALCOHOL,
+  BOND_CONSTANTS,
+  GRAB_LEVEL,
+  LONGEST_SLIP_SECONDS,
+  SHEET_BREATHES,
+  type BondConstants,
+} from './constants';
 import { poreVolume } from '../paper/paper';
 import { clamp } from '../base/quantity';
 import type { DryAdhesive, WetAdhesive, YesNo } from '../records/records';
