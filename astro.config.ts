@@ -30,7 +30,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['sizes', /\/core\/(?:base\/(?:piece|board-sizes)|adhesive\/coverage|cover\/pieces-link)\.ts/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
-  ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|hazards)\.ts/],
+  ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|flow|hazards)\.ts/],
   ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
   // what a sheet can be, and how it drinks
   ['paper', /\/core\/(?:base\/quantity|paper\/(?:paper|misfit|sorption|asked-paper))\.ts/],
@@ -70,8 +70,11 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['sheet', /\/core\/(?:choose\/(?:job|write-link|seen)|paper\/sheet)\.ts/],
   // what the chooser and the calculator of flatness both reckon a bow with
   ['bow', /\/core\/joint\/(?:flatness|laminate|constants)\.ts/],
-  ['model', /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|sampling|tally)\.ts/],
-  ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread)\.ts/],
+  [
+    'model',
+    /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|sampling|tally|method|method-words|task-words|at-hand|kind)\.ts/,
+  ],
+  ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread|way|strike-through|ensemble|bench)\.ts/],
   [
     'model',
     /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields)|parts\/ChanceRule)\.tsx/,

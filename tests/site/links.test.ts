@@ -33,6 +33,13 @@ function read(page: BuiltPage) {
   return { page, ids: new Set(ids), named: [...addresses, ...srcsets] };
 }
 
+/** Addresses at which a source was read and that are given as they were: old archives without https. */
+const PLAIN_HTTP = new Set(
+  readdirSync('content/sources').flatMap(
+    (name) => /^url: ['"]?(http:[^\s'"]+)/m.exec(readFileSync(path.join('content/sources', name), 'utf8'))?.[1] ?? [],
+  ),
+);
+
 const READ = [...PAGES, ...REDIRECTS].map(read);
 const BY_FILE = new Map(READ.map((one) => [path.join(DIST, one.page.file), one]));
 
@@ -41,7 +48,8 @@ function fault(address: string, from: BuiltPage): string | undefined {
   if (address === '') return 'empty address';
   const url = new URL(address, HERE + from.address);
   if (['mailto:', 'tel:', 'data:'].includes(url.protocol)) return undefined;
-  if (url.origin !== HERE) return url.protocol === 'https:' ? undefined : `${address} is not https`;
+  if (url.origin !== HERE)
+    return url.protocol === 'https:' || PLAIN_HTTP.has(address) ? undefined : `${address} is not https`;
   const file = fileAt(url.pathname);
   if (file === undefined) return `${address} leads nowhere`;
   const anchor = decodeURIComponent(url.hash.slice(1));
