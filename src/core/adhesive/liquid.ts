@@ -12,6 +12,7 @@ import { dispersionViscosity, RANDOM_PACKING, solutionViscosity, thickeningPower
 export type Uncertain = 'solids' | 'viscosity' | 'grab' | 'film';
 export type Draw = (range: Range, of: Uncertain) => number;
 
+/** Draws the middle of every range. */
 export const middle: Draw = (range) => range.middle;
 
 export interface Liquid {

@@ -67,6 +67,10 @@ export const slipCaseOutside = (inside: Room, board: number): Room => ({
 
 /** Share of the inside's depth that the lid's walls reach down. Common practice, no source. */
 const LID_SHARE = 1 / 3;
+/**
+ * How far a lid's walls usually reach down, mm, from the depth of the inside, mm: a third. Common practice, no
+ * source.
+ */
 export const usualLidDepth = (insideThickness: number): number => insideThickness * LID_SHARE;
 
 /** Air between covered tray and lined lid, both sides together. Common practice, no source. */
@@ -80,6 +84,7 @@ export interface Tray {
   readonly outside: Room;
 }
 
+/** A tray of this board, mm, round this inside: walls stand on the edges of the base. */
 export const trayRound = (inside: Room, board: number): Tray => ({
   inside,
   outside: {

@@ -17,6 +17,7 @@ export function figure(value: number, digits = 2): string {
   return trimmed ? `${grouped}.${trimmed}` : grouped;
 }
 
+/** A number with its unit, kept on one line: `digits` significant digits. */
 export const withUnit = (value: number, unit: string, digits = 2): string =>
   `${figure(value, digits)}${NO_BREAK}${unit}`;
 

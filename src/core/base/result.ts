@@ -24,7 +24,9 @@ export interface Loading {
 }
 export const LOADING: Loading = { ok: false, loading: true };
 
+/** A result that was found. */
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+/** A result that could not be: what is wrong, field by field. */
 export const fail = (errors: readonly InputError[]): Result<never> => ({ ok: false, errors });
 
 /** Guards a formula: `value` must be a finite number in [low, high]. */

@@ -39,6 +39,7 @@ export const gluedFace = ({ face }: Method, task: Task, substrate: Substrate): s
     both: 'both faces',
   })[face];
 
+/** Which face gets the glue, with what, how thick, and when the sheet goes down. */
 export function placementOf(
   { method, job, sheet, slipSeconds, needed, adhesive }: Finding,
   catalogue: Catalogue,

@@ -3,6 +3,7 @@ import type { Finding, Reason } from './finding';
 import { chanceInTen, duration, durationSpan, figure, withUnit } from '../base/format';
 import type { Sheet } from '../paper/sheet';
 
+/** The reasons for one adhesive, weightiest first; the same order for everybody. */
 export function reasonsFor(facts: Finding): readonly Reason[] {
   const all = [
     ...facts.fit.notes,

@@ -49,6 +49,7 @@ const usualBringing = (job: Job, catalogue: Catalogue): Bringing => ({
   way: { face: 'sheet', minutes: 0, workSeconds: workingSeconds(job.widthMm, job.heightMm) },
 });
 
+/** As many possible benches of a job as asked for, drawn evenly from the stated ranges. `samples` 1 to 1000. */
 export function benchesOf(
   job: Job,
   sheet: Sheet,
@@ -130,6 +131,7 @@ export function middleLiquid(adhesive: WetAdhesive, catalogue: Catalogue): Liqui
   return cached(catalogue, `${adhesive.id} middle`, () => [liquidOf(adhesive, catalogue)])[0]!;
 }
 
+/** The same adhesive mixed `samples` times within its stated ranges. `samples` 1 to 1000. */
 export function liquidsOf(adhesive: WetAdhesive, catalogue: Catalogue, samples: number): readonly Liquid[] {
   return cached(catalogue, `${adhesive.id} ${samples}`, () => {
     const points = pointsFor(samples);
@@ -148,6 +150,7 @@ function cached(catalogue: Catalogue, key: string, make: () => readonly Liquid[]
   return liquids;
 }
 
+/** A dry adhesive drawn `samples` times from its stated ranges. `samples` 1 to 1000. */
 export function dryPointsOf(adhesive: DryAdhesive, samples: number): readonly DryPoint[] {
   const points = pointsFor(samples);
   return Array.from({ length: samples }, (_, sample) => dryPoint(adhesive, drawOf(points, sample)));

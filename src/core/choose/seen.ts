@@ -11,6 +11,7 @@ export interface Seen {
   readonly slipHigh: number;
 }
 
+/** What a link carries of the answer that its sender saw. */
 export function seenIn(best: Ranked): Seen {
   const { p10, p90 } = best.slipSeconds;
   return {
@@ -33,6 +34,7 @@ export function sameAnswer(seen: Seen, now: Seen): boolean {
   );
 }
 
+/** The sender's answer as one word of a link; `decodeSeen` reads it. */
 export const encodeSeen = (seen: Seen): string =>
   [seen.modelVersion, seen.adhesiveId, seen.verdict, seen.slipLow, seen.slipHigh].join('.');
 

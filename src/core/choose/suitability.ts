@@ -25,6 +25,7 @@ const SMALL_JOB = 0.01;
 
 type Carrier = 'water' | 'alcohol' | 'a little water' | 'none';
 
+/** What brings the adhesive onto the sheet, and has to leave again. */
 export function carrierOf(adhesive: Adhesive, catalogue: Catalogue): Carrier {
   if (adhesive.form === 'dry') return adhesive.waterLoad.middle > 5 ? 'a little water' : 'none';
   return bringsAlcohol(adhesive.parts, catalogue) ? 'alcohol' : 'water';

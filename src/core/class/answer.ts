@@ -58,6 +58,10 @@ export function slowQuestions(plan: ClassPlan): { readonly cut: CutPlan; readonl
   return { cut: classCutPlan(plan, pieces), job: chooserJob(plan, pieces) };
 }
 
+/**
+ * The whole plan of a class: what is made, mixed, cut, bought, and done when. Faults name the field of the class that
+ * they come from.
+ */
 export function classAnswer(
   plan: ClassPlan,
   catalogue: Catalogue,

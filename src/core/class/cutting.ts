@@ -5,6 +5,7 @@ import { sheetStockOf, toCut } from '../handover/make-to-cut';
 import type { InputError } from '../base/result';
 import { kitsOf, SHEET_FIELDS, type ClassPlan } from './plan';
 
+/** The cutting plan for what the whole class covers. */
 export function classCutPlan(plan: ClassPlan, pieces: readonly MakePiece[]): CutPlan {
   const sheet = (stock: Stock) => {
     const [wide, high, grain] = SHEET_FIELDS[stock];

@@ -31,12 +31,14 @@ export interface SlipOf {
   readonly needed: number;
 }
 
+/** What the class covers, as the calculator of how much glue asks for it. */
 export const classCover = (plan: ClassPlan, pieces: readonly MakePiece[]): CoverPlan => ({
   ...DEFAULT_COVER,
   ...{ thing: 'own', unit: plan.unit, pieces: coverPieces(pieces) },
   ...{ adhesive: plan.adhesive, tool: plan.tool, paper: plan.paper, makers: kitsOf(plan), loss: plan.loss },
 });
 
+/** How much glue the class takes. */
 export const classCoverage = (cover: CoverPlan, catalogue: Catalogue): Result<CoverAnswer> =>
   coverAnswer(cover, catalogue);
 

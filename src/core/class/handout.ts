@@ -12,6 +12,7 @@ export interface Handout {
   readonly steps: readonly string[];
 }
 
+/** What a student takes home: the thing, its sizes, the adhesive and the steps. */
 export function handoutOf(plan: ClassPlan, choice: Choice, project: MakeAnswer, catalogue: Catalogue): Handout {
   return {
     glue: answerSentence(choice, catalogue),

@@ -39,6 +39,7 @@ interface Day {
   readonly pressed: string;
 }
 
+/** What is done when, in minutes from the start of the class; before it below 0. */
 export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed }: Day): readonly Task[] {
   const cutting = cuttingMinutes(cut);
   const days = Math.max(1, Math.ceil(cutting / ONE_AFTERNOON));

@@ -53,6 +53,7 @@ function glueItems(coverage: CoverAnswer, batches: readonly Batch[], adhesive: W
   );
 }
 
+/** The tools that this class needs, with how many. */
 export function tools(plan: ClassPlan): readonly Item[] {
   const { people } = plan;
   const pairs = Math.ceil(people / 2);

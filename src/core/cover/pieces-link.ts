@@ -10,6 +10,7 @@ export const sidesOf = ({ turnInMm = 0 }: Piece): readonly number[] =>
 
 const short = (mm: number): string => String(Number(mm.toFixed(3)));
 
+/** Pieces as one word of a link; `decodePieces` reads them. */
 export const encodePieces = (pieces: readonly Piece[]): string =>
   pieces
     .map((piece) => {

@@ -112,6 +112,7 @@ const CELLS = ['wide', 'high', 'count', 'turnIn'] as const;
 export const joinRows = (rows: readonly PieceText[]): string =>
   rows.map((one) => CELLS.map((cell) => one[cell].replace(/[|\n]/g, ' ')).join('|')).join('\n');
 
+/** What was typed, as rows of fields. */
 export const splitRows = (text: string): PieceText[] =>
   text === ''
     ? []
@@ -130,4 +131,5 @@ export function parseRows(typed: string, unit: LengthUnit): Result<readonly Piec
     : fail([{ field: row(0, 'wide'), code: 'too-large', message: `Give at most ${MOST_PIECES} rows of pieces.` }]);
 }
 
+/** Pieces as their reader would have typed them in this unit. */
 export const showRows = (kept: readonly Piece[], unit: LengthUnit): string => joinRows(textsOfPieces(kept, unit));

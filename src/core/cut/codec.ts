@@ -67,6 +67,7 @@ export const tidyCutPieces = (pieces: readonly CutPiece[]): readonly CutPiece[] 
     grain,
   }));
 
+/** Sheets to be cut as one word of a link; `decodeStocks` reads them. */
 export const encodeStocks = (stocks: readonly Stock[]): string =>
   stocks
     .map(({ name, widthMm, heightMm, grain, trimMm, price }) => {
@@ -77,6 +78,7 @@ export const encodeStocks = (stocks: readonly Stock[]): string =>
     })
     .join('_');
 
+/** Pieces to be cut as one word of a link; `decodeCutPieces` reads them. */
 export const encodeCutPieces = (pieces: readonly CutPiece[]): string =>
   pieces
     .map(({ stock, name, widthMm, heightMm, count, grain }) =>

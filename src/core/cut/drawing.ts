@@ -39,6 +39,7 @@ const LEAST_FOR_LABEL = 9;
 
 const round = (value: number): number => Number(value.toFixed(2));
 
+/** A cut sheet as shapes and labels, in the units of its drawing. */
 export function drawSheet(
   plan: SheetPlan,
   stock: StockSheet,

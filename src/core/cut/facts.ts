@@ -5,6 +5,7 @@ import { inUnit, type LengthUnit } from '../base/length-text';
 import type { Fact } from '../base/fact';
 import { formatAmount } from '../base/format';
 
+/** What stands behind the number of sheets: one row for each stock, and the price of all. */
 export function cutFacts(answers: readonly StockAnswer[], cost: number | undefined, unit: LengthUnit): Fact[] {
   const unpriced = answers.filter(({ stock }) => stock.price === undefined).map(({ name }) => name);
   return [

@@ -11,6 +11,7 @@ import { bestPattern, tableOf } from './layout-pattern';
 import type { Tree } from './layout-tree';
 import type { Kind, Room } from './layout-units';
 
+/** No plan needs fewer sheets than the area of the pieces fills. */
 export const areaBound = (kinds: readonly Kind[], room: Room): number =>
   up(kinds.reduce((sum, { area, count }) => sum + area * count, 0) / (room.w * room.h));
 
@@ -39,6 +40,7 @@ function weighs(kinds: readonly Kind[], whole: number, side: 'w' | 'h'): readonl
   return [plainly, ...[1, 2, 3, 4].map(inParts), ...least.slice(0, 12).map(noneUnder)];
 }
 
+/** No plan needs fewer sheets than this, by pieces too large to lie beside each other. */
 export function weighedBound(kinds: readonly Kind[], room: Room): number {
   const { w, h } = room;
   let best = 0;

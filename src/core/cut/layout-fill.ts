@@ -30,6 +30,7 @@ interface Node {
   cut?: { readonly axis: 'x' | 'y'; readonly at: number; readonly first: Node; readonly second: Node };
 }
 
+/** Fills one sheet piece by piece by one rule, with straight cuts from edge to edge. */
 export function fillSheet(
   kinds: readonly Kind[],
   left: readonly number[],

@@ -11,6 +11,7 @@ interface Run {
   to: number;
 }
 
+/** One sheet as places and cuts in millimetres, from its tree of cuts. */
 export function sheetPlan({ tree, times }: Sheets, pieces: readonly SheetPiece[], stock: StockSheet): SheetPlan {
   const room = roomOf(stock);
   const placements: Placement[] = [];

@@ -37,6 +37,7 @@ export interface Room {
   readonly kerf: number;
 }
 
+/** What of a sheet can be cut from, once its edges are trimmed, in whole units of the search. */
 export function roomOf({ widthMm, heightMm, trimMm = 0, kerfMm = 0 }: StockSheet): Room {
   const kerf = units(kerfMm);
   const more = kerf + SLACK - 2 * units(trimMm);
@@ -54,6 +55,7 @@ export function waysByGrain(piece: SheetPiece, stock: StockSheet, kerf = 0): rea
   return piece.grain === stockAlong ? [straight] : [turned];
 }
 
+/** Whether a piece fits into a room, both in units of the search. */
 export const fits = ({ w, h }: { readonly w: number; readonly h: number }, room: { w: number; h: number }): boolean =>
   w <= room.w && h <= room.h;
 

@@ -34,9 +34,13 @@ const split = (text: string, cells: readonly string[]): Record<string, string>[]
         return Object.fromEntries(cells.map((cell, i) => [cell, typed[i] ?? '']));
       });
 
+/** Rows of sheets as one text, as they were typed. */
 export const joinStocks = (rows: readonly StockText[]): string => join(rows, STOCK_CELLS);
+/** Rows of pieces as one text, as they were typed. */
 export const joinCutPieces = (rows: readonly CutPieceText[]): string => join(rows, PIECE_CELLS);
+/** The rows of sheets in a text. */
 export const splitStocks = (text: string): StockText[] => split(text, STOCK_CELLS) as StockText[];
+/** The rows of pieces in a text. */
 export const splitCutPieces = (text: string): CutPieceText[] => split(text, PIECE_CELLS) as CutPieceText[];
 
 /** Reads cells and gathers what is wrong, each under its own field. */
@@ -110,6 +114,7 @@ export function parseStocks(typed: string, unit: LengthUnit): Result<readonly St
     : carried('stocks', tidyStocks(stocks), encodeStocks(stocks), 1000);
 }
 
+/** What was typed as rows of pieces, or what is wrong with a row. */
 export function parseCutPieces(typed: string, unit: LengthUnit): Result<readonly CutPiece[]> {
   const read = new Reader(unit, 'piece', 'piece');
   const rows = splitCutPieces(typed).slice(0, MOST_ROWS);
@@ -137,6 +142,7 @@ export const showStocks = (stocks: readonly Stock[], unit: LengthUnit): string =
     })),
   );
 
+/** Pieces as their reader would have typed them in this unit. */
 export const showCutPieces = (pieces: readonly CutPiece[], unit: LengthUnit): string =>
   joinCutPieces(
     pieces.map(({ stock, name, widthMm, heightMm, count, grain }) => ({

@@ -21,6 +21,7 @@ export type Own = CutPiece & { readonly row: number };
 /** "3 (board)", or the bare number when it has no name. */
 export const pieceName = ({ row, name }: Own): string => (name ? `${row + 1} (${name})` : String(row + 1));
 
+/** Where each piece lies on a sheet, as rows of a table. */
 export function placeRows({ placements }: SheetPlan, own: readonly Own[], unit: LengthUnit): readonly PlaceRow[] {
   return own.flatMap((piece, i) => {
     const here = placements.filter((place) => place.piece === i);
@@ -39,6 +40,7 @@ export function placeRows({ placements }: SheetPlan, own: readonly Own[], unit: 
 /** What is shorter than this on one side is for the bin. Our own line. */
 const WORTH_KEEPING = 30;
 
+/** What of a sheet is left and worth keeping, in words. */
 export function offcutWords({ offcuts }: SheetPlan, unit: LengthUnit): string {
   const kept = offcuts.find(({ width, height }) => Math.min(width, height) >= WORTH_KEEPING);
   if (!kept) return 'No offcut is worth keeping.';

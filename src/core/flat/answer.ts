@@ -36,6 +36,7 @@ export interface FlatAnswer {
   readonly figures: readonly number[];
 }
 
+/** Which way the work bows and how far, when, and what would help. Faults name the field. */
 export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAnswer> {
   const problems = unknownRecords(plan, FLAT_FIELDS, catalogue);
   if (problems.length > 0) return fail(problems);

@@ -17,6 +17,7 @@ import {
 } from './plies';
 import { leftPulling, PAPER_OF_WOOD, type Making } from './stages';
 
+/** What stands behind the bow: sheet, lining, board and water, each a row. */
 export function flatAnswerFacts(plan: FlatPlan, { work, glue }: Making): Fact[] {
   const { press, humidity, later, celsius } = plan;
   const { cover } = drawWork(work, MIDDLE);

@@ -55,6 +55,7 @@ let points: Float64Array | undefined;
 /** The same draws for every job, so that two of them are compared on the same sheets. */
 export type Draw = { readonly number: number; readonly of: (range: Range, dimension: number) => number };
 
+/** Points spread evenly over what is uncertain of the work; the same for every visitor. */
 export function draws(): readonly Draw[] {
   const drawn = (points ??= lowDiscrepancyPoints(DRAWS, DIMENSIONS));
   return Array.from({ length: DRAWS }, (_, number) => ({
@@ -79,6 +80,7 @@ export interface DrawnWork {
   readonly board: Omit<GrainedPly, 'moisture'>;
 }
 
+/** One possible version of the work: cover, lining and board within their stated ranges. */
 export function drawWork({ cover, lining, board, boardGrain, water }: Work, draw: Draw): DrawnWork {
   const substrate = { sorptivity: draw.of(board.sorptivity, 14) };
   const load = draw.of(water, 16);

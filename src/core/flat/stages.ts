@@ -87,6 +87,7 @@ export function bowsAt(making: Making, id: StageId): Readonly<Record<Direction, 
   return { width: along('width', making.widthMm), height: along('height', making.heightMm) };
 }
 
+/** How far the work bows when the glue is wet, after pressing, and when it has dried. */
 export const bowsOf = (making: Making): Bows => ({
   wet: bowsAt(making, 'wet'),
   dry: bowsAt(making, 'dry'),
@@ -99,6 +100,7 @@ export function middlingBow(making: Making): number {
   return Math.max(Math.abs(width), Math.abs(height));
 }
 
+/** Whether a bow is more than half a circle, so that the sheet rolls up. */
 export const rollsUp = ({ middle, span }: Bow): boolean => Math.abs(middle) >= ROLLS_UP * span - 1e-9;
 /** The end of the range that bows the more, either way, mm. */
 export const farEnd = ({ low, high }: Bow): number => Math.max(Math.abs(low), Math.abs(high));

@@ -15,6 +15,10 @@ import { sheetOf } from '../paper/sheet';
 export const roomIn = ({ grammage, density }: Paper): number =>
   poreVolume(grammage.middle, grammage.middle / density.middle);
 
+/**
+ * Whether what is covered stays flat, reckoned for the largest piece with the coat that the calculator of cover
+ * gives.
+ */
 export function flatFacts(
   plan: CoverPlan,
   { waterPerSquareMetre }: Coverage,

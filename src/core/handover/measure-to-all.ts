@@ -16,6 +16,7 @@ export interface PaperTails {
   readonly workshop: string;
 }
 
+/** The tails of links that take a paper of one's own to the other calculators. */
 export function paperTails(paper: OwnPaper): PaperTails {
   const tail = (more: readonly (readonly [string, string])[] = []): string =>
     writePairs([['v', FORMAT], ...more, ['paper', writePaper(paper)]]);

@@ -6,5 +6,6 @@ import type { Catalogue } from '../records/records';
 import type { Result } from '../base/result';
 import { slipChange } from './slip-change';
 
+/** The answer to a stretched mix with how long a sheet slides on it, by the chooser's model. */
 export const mixStretchedWithSlip = (plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> =>
   mixStretched(plan, catalogue, slipChange);

@@ -53,6 +53,7 @@ export interface Testimony {
   readonly swatches: number;
 }
 
+/** What several trials say together of one pair of paper and adhesive. */
 export function testimonyOf(witnesses: readonly Witness[]): Testimony {
   const counted = witnesses.filter(({ weight }) => weight >= LEAST_WEIGHT);
   return {

@@ -43,6 +43,7 @@ export interface Ease {
   readonly runs: number;
 }
 
+/** How easily a liquid follows water into pores in this room, thickened where it is about to gel. */
 export function easeOf(
   adhesive: WetAdhesive,
   liquid: Liquid,
@@ -56,6 +57,9 @@ export function easeOf(
   };
 }
 
+/**
+ * The margins of a wet adhesive on one possible bench; see `Margins`. Throws RangeError on values no joint can have.
+ */
 export function wetMargins(
   adhesive: WetAdhesive,
   liquid: Liquid,
@@ -196,6 +200,7 @@ export interface DryPoint {
 /** Grammage that bears a drag of 1 in a dry adhesive's record, g/m². */
 export const DRY_DRAG_GRAMMAGE = 45;
 
+/** The margins of a film or tissue on one possible bench; see `Margins`. */
 export function dryMargins(
   adhesive: DryAdhesive,
   point: DryPoint,

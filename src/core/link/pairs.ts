@@ -2,6 +2,10 @@
 
 const LONGEST = 4000;
 
+/**
+ * The pairs of key and value in the tail of a link, and the keys of those that cannot be read. Takes any text and
+ * never throws; past 4000 characters it cuts between two pairs and says so.
+ */
 export function parsePairs(text: unknown): { query: ReadonlyMap<string, string>; broken: readonly string[] } {
   const query = new Map<string, string>();
   const broken: string[] = [];

@@ -27,6 +27,7 @@ export function stripsOf({ panels, width, sheet }: MakePlan, tab: number): Strip
   return { panels: counts, total: panels * width + (counts.length - 1) * tab };
 }
 
+/** The pieces of an accordion book: folded strip, two boards and their covers. */
 export function accordionPieces(plan: MakePlan, m: Measured): MakePiece[] {
   const { width, height, stock } = plan;
   const board = panelBoard(width, height, m.square);

@@ -62,6 +62,7 @@ const FIRST_PIECES: Readonly<Record<ProjectId, string>> = {
   portfolio: 'two boards',
 };
 
+/** Everything cut for one thing, with a drawing and the order of making. Faults name the field. */
 export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
   const found = makePieces(plan);
   if (!found.ok) return found;

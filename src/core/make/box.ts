@@ -36,8 +36,10 @@ export function slipCasePieces(plan: MakePlan, m: Measured): MakePiece[] {
   ];
 }
 
+/** The tray of this box, mm. */
 export const trayOf = (plan: MakePlan, m: Measured): Tray => trayRound(insideOf(plan, m), plan.board);
 
+/** The lid of this box, mm: it goes over the covered tray. */
 export const lidOf = (plan: MakePlan, m: Measured): Tray =>
   trayRound(lidInside(trayOf(plan, m), m.lidDepth, m.lidRoom, m.covering), plan.board);
 

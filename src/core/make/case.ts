@@ -9,6 +9,7 @@ import { thicknessOf } from './plan';
 export const caseOf = (plan: MakePlan, m: Measured): CaseSizes =>
   caseSizes({ width: plan.width + m.slackWidth, height: plan.height + m.slackHeight }, m);
 
+/** The pieces of a case: two boards, spine, cover and paste-downs. */
 export function casePieces(plan: MakePlan, m: Measured): MakePiece[] {
   const { board, spine, open } = caseOf(plan, m);
   const t = m.turnIn;

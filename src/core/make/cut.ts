@@ -11,6 +11,7 @@ export const atMark = (mm: number, unit: LengthUnit): number => roundToStep(mm, 
 /** The figure without its unit: "144", "14.4", "5 21/32". */
 export const marked = (mm: number, unit: LengthUnit): string => inUnit(atMark(mm, unit), unit);
 
+/** A length as it is marked on board: rounded to what a rule shows in this unit. */
 export const withMark = (mm: number, unit: LengthUnit): string => `${marked(mm, unit)}\u00a0${unit}`;
 
 /** What a piece is cut to: "369 × 252". */

@@ -63,6 +63,7 @@ function place(dimensions: readonly Dimension[], unit: LengthUnit, at: (mm: numb
   return { placed, deep: out };
 }
 
+/** A sketch as it is drawn: scaled, with its lengths written in this unit. */
 export function layOut(sketch: Sketch, unit: LengthUnit): Picture {
   const points = sketch.shapes.flatMap((shape) => shape.points);
   const [x0, y0] = [Math.min(...points.map(([x]) => x)), Math.min(...points.map(([, y]) => y))];

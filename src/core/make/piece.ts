@@ -24,6 +24,7 @@ export interface MakePiece {
 }
 
 export const NO_TURN: Sides = { top: 0, right: 0, bottom: 0, left: 0 };
+/** The same turn-in on all four sides, mm. */
 export const allRound = (mm: number): Sides => ({ top: mm, right: mm, bottom: mm, left: mm });
 
 /** What a piece is cut to, turn-ins included, mm. */

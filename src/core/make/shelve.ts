@@ -16,6 +16,7 @@ const GAP = 10;
 /** The widest piece takes at most this share of the drawing, so that small things are not blown up. */
 const TALLEST = 150;
 
+/** Pieces laid in rows under each other, to be drawn; places in mm. */
 export function shelve(pieces: readonly Piece[], width: number): { places: readonly Place[]; height: number } {
   const whole = pieces.map((piece) => {
     const turn = sidesOf(piece);

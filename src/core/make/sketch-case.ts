@@ -43,8 +43,10 @@ function caseSketch(plan: MakePlan, m: Measured): Sketch {
   };
 }
 
+/** A case as a sketch: boards, spine and the cover round them. */
 export const notebook: Draw = (plan, m) => [caseSketch(plan, m), cornerSketch(m.turnIn, m.corner)];
 
+/** A portfolio as a sketch: two boards, a spine and flaps. */
 export const portfolio: Draw = (plan, m) => {
   const [wide, high] = [plan.width + m.slackWidth, plan.height + m.slackHeight];
   const wall = thicknessOf(plan) + m.slackThickness;

@@ -25,6 +25,7 @@ export interface Sketch {
   readonly aslant?: { readonly from: Point; readonly to: Point; readonly mm: number };
 }
 
+/** A rectangle of a sketch, mm. */
 export const rectangle = (
   look: Shape['look'],
   x: number,
@@ -43,6 +44,7 @@ export const rectangle = (
   ...(label !== undefined && { label }),
 });
 
+/** A line of a sketch along which something folds, mm. */
 export const fold = (from: Point, to: Point): Shape => ({ look: 'fold', points: [from, to] });
 
 /** Measures end to end along one side, from `at`; a length of 0 is passed over. */

@@ -11,6 +11,7 @@ const LEAST_SPINE = 4;
 /** mm that a turn-in must lie on the board to hold. Common practice, no source. */
 const LEAST_HOLD = 8;
 
+/** What is likely to go wrong with these measures, each a sentence. */
 export function makeWarnings(plan: MakePlan, m: Measured): string[] {
   const say = (mm: number) => withMark(mm, plan.unit);
   const when = (holds: boolean, words: string): string[] => (holds ? [words] : []);

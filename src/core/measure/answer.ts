@@ -42,6 +42,7 @@ const WEIGHTS: readonly (readonly [name: string, grade: Grade])[] = [
   ['bristol', 'bristol'],
 ];
 
+/** A paper of one's own as every calculator takes it, and its figures as shops write them. Faults name the field. */
 export function measureAnswer(plan: MeasurePlan, catalogue: Catalogue): Result<MeasureAnswer> {
   const kind = catalogue.papers.get(plan.family);
   if (!kind) return fail([{ field: 'family', code: 'unknown-id', message: 'Choose a kind of paper from the list.' }]);

@@ -12,6 +12,7 @@ import { sheetsToHalve } from '../paper/weighing-error';
 
 type Drop = { readonly seconds: number; readonly factor: number } | undefined;
 
+/** How heavy the paper is, and how sure that is. */
 export function weightFact({ grammage }: Sheet, weighing: Weighing | undefined): Fact {
   if (!weighing)
     return {
@@ -36,6 +37,7 @@ export function weightFact({ grammage }: Sheet, weighing: Weighing | undefined):
   };
 }
 
+/** How thick, dense and bulky the paper is. */
 export function thicknessFacts({ grammage, density }: Sheet, paper: OwnPaper): Fact[] {
   const gsm = grammage.middle;
   const um = paper.caliper ?? gsm / density.middle;
@@ -62,6 +64,7 @@ export function thicknessFacts({ grammage, density }: Sheet, paper: OwnPaper): F
   ];
 }
 
+/** How fast the paper drinks, and how sure that is. */
 export function drinkFacts(plan: MeasurePlan, { sorptivity }: Sheet, drop: Drop, count: number): Fact[] {
   const value = `${span(sorptivity.low, sorptivity.high, 'g/m²')} per √s`;
   const cobb = `a Cobb 60 of about ${figure(sorptivity.middle * Math.sqrt(60))} g/m²`;
@@ -99,6 +102,7 @@ export const TEST_WORDS: Readonly<Record<GrainTest, string>> = {
   tear: 'tearing',
 };
 
+/** Which way the grain runs, and how sure that is. */
 export function grainFact(grain: GrainFinding, shape: MeasurePlan['shape']): Fact {
   const called = grainName(grain.likeliest, shape);
   return {

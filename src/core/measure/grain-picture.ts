@@ -23,6 +23,7 @@ const SAYS: Readonly<Record<GrainWay, string>> = {
   none: 'Its fibres lie in every direction.',
 };
 
+/** The sheet as it was held, with its grain as lines and its name beside it. */
 export function drawGrain(grain: GrainFinding, shape: MeasurePlan['shape']): GrainDrawing {
   const [width, height] = SHAPES[shape];
   const way = grain.settled ? grain.likeliest : 'none';

@@ -9,6 +9,7 @@ import type { MeasureField, MeasurePlan } from './plan';
 import { grammageFromBasisWeight, grammageFromThousand, grammageFromWeighing, type Weighing } from '../paper/paper';
 import type { InputError } from '../base/result';
 
+/** The weighing that was typed in; undefined when the weight is known in another way. */
 export const weighingOf = (plan: MeasurePlan): Weighing | undefined =>
   plan.weightBy === 'weighed'
     ? {
@@ -20,6 +21,7 @@ export const weighingOf = (plan: MeasurePlan): Weighing | undefined =>
       }
     : undefined;
 
+/** Grammage, g/m², by the way the weight is known; undefined when only the kind of paper is known. */
 export function grammageOf(plan: MeasurePlan, weighing: Weighing | undefined): number | undefined {
   if (weighing) return grammageFromWeighing(weighing).value;
   if (plan.weightBy === 'metric') return plan.gsm;
@@ -27,6 +29,7 @@ export function grammageOf(plan: MeasurePlan, weighing: Weighing | undefined): n
   return plan.weightBy === 'thousand' ? grammageFromThousand(plan.kilos, plan.sheetWide, plan.sheetHigh) : undefined;
 }
 
+/** Caliper, µm, of one sheet by the way the thickness is known; undefined when only the kind of paper is known. */
 export function caliperOf(plan: MeasurePlan, gsm: number): number | undefined {
   if (plan.thickBy === 'gauge') return plan.caliper;
   if (plan.thickBy === 'stack') return (1000 * plan.stackMm) / plan.stackSheets;

@@ -23,6 +23,7 @@ export type DilutionField = keyof typeof DILUTION_LIMITS;
 /** Above this, per 100 ml and per 100 g part company by more than a few per cent. Our own line. */
 export const BASES_PART_ABOVE = 10;
 
+/** What is wrong with one number of a dilution, or undefined. */
 export function dilutionProblem(field: DilutionField, value: number): InputError | undefined {
   const { low, high, unit, what } = DILUTION_LIMITS[field];
   const problem = (code: ErrorCode): InputError => ({

@@ -44,5 +44,6 @@ export function thickness({ thickening }: Ingredient, from: number, to: number):
   ];
 }
 
+/** Where a strength stands on the curve of its grade; nothing for what has none. */
 export const curveOf = ({ thickening }: Ingredient, percent: number): Pick<MixAnswer, 'curve'> =>
   thickening.law === 'cellulose-ether' ? { curve: { grade: thickening.grade.middle, percent } } : {};

@@ -18,6 +18,7 @@ const densityOf =
   (basis: StrengthBasis): number =>
     solutionDensity(percent, basis, { solids: solids.middle, density: density.middle });
 
+/** A weaker mix from a strong jar: how much of it and how much water. */
 export function mixByDiluting(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
   const ingredient = catalogue.ingredients.get(plan.jar)!;
   const { stock, target, basis } = plan;
@@ -66,6 +67,7 @@ const FIELD_OF: Readonly<Record<string, string>> = {
   haveMillilitres: 'have',
 };
 
+/** A jar that came out too weak or too strong, put right. */
 export function mixByCorrecting(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
   const ingredient = catalogue.ingredients.get(plan.jar)!;
   const { stock, target, have, basis } = plan;

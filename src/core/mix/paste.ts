@@ -13,6 +13,7 @@ import { inTeaspoons } from '../base/rounding';
 /** ml to a gram of paste, near enough to size a batch: starch weighs 1.5 and water 1. */
 const PASTE_DENSITY = 1.05;
 
+/** Starch paste: what to weigh, how to cook it, and how to thin it. */
 export function mixPaste(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
   const { waterParts, by, use } = plan;
   const boiledOff = plan.boiledOff / 100;

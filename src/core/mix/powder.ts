@@ -19,6 +19,7 @@ const LAW_HOLDS_TO = 4;
 /** and says nothing past this, %. Our own line. */
 const LAW_ENDS = 5;
 
+/** A powder into water: what to weigh and in what order. */
 export function mixPowder(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer> {
   const ingredient = catalogue.ingredients.get(plan.powder)!;
   const { percent, basis } = plan;

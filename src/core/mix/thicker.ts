@@ -13,6 +13,7 @@ import { powderToAdd, stockToAdd, waterToLose } from '../adhesive/alligation';
 /** Per cent starch by mass past which a spoon stands still. From memory: 1 : 3 comes to 25–29 %. */
 const STIFFEST_PASTE = 29;
 
+/** A jar made stronger, with powder, with a stronger jar, or by losing water. */
 export function mixThicker(plan: MixPlan, ingredient: Ingredient): Result<MixAnswer> {
   const { stock, target, have } = plan;
   const asked = { haveMillilitres: have, fromPercent: stock, toPercent: target };

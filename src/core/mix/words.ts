@@ -69,6 +69,7 @@ export function roundingWords(wanted: number, made: number): string | undefined 
   return `So measured it comes to ${formatAmount(made)} % in place of ${formatAmount(wanted)} %: ${figure(off, off < 10 ? 1 : 2)} % ${shift > 0 ? 'stronger' : 'weaker'}, ${judged}.`;
 }
 
+/** What to say where per cent by volume and by mass are noticeably apart. */
 export const BASIS_APART = (percent: number, off: number): string =>
   `Above 10 %, grams in 100 ml and grams in 100 g part company: counted the other way, ${formatAmount(percent)} % would need ${figure(Math.abs(off), 1)} % ${off > 0 ? 'more' : 'less'}. Say on the label which one you mean.`;
 

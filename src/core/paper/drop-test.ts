@@ -24,6 +24,7 @@ export function parseDrops(typed: string): Result<readonly number[]> {
   return problem(`“${texts[wrong]!.slice(0, 20)}” is not a time. ${how}`);
 }
 
+/** Drop times as their reader would have typed them. */
 export const showDrops = (seconds: readonly number[]): string => seconds.join(' ');
 
 /** As a link carries them: "28_34_31". */

@@ -40,6 +40,10 @@ const GRAMMAGE_TOLERANCE = 0.04;
 const CALIPER_TOLERANCE = 0.06;
 const COBB_TOLERANCE = 0.15;
 
+/**
+ * A sheet as the model takes it: the kind of paper with whatever was measured in its place. The kind must be in the
+ * catalogue.
+ */
 export function sheetOf(job: { readonly paper: JobPaper }, catalogue: Catalogue): Sheet {
   const family = catalogue.papers.get(job.paper.family)!;
   const { grammage, caliper, surface, sizing, coloursRun } = job.paper;

@@ -28,6 +28,7 @@ export function logFactorial(n: number): number {
   return logFactorials[n]!;
 }
 
+/** Logarithm of the number of ways to choose k of n; whole numbers, 0 ≤ k ≤ n. */
 export const logChoose = (n: number, k: number): number => logFactorial(n) - logFactorial(k) - logFactorial(n - k);
 
 /** Chance of exactly `k` passes in `n` when each passes with chance `p`. */

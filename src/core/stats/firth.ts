@@ -17,6 +17,7 @@ export interface Line {
   readonly slope: number;
 }
 
+/** The chance of a logit: 1/(1 + e^−x). */
 export const chanceOf = (logit: number): number => 1 / (1 + Math.exp(-logit));
 
 interface Information {

@@ -5,6 +5,7 @@ import { logChoose } from './distributions';
 export type Table = readonly [readonly [number, number], readonly [number, number]];
 export type Alternative = 'two-sided' | 'greater' | 'less';
 
+/** Guards a count: a whole number from 0 to 10 000. Throws RangeError otherwise. */
 export function mustBeCount(name: string, value: number): void {
   mustBeWithin(name, value, 0, 10_000);
   if (!Number.isInteger(value)) throw new RangeError(`${name} must be a whole number`);

@@ -86,6 +86,7 @@ export interface Judgements {
   readonly byGlue: ReadonlyMap<string, ReadonlyMap<string, readonly Judged[]>>;
 }
 
+/** The judged swatches of one question, by adhesive and by the place in which they can be compared; of one hold alone where it is given. */
 export function judgementsOf(trial: Trial, question: string, hold?: number): Judgements {
   const byGlue = new Map<string, ReadonlyMap<string, readonly Judged[]>>();
   for (const [glue, swatches] of grouped(judgedIn(trial, question, hold), (one) => one.glue))
@@ -191,6 +192,7 @@ export function observationsOf(
   return observationsIn(judgementsOf(trial, question, hold), glue);
 }
 
+/** Passes of one adhesive by grammage, for papers whose grammage is known. */
 export function observationsIn({ trial, byGlue }: Judgements, glue: string): readonly Required<Observation>[] {
   const papers = grouped([...(byGlue.get(glue)?.values() ?? [])].flat(), ({ paper }) => paper);
   return trial.papers.flatMap(({ id, grammage }) => {

@@ -41,6 +41,7 @@ const WORDS: Readonly<Record<string, Outcome>> = {
   ...{ fail: 'fail', failed: 'fail', no: 'fail', n: 'fail', '0': 'fail' },
 };
 
+/** The outcome that a cell of a spreadsheet names, or undefined. */
 export function outcomeIn(cell: string): Outcome | undefined {
   const word = cell.toLowerCase();
   return Object.hasOwn(WORDS, word) ? WORDS[word] : undefined;

@@ -15,21 +15,26 @@ import { lineOf, notesOf } from './text';
 
 export type Loose = Readonly<Record<string, unknown>>;
 
+/** Whether a value from a file is an object. */
 export const isObject = (value: unknown): value is Loose =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 /** A record's own entry: what it inherits ("constructor", "__proto__") is none. */
 export const own = (value: Loose, key: string): unknown => (Object.hasOwn(value, key) ? value[key] : undefined);
+/** The record id in a value from a file, or undefined. */
 export const idIn = (value: unknown): string | undefined =>
   typeof value === 'string' && ID.test(value) ? value : undefined;
+/** The date in a value from a file, or undefined. */
 export const dateIn = (value: unknown): string | undefined =>
   typeof value === 'string' && /^\d{4}-\d\d-\d\d(?:T\d\d:\d\d(?::\d\d(?:\.\d{1,3})?)?Z)?$/.test(value)
     ? value
     : undefined;
 
+/** The number in a value from a file when it is within its limits, or undefined. */
 export function numberIn(value: unknown, { low, high }: { low: number; high: number }): number | undefined {
   return typeof value === 'number' && value >= low && value <= high ? value : undefined;
 }
 
+/** A paper of a trial from a file, or undefined where it is none. */
 export function readPaper(one: Loose): TrialPaper | undefined {
   const [id, name, family] = [
     idIn(own(one, 'id')),
@@ -50,6 +55,7 @@ export function readPaper(one: Loose): TrialPaper | undefined {
   };
 }
 
+/** An adhesive of a trial from a file, or undefined where it is none. */
 export function readGlue(one: Loose): TrialGlue | undefined {
   const [id, name, record] = [
     idIn(own(one, 'id')),
@@ -62,6 +68,7 @@ export function readGlue(one: Loose): TrialGlue | undefined {
     : { id, name, ...(record && { record }), ...(doubtful && { doubtful }) };
 }
 
+/** A question of a trial from a file, or undefined where it is none. */
 export function readQuestion(one: Loose): Question | undefined {
   const [id, text] = [idIn(own(one, 'id')), lineOf(own(one, 'text'), TRIAL_LIMITS.text)];
   const kind = QUESTION_KINDS.find((known) => known === own(one, 'kind')) ?? 'own';
@@ -70,6 +77,7 @@ export function readQuestion(one: Loose): Question | undefined {
     : { id, kind, text, criterion: lineOf(own(one, 'criterion'), TRIAL_LIMITS.text) };
 }
 
+/** The room and its people in a trial from a file; what cannot be read is left out. */
 export function readConditions(value: unknown): Conditions {
   if (!isObject(value)) return {};
   const [celsius, humidity] = [
@@ -90,6 +98,7 @@ export interface Known {
   readonly questions: ReadonlySet<string>;
 }
 
+/** A swatch of a trial from a file, or undefined where it is none. */
 export function readSwatch(one: Loose, place: number, known: Known): Swatch | undefined {
   const [paper, glue, hold] = [
     own(one, 'paper'),

@@ -125,6 +125,7 @@ function* weightsIn(judgements: Judgements): InTurns<Omit<Weighed, 'adjusted'>[]
   return found;
 }
 
+/** What a trial was made of, each a sentence. */
 export function factsOf(trial: Trial): readonly string[] {
   const { papers, glues, holds, replicates, swatches, conditions } = trial;
   const spoiled = swatches.filter((swatch) => swatch.spoiled).length;

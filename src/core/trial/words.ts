@@ -25,6 +25,7 @@ export function cellWords({ passes, partly, n, interval }: Cell): string {
 /** How a cell stands, for its pattern and its first word: decided by the interval, not by the count. */
 export type Standing = 'mostly passes' | 'mostly fails' | 'not enough to tell' | 'not judged';
 
+/** What two counts of swatches say of each other, in words. */
 export function standingOf({ interval }: Cell): Standing {
   if (!interval) return 'not judged';
   if (interval.low > 0.5) return 'mostly passes';
