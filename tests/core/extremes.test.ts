@@ -8,7 +8,7 @@ import { flatFacts } from '../../src/core/handover/cover-flat';
 import { COVER_FIELDS, DEFAULT_COVER } from '../../src/core/cover/plan';
 import { cutAnswer } from '../../src/core/cut/answer';
 import { measureAnswer } from '../../src/core/measure/answer';
-import { DEFAULT_MEASURE, MEASURE_FIELDS } from '../../src/core/measure/plan';
+import { EXAMPLE_MEASURE, MEASURE_FIELDS } from '../../src/core/measure/plan';
 import { mixAnswerer } from '../../src/core/mix/any';
 import { mixStretched } from '../../src/core/mix/stretch';
 import { DEFAULT_MIX, MIX_FIELDS } from '../../src/core/mix/plan';
@@ -53,7 +53,7 @@ function sound<S extends FieldTable>(
 describe('at the ends of every field', () => {
   test('cover', () => sound(COVER_FIELDS, DEFAULT_COVER, (plan) => coverAnswer(plan, catalogue, flatFacts), 300));
   test('mix', () => sound(MIX_FIELDS, DEFAULT_MIX, mixAnswerer(mixStretched), 300));
-  test('know your paper', () => sound(MEASURE_FIELDS, DEFAULT_MEASURE, (plan) => measureAnswer(plan, catalogue), 300));
+  test('know your paper', () => sound(MEASURE_FIELDS, EXAMPLE_MEASURE, (plan) => measureAnswer(plan, catalogue), 300));
   test('make', () => sound(MAKE_FIELDS, DEFAULT_MAKE, makeAnswer, 200));
   test('warp', () => sound(FLAT_FIELDS, DEFAULT_FLAT, (plan) => flatAnswer(plan, catalogue), 60));
   test('workshop', () =>
@@ -80,7 +80,7 @@ test('half a character never breaks a link: it is left out of it', () => {
   const cut = `${'a'.repeat(3)}\ud83d`;
   expect(writePairs([['named', cut]])).toBe('named=aaa');
   expect(writePairs([['named', 'a\ud83d\ude00']])).toBe('named=a%F0%9F%98%80');
-  expect(encodePlan({ ...DEFAULT_MEASURE, name: `\udc00${cut}` }, MEASURE_FIELDS)).toContain('&named=aaa&');
+  expect(encodePlan({ ...EXAMPLE_MEASURE, name: `\udc00${cut}` }, MEASURE_FIELDS)).toContain('&named=aaa&');
   fc.assert(
     fc.property(fc.string({ unit: 'binary' }), (text) => {
       const whole = text.replace(/\p{Cs}/gu, '');

@@ -163,17 +163,13 @@ function openPlan<S extends FieldTable, A>(
   };
 }
 
-/** Waits for an answer that is worked out in turns. */
-const loaded = (isLoading: ReadableAtom<boolean>): Promise<void> =>
+/** Until an answer that takes its time is there. */
+const loaded = ($isLoading: ReadableAtom<boolean>): Promise<void> =>
   new Promise((resolve) => {
-    const stop = isLoading.listen((is) => {
-      if (!is) end();
+    const stop = $isLoading.subscribe((isLoading) => {
+      // the answer is set after the word that it is there
+      if (!isLoading) setTimeout(() => (stop(), resolve()));
     });
-    const end = () => {
-      stop();
-      resolve();
-    };
-    if (!isLoading.get()) end();
   });
 
 const NO_TRIALS = atom<readonly Trial[]>([]);

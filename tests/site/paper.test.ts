@@ -14,8 +14,9 @@ test('measured and kept on a phone, the paper is offered by every calculator and
     await page.getByRole('combobox', { name: 'Your paper is most like' }).selectOption('kraft');
     await page.getByRole('combobox', { name: 'Its weight' }).selectOption('pounds');
     await page.getByRole('textbox', { name: /^Basis weight/ }).fill('60');
-    await page.getByRole('button', { name: 'Clear the drops' }).tap();
-    expect(await page.locator('#know-drops-error').innerText()).toMatch(/from 0.2 to 1800.s/);
+    await page.getByRole('combobox', { name: 'How it drinks' }).selectOption('drop');
+    expect(await page.getByRole('textbox', { name: /^Drops took/ }).inputValue()).toBe('');
+    expect(await page.locator('#know-drops-error').innerText()).toMatch(/from 0.2 to 1.800.s|from 0.2 to 1800.s/);
     await page.getByRole('button', { name: 'A drop touches: start' }).tap();
     await page.clock.runFor(1200);
     await page.getByRole('button', { name: 'Its shine is gone: stop' }).tap();
@@ -74,6 +75,8 @@ test('measured and kept on a phone, the paper is offered by every calculator and
 test('by keyboard alone: a bend, a damp square, and the grain is settled', async () => {
   await withPage({}, async (page) => {
     await open(page, `${SITE}paper/`);
+    await page.getByRole('button', { name: 'Show an example' }).focus();
+    await page.keyboard.press('Enter');
     await page.getByRole('combobox', { name: /^Bend it/ }).focus();
     await page.keyboard.press('ArrowDown');
     expect(await page.getByRole('combobox', { name: /^Bend it/ }).inputValue()).toBe('width');

@@ -21,6 +21,8 @@ interface Row {
   readonly what: string;
   /** whether a plan asks for it, by the plan's other values; always where this is left out */
   readonly asked?: (plan: never) => boolean;
+  /** its usual value is an example: it stands in the form only where a plan asks for it, so that nobody takes it for theirs */
+  readonly example?: true;
   /** for the id of a record: whether it is one, and what it is called in "Choose … from the list." */
   readonly record?: { readonly called: string; readonly isOne: (id: string, catalogue: never) => boolean };
 }
@@ -110,7 +112,11 @@ export const isAsked = ({ asked }: Field, plan: object): boolean => asked === un
 /** A plan as its reader would have typed it. */
 export function textsOf<S extends FieldTable>(plan: PlanOf<S>, fields: S): TextsOf<S> {
   const unit = unitIn(plan);
-  const entries = Object.entries(fields).map(([name, field]) => [name, textOf(field, plan[name], unit)]);
+  const entries = Object.entries(fields).map(([name, field]) => {
+    const text = textOf(field, plan[name], unit);
+    const isExample = field.example && !isAsked(field, plan) && text === textOf(field, field.usual, unit);
+    return [name, isExample ? '' : text];
+  });
   return Object.fromEntries(entries) as TextsOf<S>;
 }
 

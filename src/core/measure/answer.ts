@@ -5,7 +5,7 @@ import { drawGrain, type GrainDrawing } from './grain-picture';
 import { findGrain, grainName, type GrainFinding } from '../paper/grain-tests';
 import { drinkFacts, grainFact, soundness, thicknessFacts, weightFact } from './facts';
 import { asOneDrop } from '../paper/drop-test';
-import type { MeasurePlan } from './plan';
+import { grainWasTried, type MeasurePlan } from './plan';
 import { caliperOf, dropVolume, grammageOf, measureProblems, short, stainOf, weighingOf } from './measures';
 import type { Fact } from '../base/fact';
 import { basisWeightFromGrammage, thousandFromGrammage, type Grade } from '../paper/paper';
@@ -77,7 +77,7 @@ export function measureAnswer(plan: MeasurePlan, catalogue: Catalogue): Result<M
       weightFact(sheet, weighing),
       ...thicknessFacts(sheet, paper),
       ...drinkFacts(plan, sheet, drop, drops?.length ?? 0),
-      grainFact(grain, plan.shape),
+      grainFact(grain, plan.shape, grainWasTried(plan)),
     ],
     weights: WEIGHTS.map(([name, grade]) => ({ name, pounds: basisWeightFromGrammage(middle, grade) })),
     thousand: thousandFromGrammage(middle),

@@ -102,18 +102,16 @@ export const TEST_WORDS: Readonly<Record<GrainTest, string>> = {
   tear: 'tearing',
 };
 
-/** Which way the grain runs, and how sure that is. */
-export function grainFact(grain: GrainFinding, shape: MeasurePlan['shape']): Fact {
-  const called = grainName(grain.likeliest, shape);
+/** Which way the grain runs, and how sure that is. `tried`: whether any of the tests was. */
+export function grainFact(grain: GrainFinding, shape: MeasurePlan['shape'], tried: boolean): Fact {
+  const { chances, likeliest } = grain;
+  const shares = `up and down ${percent(chances.height)}, side to side ${percent(chances.width)}, none ${percent(chances.none)}; an estimate`;
+  if (!tried) return { label: 'Grain', value: 'not tried yet', note: `before any test, by its kind: ${shares}` };
+  const called = grainName(likeliest, shape);
   return {
     label: 'Grain',
-    value: `${WAY_WORDS[grain.likeliest]}, ${chanceInTen(grain.chances[grain.likeliest])}`,
-    note: [
-      called && `as you hold it, so ${called}`,
-      `up and down ${percent(grain.chances.height)}, side to side ${percent(grain.chances.width)}, none ${percent(grain.chances.none)}; an estimate`,
-    ]
-      .filter(Boolean)
-      .join('; '),
+    value: `${WAY_WORDS[likeliest]}, ${chanceInTen(chances[likeliest])}`,
+    note: [called && `as you hold it, so ${called}`, shares].filter(Boolean).join('; '),
   };
 }
 

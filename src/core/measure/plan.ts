@@ -1,6 +1,7 @@
 /** What the paper calculator asks, and what stands there at first. */
 import { RECORD_ID } from '../base/record-id';
 import { SIZINGS, SURFACES } from '../paper/asked-paper';
+import { GRAIN_TESTS } from '../paper/grain-tests';
 import { parseDrops, readDrops, showDrops, writeDrops } from '../paper/drop-test';
 import { BASIC_SHEETS, type Grade } from '../paper/paper';
 import { PAPER_NAME } from '../paper/own-paper';
@@ -41,6 +42,7 @@ export const MEASURE_FIELDS = {
     ...PAPER_LIMITS.grammage,
     what: 'The weight',
     usual: 90,
+    example: true,
     asked: weight('metric'),
   },
   pounds: {
@@ -52,6 +54,7 @@ export const MEASURE_FIELDS = {
     high: 400,
     unit: 'lb',
     usual: 60,
+    example: true,
     asked: weight('pounds'),
   },
   grade: {
@@ -72,6 +75,7 @@ export const MEASURE_FIELDS = {
     high: 600,
     unit: 'kg',
     usual: 70,
+    example: true,
     asked: weight('thousand'),
   },
   sheetWide: {
@@ -83,6 +87,7 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 788,
+    example: true,
     asked: weight('thousand'),
   },
   sheetHigh: {
@@ -94,6 +99,7 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 1091,
+    example: true,
     asked: weight('thousand'),
   },
   grams: {
@@ -105,6 +111,7 @@ export const MEASURE_FIELDS = {
     high: 20000,
     unit: 'g',
     usual: 34,
+    example: true,
     asked: weight('weighed'),
   },
   pieceWide: {
@@ -116,6 +123,7 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 210,
+    example: true,
     asked: weight('weighed'),
   },
   pieceHigh: {
@@ -127,6 +135,7 @@ export const MEASURE_FIELDS = {
     high: 2000,
     unit: 'mm',
     usual: 297,
+    example: true,
     asked: weight('weighed'),
   },
   pieces: {
@@ -139,6 +148,7 @@ export const MEASURE_FIELDS = {
     unit: '',
     whole: true,
     usual: 6,
+    example: true,
     asked: weight('weighed'),
   },
   step: {
@@ -150,6 +160,7 @@ export const MEASURE_FIELDS = {
     high: 10,
     unit: 'g',
     usual: 1,
+    example: true,
     asked: weight('weighed'),
   },
   thickBy: {
@@ -166,6 +177,7 @@ export const MEASURE_FIELDS = {
     label: 'Caliper',
     ...PAPER_LIMITS.caliper,
     usual: 120,
+    example: true,
     asked: thickness('gauge'),
   },
   stackMm: {
@@ -177,6 +189,7 @@ export const MEASURE_FIELDS = {
     high: 500,
     unit: 'mm',
     usual: 12,
+    example: true,
     asked: thickness('stack'),
   },
   stackSheets: {
@@ -189,6 +202,7 @@ export const MEASURE_FIELDS = {
     unit: '',
     whole: true,
     usual: 100,
+    example: true,
     asked: thickness('stack'),
   },
   bulk: {
@@ -200,6 +214,7 @@ export const MEASURE_FIELDS = {
     high: 12,
     unit: 'cm³/g',
     usual: 1.3,
+    example: true,
     asked: thickness('bulk'),
   },
   drinkBy: {
@@ -220,6 +235,7 @@ export const MEASURE_FIELDS = {
     read: readDrops,
     write: writeDrops,
     usual: [28, 34, 31],
+    example: true,
     asked: absorbency('drop'),
   },
   /** empty: twenty, as a dropper gives them */
@@ -245,7 +261,15 @@ export const MEASURE_FIELDS = {
     unit: 'mm',
     asked: absorbency('drop'),
   },
-  cobb: { kind: 'number', key: 'cobb', label: 'Cobb 60', ...PAPER_LIMITS.cobb, usual: 25, asked: absorbency('cobb') },
+  cobb: {
+    kind: 'number',
+    key: 'cobb',
+    label: 'Cobb 60',
+    ...PAPER_LIMITS.cobb,
+    usual: 25,
+    example: true,
+    asked: absorbency('cobb'),
+  },
   bend: {
     kind: 'one-of',
     key: 'bend',
@@ -315,4 +339,17 @@ export const MEASURE_FIELDS = {
 export type MeasurePlan = PlanOf<typeof MEASURE_FIELDS>;
 export type MeasureField = keyof typeof MEASURE_FIELDS;
 
-export const DEFAULT_MEASURE: MeasurePlan = usualOf(MEASURE_FIELDS);
+/** A sheet that was weighed, stacked, wetted, bent and torn, invented; and what a link means by what it leaves out. */
+export const EXAMPLE_MEASURE: MeasurePlan = usualOf(MEASURE_FIELDS);
+
+/** The form as it opens: nothing is measured yet, and all goes by the kind. */
+export const UNMEASURED: MeasurePlan = {
+  ...EXAMPLE_MEASURE,
+  ...{ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind', bend: 'untried', tear: 'untried' },
+};
+
+export const grainWasTried = (plan: MeasurePlan): boolean => GRAIN_TESTS.some((test) => plan[test] !== 'untried');
+
+/** Whether a plan says anything of one's own sheet. */
+export const isMeasured = (plan: MeasurePlan): boolean =>
+  plan.weightBy !== 'kind' || plan.thickBy !== 'kind' || plan.drinkBy !== 'kind' || grainWasTried(plan);

@@ -2,7 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
 import { openMeasure } from '../../stores/measure/open-measure';
-import { AbsorbencyFields, KindFields, ThicknessFields, WeightFields } from './MeasureFields';
+import { AbsorbencyFields, ExampleButton, KindFields, ThicknessFields, WeightFields } from './MeasureFields';
 import { GrainFields } from './GrainFields';
 import { KeepIt, type UseAddresses } from './KeepIt';
 import { MeasureResult, PoundsTable } from './MeasureResult';
@@ -30,6 +30,7 @@ export default function Paper({ address, uses }: Props) {
       inputs={
         <>
           <KindFields {...fields} />
+          <ExampleButton {...fields} />
           <WeightFields {...fields} />
           <ThicknessFields {...fields} />
           <AbsorbencyFields {...fields} />

@@ -1,6 +1,6 @@
 /** Weight, thickness and absorbency: each asked in the way in which it is known. */
 import { useStore } from '@nanostores/preact';
-import { GRADES, type MeasureField } from '../../core/measure/plan';
+import { EXAMPLE_MEASURE, GRADES, isMeasured, UNMEASURED, type MeasureField } from '../../core/measure/plan';
 import type { MeasureStore } from '../../stores/measure/measure';
 import { named } from '../parts/Field';
 import { PickOf, TextOf } from '../parts/PlanField';
@@ -32,6 +32,26 @@ export function KindFields(props: MeasureFieldsProps) {
         onText={(text) => props.store.set('name', text)}
       />
     </>
+  );
+}
+
+/** The form opens empty: what stands in it is the reader's own, or an example that they asked for. */
+export function ExampleButton({ store }: MeasureFieldsProps) {
+  const { plan } = useStore(store.$solved);
+  const problems = useStore(store.$problems);
+  const isEmpty = problems.length === 0 && !isMeasured(plan);
+  return (
+    <p class="no-print">
+      {isEmpty ? (
+        <button type="button" class="button-quiet" onClick={() => store.take(EXAMPLE_MEASURE)}>
+          Show an example
+        </button>
+      ) : (
+        <button type="button" class="button-quiet" onClick={() => store.take({ ...UNMEASURED, family: plan.family })}>
+          Empty the form
+        </button>
+      )}
+    </p>
   );
 }
 

@@ -28,7 +28,7 @@ import {
 } from '../../../src/core/cut/rows';
 import { asTyped } from '../../../src/core/base/length-text';
 import { offcutWords, pieceName, placeRows, sheetLabel, type Own } from '../../../src/core/cut/table';
-import { DEFAULT_MEASURE, MEASURE_FIELDS } from '../../../src/core/measure/plan';
+import { EXAMPLE_MEASURE, MEASURE_FIELDS } from '../../../src/core/measure/plan';
 import type { SheetPlan } from '../../../src/core/cut/layout-types';
 
 const stock = (change: Partial<StockText> = {}) => ({
@@ -201,8 +201,8 @@ describe('what is asked', () => {
     expect(asked('own', 'weighed')).not.toContain('tool');
   });
   it('to know a paper: what each way of knowing needs', () => {
-    const asked = (change: Partial<typeof DEFAULT_MEASURE>) =>
-      askedOf({ ...DEFAULT_MEASURE, ...change }, MEASURE_FIELDS);
+    const asked = (change: Partial<typeof EXAMPLE_MEASURE>) =>
+      askedOf({ ...EXAMPLE_MEASURE, ...change }, MEASURE_FIELDS);
     expect(asked({ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind' })).toEqual([
       ...['family', 'name', 'weightBy', 'thickBy', 'drinkBy', 'bend', 'strips', 'damp', 'tear'],
       ...['shape', 'surface', 'sizing', 'colours'],

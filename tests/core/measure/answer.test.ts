@@ -5,7 +5,14 @@ import { describe, expect, it } from 'vitest';
 import { asOneDrop, isDrop, parseDrops, readDrops } from '../../../src/core/paper/drop-test';
 import { findGrain, GRAIN_TESTS, grainName, type Seen } from '../../../src/core/paper/grain-tests';
 import { measureAnswer } from '../../../src/core/measure/answer';
-import { DEFAULT_MEASURE, MEASURE_FIELDS, type MeasurePlan } from '../../../src/core/measure/plan';
+import { createMeasure } from '../../../src/stores/measure/measure';
+import {
+  UNMEASURED,
+  EXAMPLE_MEASURE,
+  isMeasured,
+  MEASURE_FIELDS,
+  type MeasurePlan,
+} from '../../../src/core/measure/plan';
 import { grammageFromWeighing } from '../../../src/core/paper/paper';
 import { isPaper, PAPER_NAME, readPaper, writePaper, type OwnPaper } from '../../../src/core/paper/own-paper';
 import { COVER_FIELDS } from '../../../src/core/cover/plan';
@@ -20,12 +27,12 @@ import { catalogue } from '../../../src/data/catalogue';
 const UNTRIED = { bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried' } as const;
 
 function answered(change: Partial<MeasurePlan>) {
-  const found = measureAnswer({ ...DEFAULT_MEASURE, ...change }, catalogue);
+  const found = measureAnswer({ ...EXAMPLE_MEASURE, ...change }, catalogue);
   if (!found.ok) throw new Error(found.errors[0]?.message);
   return found.value;
 }
 const problemOf = (change: Partial<MeasurePlan>) => {
-  const found = measureAnswer({ ...DEFAULT_MEASURE, ...change }, catalogue);
+  const found = measureAnswer({ ...EXAMPLE_MEASURE, ...change }, catalogue);
   return found.ok ? undefined : found.errors[0];
 };
 
@@ -222,7 +229,37 @@ describe('the answer', () => {
       }),
       { numRuns: 500 },
     );
-    const tail = encodePlan(DEFAULT_MEASURE, MEASURE_FIELDS);
-    expect(decodePlan(tail, MEASURE_FIELDS)).toEqual({ plan: DEFAULT_MEASURE, dropped: [] });
+    const tail = encodePlan(EXAMPLE_MEASURE, MEASURE_FIELDS);
+    expect(decodePlan(tail, MEASURE_FIELDS)).toEqual({ plan: EXAMPLE_MEASURE, dropped: [] });
+  });
+});
+
+describe('the form as it opens', () => {
+  it('says nothing of a sheet that nobody has measured', () => {
+    const found = measureAnswer(UNMEASURED, catalogue);
+    if (!found.ok) throw new Error(found.errors[0]?.message);
+    const { paper, sentence, facts } = found.value;
+    expect(paper).toEqual({ family: 'wove-text' });
+    expect(sentence).toMatch(/^It weighs \d+ to \d+.g\/m², .* by its kind, and its grain is not settled yet\.$/);
+    expect(facts.find(({ label }) => label === 'Grain')?.value).toBe('not tried yet');
+    expect([isMeasured(UNMEASURED), isMeasured(EXAMPLE_MEASURE)]).toEqual([false, true]);
+    expect(isMeasured({ ...UNMEASURED, damp: 'unclear' })).toBe(true);
+  });
+  it('has no number in it until one is asked for, and then an empty field with what is allowed', () => {
+    const store = createMeasure(catalogue);
+    const numbers = Object.entries(MEASURE_FIELDS).filter(([, { kind }]) => kind === 'number' || kind === 'rows');
+    const texts: Readonly<Record<string, unknown>> = store.$texts.get();
+    expect(numbers.filter(([name]) => texts[name] !== '')).toEqual([]);
+    expect(store.$problems.get()).toEqual([]);
+    store.set('thickBy', 'gauge');
+    expect(store.$texts.get().caliper).toBe('');
+    expect(store.$problems.get()).toMatchObject([{ field: 'caliper', code: 'empty' }]);
+    store.set('caliper', '130');
+    expect(store.$problems.get()).toEqual([]);
+    expect(store.$solved.get().answer.sentence).toContain('130 µm thick');
+    store.take(EXAMPLE_MEASURE);
+    expect(store.$texts.get()).toMatchObject({ grams: '34', stackMm: '12', caliper: '', bend: 'height' });
+    store.take(UNMEASURED);
+    expect(store.$texts.get()).toMatchObject({ grams: '', stackMm: '', bend: 'untried' });
   });
 });

@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { drawGrain } from '../../../src/core/measure/grain-picture';
 import { findGrain } from '../../../src/core/paper/grain-tests';
 import { measureAnswer } from '../../../src/core/measure/answer';
-import { DEFAULT_MEASURE, type MeasurePlan } from '../../../src/core/measure/plan';
+import { EXAMPLE_MEASURE, type MeasurePlan } from '../../../src/core/measure/plan';
 import { catalogue } from '../../../src/data/catalogue';
 
 function answered(change: Partial<MeasurePlan>) {
-  const found = measureAnswer({ ...DEFAULT_MEASURE, ...change }, catalogue);
+  const found = measureAnswer({ ...EXAMPLE_MEASURE, ...change }, catalogue);
   if (!found.ok) throw new Error(found.errors[0]?.message);
   return found.value;
 }
@@ -98,7 +98,7 @@ describe('what to look out for', () => {
     expect(warnings({ drops: [10, 26] })).toContain('2.6 times as long');
   });
   it('puts a slip of the drops beside them', () => {
-    const found = measureAnswer({ ...DEFAULT_MEASURE, drops: [0.1] }, catalogue);
+    const found = measureAnswer({ ...EXAMPLE_MEASURE, drops: [0.1] }, catalogue);
     expect(found.ok ? [] : found.errors).toMatchObject([{ field: 'drops' }]);
   });
 });

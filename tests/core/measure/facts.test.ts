@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import type { GrainFinding } from '../../../src/core/paper/grain-tests';
 import { drinkFacts, grainFact, soundness, thicknessFacts, weightFact } from '../../../src/core/measure/facts';
-import { DEFAULT_MEASURE, type MeasurePlan } from '../../../src/core/measure/plan';
+import { EXAMPLE_MEASURE, type MeasurePlan } from '../../../src/core/measure/plan';
 import type { Sheet } from '../../../src/core/paper/sheet';
 
 const range = (low: number, middle: number, high: number, basis: 'measured' | 'from-memory' = 'from-memory') =>
@@ -56,7 +56,7 @@ describe('its thickness', () => {
 describe('how it drinks', () => {
   const drunk = (sheet: Sheet, seconds?: number, count = 1, plan: Partial<MeasurePlan> = {}) =>
     drinkFacts(
-      { ...DEFAULT_MEASURE, ...plan },
+      { ...EXAMPLE_MEASURE, ...plan },
       sheet,
       seconds === undefined ? undefined : { seconds, factor: 1 },
       count,
@@ -95,16 +95,21 @@ const finding = (change: Partial<GrainFinding> = {}): GrainFinding => ({
 });
 
 describe('its grain', () => {
+  it('before any test it is not tried, and what its kind makes likely is said as that', () => {
+    expect(said(grainFact(finding(), 'taller', false))).toBe(
+      'not tried yet | before any test, by its kind: up and down 90 %, side to side 6 %, none 4 %; an estimate',
+    );
+  });
   it('the likeliest way with its chance, what a shop calls it, and all three', () => {
-    expect(said(grainFact(finding(), 'taller'))).toMatch(
+    expect(said(grainFact(finding(), 'taller', true))).toMatch(
       /^up and down, about 9 in 10 \| as you hold it, so grain long; up and down 90 %, side to side 6 %, none 4 %; an estimate$/,
     );
-    expect(said(grainFact(finding(), 'wider'))).toMatch(/grain short/);
-    expect(said(grainFact(finding(), 'square'))).toMatch(/\| up and down 90 %/);
+    expect(said(grainFact(finding(), 'wider', true))).toMatch(/grain short/);
+    expect(said(grainFact(finding(), 'square', true))).toMatch(/\| up and down 90 %/);
     const across = finding({ likeliest: 'width', chances: { height: 0.06, width: 0.9, none: 0.04 } });
-    expect(said(grainFact(across, 'taller'))).toMatch(/^side to side, about 9 in 10 \|.*grain short/);
+    expect(said(grainFact(across, 'taller', true))).toMatch(/^side to side, about 9 in 10 \|.*grain short/);
     const none = finding({ likeliest: 'none', chances: { height: 0.1, width: 0.1, none: 0.8 } });
-    expect(said(grainFact(none, 'taller'))).toMatch(/^no grain, about 8 in 10 \| up and down 10 %/);
+    expect(said(grainFact(none, 'taller', true))).toMatch(/^no grain, about 8 in 10 \| up and down 10 %/);
   });
   test.for([
     [0.009, 'under 1 %'],
@@ -112,7 +117,7 @@ describe('its grain', () => {
     [0.99, '99 %'],
     [0.991, 'over 99 %'],
   ] as const)('%s is %s: four tests at a bench are no proof', ([chance, words]) => {
-    const { note } = grainFact(finding({ chances: { height: chance, width: 0.5, none: 0.5 } }), 'square');
+    const { note } = grainFact(finding({ chances: { height: chance, width: 0.5, none: 0.5 } }), 'square', true);
     expect(note!.startsWith(`up and down ${words},`)).toBe(true);
   });
 });
@@ -128,7 +133,7 @@ describe('what to look out for', () => {
     } = {},
   ) =>
     soundness({
-      plan: { ...DEFAULT_MEASURE, drinkBy: 'drop', ...change.plan },
+      plan: { ...EXAMPLE_MEASURE, drinkBy: 'drop', ...change.plan },
       weighing: change.weighing,
       drop: change.factor === undefined ? undefined : { seconds: 30, factor: change.factor },
       grain: finding(change.grain),
@@ -142,7 +147,7 @@ describe('what to look out for', () => {
     ]);
     expect(warned({ factor: 1, plan: { stain: 40 } })).toEqual([]);
     const slow = soundness({
-      ...{ plan: DEFAULT_MEASURE, weighing: undefined, drop: { seconds: 121, factor: 1 }, grain: finding(), gsm: 80 },
+      ...{ plan: EXAMPLE_MEASURE, weighing: undefined, drop: { seconds: 121, factor: 1 }, grain: finding(), gsm: 80 },
       sheet: SHEET,
     });
     expect(slow).toEqual([expect.stringMatching(/^Past 120 s/)]);

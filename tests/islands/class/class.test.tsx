@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import Paper from '../../../src/islands/measure/Measure';
 import Workshop from '../../../src/islands/class/Class';
 import { openOwnPapers } from '../../../src/stores/shared/own-papers';
-import { answer, doing, linkRead, pick, text, type } from '../support/reader';
+import { answer, doing, linkRead, pick, press, text, type } from '../support/reader';
 
 const USES = { choose: '/choose/', mix: '/mix/', cover: '/cover/', flat: '/flat/', workshop: '/workshop/' };
 const openPaper = async (tail = '') => {
@@ -42,6 +42,8 @@ describe('know your paper', () => {
   });
   test('a nameless paper asks for its name, a named one is kept, a second of the name takes its place', async () => {
     await openPaper();
+    await press(screen.getByRole('button', { name: 'Show an example' }));
+    expect(answer()).toContain('grain long');
     await doing(() => fireEvent.click(screen.getByRole('button', { name: 'Keep this paper on this device' })));
     expect(document.activeElement?.id).toBe('know-name');
     expect(openOwnPapers(window.localStorage).$papers.get()).toEqual([]);
