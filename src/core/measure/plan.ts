@@ -348,6 +348,7 @@ export const UNMEASURED: MeasurePlan = {
   ...{ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind', bend: 'untried', tear: 'untried' },
 };
 
+/** Whether any test of the grain was tried. */
 export const grainWasTried = (plan: MeasurePlan): boolean => GRAIN_TESTS.some((test) => plan[test] !== 'untried');
 
 /** Whether a plan says anything of one's own sheet. */
