@@ -54,6 +54,9 @@ export function bodyFaults(text: string, { components, presets }: LessonParts, i
         : `there is no component of this name${didYouMean(name, components.map(nameOf))}`;
       say(index, `<${name}>`, advice);
     }
+    const opensAt = presets[name];
+    if (opensAt && !/\spreset=/.test(attributes))
+      say(index, `<${name}>`, `says no preset; write preset="…" with one of ${opensAt.join(', ')}`);
     for (const [, attribute = '', value = ''] of attributes.matchAll(ATTRIBUTE)) {
       const kinds = RECORD_IN[`${name} ${attribute}`] ?? RECORD_IN[attribute];
       const allowed = attribute === 'preset' ? presets[name] : kinds && kinds.flatMap((kind) => [...ids[kind]]);

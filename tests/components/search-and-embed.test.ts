@@ -1,5 +1,6 @@
 /** What the search shows, and what a framed calculator and the page around it say to each other. */
 import { describe, expect, test } from 'vitest';
+import { readable } from '../../src/build/search-index';
 import { pieces, told } from '../../src/components/search/find';
 import { heightIn } from '../../src/components/embed/height';
 import { readLink, snippetFor } from '../../src/components/embed/snippet';
@@ -11,6 +12,19 @@ test('an excerpt becomes plain text with its found words marked, and no markup o
     { text: ' & board', marked: false },
   ]);
   expect(pieces('<img src=x onerror=alert(1)>glue')).toEqual([{ text: 'glue', marked: false }]);
+});
+
+test('a page is read for the search with its cells, blocks and lists apart, and without what is chosen from', () => {
+  const text = (html: string) =>
+    readable(html)
+      .replace(/<[^>]*>/g, '')
+      .replace(/\s+/g, ' ')
+      .trim();
+  const table =
+    '<table><tr><th>Grade</th><th>lb</th></tr><tr><th>one 10 cm square</th><td>0.8 g</td><td>80.0 ± 8.2</td></tr></table>';
+  expect(text(table)).toBe('Grade · lb; one 10 cm square · 0.8 g · 80.0 ± 8.2;');
+  expect(text('<p>One.</p><p>Two.</p><ul><li>a</li><li>b</li></ul>')).toBe('One. Two. a b');
+  expect(text('<label>in</label><select><option>mm</option><option>cm</option></select><p>wide</p>')).toBe('in wide');
 });
 
 test('the number found is said in words', () => {

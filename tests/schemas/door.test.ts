@@ -161,6 +161,13 @@ const SLIPS: readonly (readonly [what: string, string, string | RegExp, string, 
     ['no preset is called "ligth-sheet"; did you mean "light-sheet"?'],
   ],
   [
+    'a calculator without its preset',
+    'lessons/paper-weight.mdx',
+    '<ChooseLab preset="light-sheet" />',
+    '<ChooseLab />',
+    ['<ChooseLab>: says no preset; write preset="…" with one of ', 'light-sheet'],
+  ],
+  [
     'a component misspelt',
     'lessons/paper-weight.mdx',
     '<ChooseLab ',

@@ -33,6 +33,27 @@ describe('the search', () => {
     });
   });
 
+  test('is ready to be typed into for who comes by a link of the site, and finds first what says the word', async () => {
+    await withPage({}, async (page) => {
+      await page.goto(SITE);
+      await page.click('.site-search');
+      await page.waitForFunction(() => document.activeElement?.id === 'q');
+      await page.keyboard.type('cmc');
+      await page.waitForSelector('.found li');
+      const [first] = await page.$$eval('.found li', (all) => all.map((one) => one.textContent ?? ''));
+      expect(first).toMatch(/carboxymethylcellulose/i);
+    });
+  });
+
+  test('keeps the cells of a table apart in what it shows of a page', async () => {
+    await withPage({}, async (page) => {
+      await page.goto(`${SITE}search/?q=${encodeURIComponent('square steps')}`);
+      await page.waitForSelector('.found li');
+      const [first] = await page.$$eval('.found li p', (all) => all.map((one) => one.textContent ?? ''));
+      expect(first).toMatch(/steps of 0\.1 g · \d/);
+    });
+  });
+
   test('takes its question from the address, and says so when nothing is found', async () => {
     await withPage({}, async (page) => {
       await page.goto(`${SITE}search/?q=zzzyx`);

@@ -238,8 +238,12 @@ describe.concurrent('away and back', () => {
       await page.goto(ORIGIN + address);
       await wakeIslands(page);
       const link = page.getByRole('textbox', { name: /^Link to exactly/ });
-      const before = await link.inputValue();
       const field = page.locator('.bench-inputs input[inputmode="decimal"]:visible').first();
+      // a form that opens empty has an example
+      const example = page.getByRole('button', { name: 'Show an example' });
+      if ((await example.count()) > 0) await example.click();
+      await field.waitFor();
+      const before = await link.inputValue();
       await field.fill(String((Number((await field.inputValue()).replace(',', '.')) || 50) + 1));
       await expect.poll(() => link.inputValue()).not.toBe(before);
       const after = await link.inputValue();

@@ -119,6 +119,8 @@ export function bindSearch(form: HTMLFormElement): void {
   const question = new URLSearchParams(location.search).get('q');
   if (question) input.value = question;
   if (input.value !== '') void search();
+  // who comes by a link of this site's own comes to type
+  if (location.hash === `#${input.id}`) input.focus();
 }
 
 /** a policy can be made only once, a failed search tried again */

@@ -32,7 +32,7 @@ export function SendLink({ id, address, tail }: Props) {
     }
   };
   return (
-    <section class="send-it" aria-label="Send it">
+    <section class="send-it" aria-label="Send it" data-pagefind-ignore>
       <div>
         <h2>Send it</h2>
         <div class="field">
