@@ -207,10 +207,14 @@ export const DEFAULT_JOB: Job = jobOfPlan(usualOf(JOB_FIELDS));
  * Seconds most people need to lay a piece of this size: a strip 5 s, an A4 sheet about 20 s, a square metre a minute,
  * for it is rolled down a part at a time. Common practice, no source.
  */
-export function placingSeconds(widthMm: number, heightMm: number): number {
+export function placingTime(widthMm: number, heightMm: number): number {
   const squareMetres = (widthMm * heightMm) / 1e6;
-  return Math.min(300, Math.max(3, Math.round(56 * Math.pow(squareMetres, 0.37))));
+  return Math.min(300, Math.max(3, 56 * Math.pow(squareMetres, 0.37)));
 }
+
+/** The same to the second, as it is shown. */
+export const placingSeconds = (widthMm: number, heightMm: number): number =>
+  Math.round(placingTime(widthMm, heightMm));
 
 const entriesOf = (job: Job): readonly (readonly [name: JobField, field: Field, value: unknown])[] => {
   const plan = planOfJob(job);

@@ -8,7 +8,7 @@ import type { Liquid } from '../adhesive/liquid';
 import { isAtHand } from './at-hand';
 import { kindOf } from './kind';
 import type { Ranked, Verdict } from './finding';
-import type { Bench, Margins } from '../joint/bench';
+import { THINGS, type Bench, type Margins } from '../joint/bench';
 import { settleJob, type Job, type SettledJob } from './job';
 import { ENSEMBLE, SETS } from '../joint/ensemble';
 import { dryMargins, easeOf, wetMargins, type DryPoint, type Ease } from '../joint/margins';
@@ -35,10 +35,8 @@ import { atOnce, type InTurns } from '../base/turns';
 export const SAMPLES = 64;
 /** What the ranking takes off where a thing goes wrong but a hand has a way round it. Judgements of ours. */
 export const COST = {
-  /** it has to be lifted and does not come clean; times how much the task wants a second go */
-  noSecondGo: { wet: 0.85, dry: 0.3 },
-  /** it grabs before it is placed; dry films are laid from one edge, which gets round most of it */
-  grabsEarly: { wet: 1, drySmall: 0.12, dryLarge: 0.75 },
+  /** a wet sheet has to be lifted and does not come clean; times how much the task wants a second go */
+  noSecondGo: 0.85,
   /** it wrinkles because it still grows when it is laid; more when it must lie flat */
   wrinkles: { usual: 0.25, flat: 0.4 },
 } as const;
@@ -100,18 +98,19 @@ export function inOrder<R extends Ranked>(ranked: readonly R[]): R[] {
   );
 }
 
+const left = (held: number, weight: number): number => 1 - weight * (1 - held);
+
 /** The chances weighed up as one: what fails takes off its weight. */
 export function weighedUp(held: Chances, weights: Chances): number {
-  const left = (thing: keyof Chances) => 1 - weights[thing] * (1 - held[thing]);
   return (
-    left('spread') *
-    left('reach') *
-    left('place') *
-    left('lift') *
-    left('grab') *
-    left('strike') *
-    left('bond') *
-    left('flat')
+    left(held.spread, weights.spread) *
+    left(held.reach, weights.reach) *
+    left(held.place, weights.place) *
+    left(held.lift, weights.lift) *
+    left(held.grab, weights.grab) *
+    left(held.strike, weights.strike) *
+    left(held.bond, weights.bond) *
+    left(held.flat, weights.flat)
   );
 }
 
@@ -122,22 +121,15 @@ export function weightsOf(job: Job, form: Adhesive['form']): Chances {
   return {
     spread: 1,
     reach: 1,
-    place: form === 'wet' ? COST.grabsEarly.wet : rolledDown(job),
-    lift: COST.noSecondGo[form] * traits.secondGo,
+    place: 1,
+    // Whether a film comes up again does not hang on the moment: `suitability` counts it.
+    lift: form === 'wet' ? COST.noSecondGo * traits.secondGo : 0,
     grab: needs.has('quick') ? Math.max(0.8, traits.grab) : traits.grab,
     strike: needs.has('no-strike-through') ? 1 : traits.strike,
     bond: 1,
     flat: 1,
   };
 }
-
-/** A film is rolled down from one edge, which is easy with a hand's breadth and hard with a square metre. */
-function rolledDown({ widthMm, heightMm }: Job): number {
-  const large = (widthMm * heightMm) / 1e6 / HARD_TO_ROLL;
-  return COST.grabsEarly.drySmall + (COST.grabsEarly.dryLarge - COST.grabsEarly.drySmall) * (large / (1 + large));
-}
-/** m². Estimate. */
-const HARD_TO_ROLL = 0.2;
 
 /** Benches by method, each made once for all adhesives. */
 type BenchKeeper = (bringing: Bringing) => readonly Bench[];
@@ -192,7 +184,7 @@ function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: BenchKeeper,
       (method.face !== best.bringable.method.face || method.tool !== best.bringable.method.tool),
   );
   const { chance, draws } = best;
-  const found = tally((draw) => draws[draw]!, draws.length, combine);
+  const found = tally((draw) => draws[draw]!, draws.length, () => 0);
   const { method } = best.bringable;
   const needed = secondsNeeded(job);
   const said = suitability(adhesive, job, sheet, catalogue, adhesive.form === 'wet' ? method.tool : job.tool);
@@ -200,7 +192,7 @@ function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: BenchKeeper,
   const facts = { adhesive, job, sheet, method, weights, needed, fit: said, ...told } as const;
   return {
     adhesiveId: adhesive.id,
-    verdict: fit.verdict ?? verdictOf(chance),
+    verdict: fit.verdict ?? sober(verdictOf(chance), found.chances, weights),
     chance,
     method,
     ...(near && {
@@ -237,9 +229,9 @@ function staysOpen(adhesive: Adhesive, job: Job, sheet: Sheet, catalogue: Catalo
 /** Draws that screen a method: every eighth, from the fourth. */
 const SCREEN_FROM = 3;
 const SCREEN_EVERY = 8;
-/** Methods that fall this far behind on those are not tried on all draws; nor more than three are. */
-const SCREEN_GAP = 0.06;
-const MOST_TRIED = 3;
+/** Methods that fall this far behind on those are not tried on all draws; nor more than two are. */
+const SCREEN_GAP = 0.05;
+const MOST_TRIED = 2;
 
 /** Each draw has its own set of constants, so that a chance carries what the model does not know. */
 function marginsOf(
@@ -263,6 +255,16 @@ function marginsOf(
     const ease = (eased[draw] ??= easeOf(adhesive, liquid, celsius, constants));
     return wetMargins(adhesive, liquid, benches[draw]!, constants, ease);
   };
+}
+
+/** From this weight on a thing matters to the task, is shown, and can spoil a good word. */
+export const MATTERS = 0.25;
+/** Nothing is called likely while something that matters holds less often than this. */
+const LEAST_OF_ANY = 0.35;
+
+function sober(verdict: Verdict, chances: Chances, weights: Chances): Verdict {
+  if (verdict !== 'sound' && verdict !== 'likely') return verdict;
+  return THINGS.some((thing) => weights[thing] >= MATTERS && chances[thing] < LEAST_OF_ANY) ? 'touch-and-go' : verdict;
 }
 
 /** Words for a chance; the steps are ours. */

@@ -2,7 +2,7 @@
  * The many possible versions of one job: every uncertain number drawn evenly from its range, the same
  * draws for every visitor and every adhesive, so that two adhesives are compared on the same sheets.
  */
-import { placingSeconds, type Job } from './job';
+import { placingSeconds, placingTime, type Job } from './job';
 import { liquidOf, type Liquid, type Uncertain } from '../adhesive/liquid';
 import type { Bench } from '../joint/bench';
 import type { DryPoint } from '../joint/margins';
@@ -85,11 +85,13 @@ function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue, { tool, way }:
   };
   const evaporation = evaporationRate(job.celsius, job.humidity);
   const alcoholEvaporation = ethanolEvaporationRate(job.celsius);
-  const seconds = secondsNeeded(job);
+  // not rounded, so that a chance moves no further than the size it comes from
+  const seconds = job.placeSeconds ?? placingTime(job.widthMm, job.heightMm);
   return (draw) => ({
     face: substrate.face,
     limp: substrate.limp,
     spanMm: Math.max(job.widthMm, job.heightMm),
+    squareMetres: (job.widthMm * job.heightMm) / 1e6,
     seconds,
     celsius: job.celsius,
     evaporation,

@@ -20,6 +20,10 @@ export const CLOSED_FACE = 0.6;
 /** A valued original is most often an old one. */
 const VALUED = ['valued-original', ...cautionsFor({ steps: [{ does: ['handle-old'] }] })];
 
+/** What it costs a film where a task always wants a second go, and the pull that counts half of that, N/m. Estimates. */
+const ONE_GO = 0.3;
+const LIFTED_EASILY = 60;
+
 /** m² of work for which cooking a paste is half worth its while. Estimate. */
 const SMALL_JOB = 0.01;
 
@@ -77,6 +81,12 @@ export function suitability(
   if (!needs.has('undo') && !needs.has('valued') && adhesive.undoneWithWater !== 'yes') {
     const left = traits.undo[adhesive.undoneWithWater];
     if (left < 1) off(left, 'kept', 'Work like this is taken apart again one day, and water does not undo it.');
+  }
+  if (adhesive.form === 'dry' && traits.secondGo > 0) {
+    const pull = adhesive.pull.middle;
+    const left = 1 - ONE_GO * traits.secondGo * (pull / (pull + LIFTED_EASILY));
+    if (left < 0.95) off(left, 'one-go', 'Once it touches it stays: there is no second go.');
+    else share *= left;
   }
   if (adhesive.form === 'dry' && adhesive.tasks && !adhesive.tasks.includes(task))
     out('task', 'It is not made for work of this kind.');

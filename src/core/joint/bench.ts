@@ -22,6 +22,8 @@ export interface Bench {
   readonly plasticBack: boolean;
   readonly limp: boolean;
   readonly spanMm: number;
+  /** of the piece, m² */
+  readonly squareMetres: number;
   /** seconds the person needs to place it */
   readonly seconds: number;
   readonly celsius: number;

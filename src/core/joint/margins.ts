@@ -214,7 +214,7 @@ export function dryMargins(
   return {
     spread: bounded(paper.grammage / (DRY_DRAG_GRAMMAGE * Math.max(point.drag, 0.001))),
     reach: HIGHEST,
-    place: bounded(point.slip / slidingSeconds(bench)),
+    place: bounded(rolledDown(point.slip / slidingSeconds(bench), bench.squareMetres)),
     lift,
     grab: HIGHEST,
     strike: HIGHEST,
@@ -240,6 +240,16 @@ function edgeSprings({ paper, task }: Bench): number {
 }
 /** Estimate. */
 const WALL_STANDS = 30;
+
+/**
+ * A film that grabs at once is rolled down from one edge: easy with a hand's breadth, harder the larger it is. The
+ * margin of placing it is at least that of rolling it.
+ */
+const rolledDown = (margin: number, squareMetres: number): number =>
+  Math.hypot(margin, ROLLED_DOWN / (1 + squareMetres / HARD_TO_ROLL));
+/** Margin of rolling a small film down, and the m² at which it is half of that. Estimates. */
+const ROLLED_DOWN = 0.6;
+const HARD_TO_ROLL = 0.2;
 
 /** What is left of a bond whose film could not form in the cold. Estimate. */
 export const NO_FILM = 0.3;

@@ -4,6 +4,7 @@ import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../core/choose/a
 import type { Ranked } from '../../core/choose/finding';
 import { methodInWords } from '../../core/choose/method-words';
 import { chanceInTen, durationSpan, figure } from '../../core/base/format';
+import { MATTERS } from '../../core/choose/ranking';
 import { secondsNeeded } from '../../core/choose/sampling';
 import type { Thing } from '../../core/joint/bench';
 import type { ChooseStore } from '../../stores/choose/choose';
@@ -22,8 +23,6 @@ export const THINGS: readonly (readonly [Thing, string])[] = [
   ['bond', 'It holds'],
   ['flat', 'It stays flat'],
 ];
-/** Below this weight a thing does not matter to the task: nobody lifts a mend. */
-const MATTERS = 0.05;
 
 /** The things that matter to this task and method. */
 export const thingsFor = ({ weights }: Ranked): typeof THINGS => THINGS.filter(([thing]) => weights[thing] >= MATTERS);

@@ -157,7 +157,7 @@ describe('holding and lying flat', () => {
     ...{ plasticBack: false, closed: false, lined: false, task: 'mount', alcoholEvaporation: 0.4 },
     way: { face: 'sheet', minutes: 0, workSeconds: 20 },
     limp: false,
-    spanMm: 300,
+    ...{ spanMm: 300, squareMetres: 0.06 },
     seconds: 20,
     celsius: 20,
     evaporation: 0.02,

@@ -33,7 +33,7 @@ const bench: Bench = {
   way: { face: 'sheet', minutes: 0, workSeconds: 0.001 },
   face: 'porous',
   limp: true,
-  spanMm: 200,
+  ...{ spanMm: 200, squareMetres: 0.03 },
   seconds: 0,
   celsius: 20,
   evaporation: 0,
