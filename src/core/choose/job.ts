@@ -213,8 +213,7 @@ export function placingTime(widthMm: number, heightMm: number): number {
 }
 
 /** The same to the second, as it is shown. */
-export const placingSeconds = (widthMm: number, heightMm: number): number =>
-  Math.round(placingTime(widthMm, heightMm));
+export const placingSeconds = (widthMm: number, heightMm: number): number => Math.round(placingTime(widthMm, heightMm));
 
 const entriesOf = (job: Job): readonly (readonly [name: JobField, field: Field, value: unknown])[] => {
   const plan = planOfJob(job);

@@ -184,7 +184,11 @@ function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: BenchKeeper,
       (method.face !== best.bringable.method.face || method.tool !== best.bringable.method.tool),
   );
   const { chance, draws } = best;
-  const found = tally((draw) => draws[draw]!, draws.length, () => 0);
+  const found = tally(
+    (draw) => draws[draw]!,
+    draws.length,
+    () => 0,
+  );
   const { method } = best.bringable;
   const needed = secondsNeeded(job);
   const said = suitability(adhesive, job, sheet, catalogue, adhesive.form === 'wet' ? method.tool : job.tool);

@@ -195,7 +195,8 @@ describe('what is left of one adhesive', () => {
       on({ needsHeat: true, usedAt: 60 } as Partial<Adhesive>).share,
     );
     // one that lifts at a touch, so that only its fumes speak against it
-    const best = { ...film, pull: { low: 0, middle: 0, high: 0 }, longLived: 'yes', flexes: 'yes', needsHeat: false };
+    const easy = { low: 0, middle: 0, high: 0, basis: 'estimate' } as const;
+    const best = { ...(film as DryAdhesive), pull: easy, longLived: 'yes', flexes: 'yes', needsHeat: false } as const;
     for (const nature of ['solvent', 'contact', 'mist'] as const)
       expect(on({ ...best, hazards: ['bottled', nature] } as Partial<DryAdhesive>)).toMatchObject({ codes: ['fumes'] });
     const cold = { ...best, hazards: ['bottled', 'powder'], does: ['cut'] };

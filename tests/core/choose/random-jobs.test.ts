@@ -123,7 +123,9 @@ describe('a step of one per cent', () => {
       const [before, after] = [rank(here, shelf)[0]!, rank(there, shelf)[0]!];
       asked += 1;
       if (Math.abs(after.chance - before.chance) > 0.03)
-        jumps.push(`${before.adhesiveId} ${field} ${start}: ${before.chance} to ${after.chance} ${JSON.stringify(job)}`);
+        jumps.push(
+          `${before.adhesiveId} ${field} ${start}: ${before.chance} to ${after.chance} ${JSON.stringify(job)}`,
+        );
     }
     expect(jumps).toEqual([]);
     expect(asked).toBeGreaterThan(0.9 * STEPS);
