@@ -2,6 +2,8 @@
  * Check values from outside: the tests run them and the page "How we check" shows them, from one file.
  * A `formula` check calls one function of core with the arguments of each row.
  */
+import { NEEDS } from '../core/choose/job';
+import { TASKS } from '../core/records/task';
 import { z } from 'astro/zod';
 import { id, idOf } from './ids';
 import { strictObject } from './strict';
@@ -65,6 +67,44 @@ const outcomeRow = strictObject({
   gives: z.enum(['paper', 'substrate']).optional(),
 });
 
+/** One statement of published practice as a job, with what its source accepts. */
+const practiceRow = strictObject({
+  id,
+  task: z.enum(TASKS),
+  paper: strictObject({
+    family: idOf('papers'),
+    grammage: z.number().positive().optional(),
+    coloursRun: z.boolean().optional(),
+  }),
+  substrate: idOf('substrates'),
+  widthMm: z.number().positive(),
+  heightMm: z.number().positive(),
+  /** needs of the job; called otherwise here, because a lesson's needs are lessons */
+  wants: z.array(z.enum(NEEDS)),
+  /** what the source accepts, of what is on the shelf here; of those the best it names; and what is not on the shelf */
+  accepted: z.array(idOf('adhesives')),
+  best: z.array(idOf('adhesives')),
+  others: z.array(z.string()),
+  /** what it warns of */
+  warned: z.array(idOf('adhesives')),
+  era: z.enum(['early', 'modern']),
+  /** A institution, manual, textbook or journal; B named or practised binder; C unsigned or amateur */
+  grade: z.enum(['A', 'B', 'C']),
+  /** statements of one source are counted together where doubt is told */
+  group: z.string().min(2),
+  says: z.string().min(5),
+  textSeen: z.enum(['full', 'excerpt']),
+  from: strictObject({
+    by: z.string().min(2),
+    title: z.string().min(2),
+    year: z.string().optional(),
+    url: z.string().url().optional(),
+    where: z.string().optional(),
+  }),
+  /** our reading of why the model answers otherwise, where it does */
+  reading: z.string().min(10).optional(),
+});
+
 const share = z.number().min(0).max(1);
 const head = { title: z.string().min(5), about: z.string().min(20) };
 
@@ -94,6 +134,7 @@ export const checkSchema = z.discriminatedUnion('kind', [
       }),
     ),
   }),
+  strictObject({ ...head, kind: z.literal('practice'), rows: z.array(practiceRow).min(1) }),
   strictObject({
     ...head,
     kind: z.literal('simulated'),
@@ -113,3 +154,4 @@ export const checkSchema = z.discriminatedUnion('kind', [
 export type Check = z.infer<typeof checkSchema>;
 export type FormulaRow = z.infer<typeof formulaRow>;
 export type OutcomeRow = z.infer<typeof outcomeRow>;
+export type PracticeRow = z.infer<typeof practiceRow>;

@@ -1,0 +1,121 @@
+/** The chooser held to statements of published practice: how often it says what a source accepts, and two naive rules beside it. */
+import { seededUniform } from '../core/base/random';
+import { DEFAULT_JOB, type Job } from '../core/choose/job';
+import { rank, verdictOf } from '../core/choose/ranking';
+import type { Catalogue } from '../core/records/records';
+import type { Check, PracticeRow } from '../schemas/checks';
+
+type Practice = Extract<Check, { kind: 'practice' }>;
+
+/** What the chooser said of one statement. */
+export interface Asked {
+  readonly row: PracticeRow;
+  /** adhesive ids, best first */
+  readonly order: readonly string[];
+  /** the first is one that the source accepts; undefined where it accepts nothing that is on the shelf */
+  readonly first?: boolean;
+  /** one of the first three is */
+  readonly three?: boolean;
+  /** one that it accepts is called likely or better, read by its chance where the answer is to ask a conservator */
+  readonly likely?: boolean;
+  /** the first is one that it warns of; undefined where it warns of nothing */
+  readonly warned?: boolean;
+}
+
+/** The job that a statement is about, as one would enter it. */
+export const jobOf = ({ task, paper, substrate, widthMm, heightMm, wants }: PracticeRow): Job => ({
+  ...DEFAULT_JOB,
+  task,
+  paper: {
+    family: paper.family,
+    ...(paper.grammage !== undefined && { grammage: paper.grammage }),
+    ...(paper.coloursRun !== undefined && { coloursRun: paper.coloursRun }),
+  },
+  substrate,
+  widthMm,
+  heightMm,
+  needs: wants,
+});
+
+/** Every statement put to the chooser. */
+export const askAll = ({ rows }: Practice, catalogue: Catalogue): readonly Asked[] =>
+  rows.map((row) => {
+    const ranked = rank(jobOf(row), catalogue);
+    const held = ranked.some(({ adhesiveId, verdict, chance }) => {
+      const read = verdict === 'defer' ? verdictOf(chance) : verdict;
+      return row.accepted.includes(adhesiveId) && (read === 'sound' || read === 'likely');
+    });
+    return {
+      ...scored(
+        row,
+        ranked.map(({ adhesiveId }) => adhesiveId),
+      ),
+      ...(row.accepted.length > 0 && { likely: held }),
+    };
+  });
+
+/** An order of ids held to what the source accepts and warns of. */
+export function scored(row: PracticeRow, order: readonly string[]): Asked {
+  const accepts = (id: string) => row.accepted.includes(id);
+  return {
+    row,
+    order,
+    ...(row.accepted.length > 0 && { first: accepts(order[0]!), three: order.slice(0, 3).some(accepts) }),
+    ...(row.warned.length > 0 && { warned: row.warned.includes(order[0]!) }),
+  };
+}
+
+/** Always the same answer: thin wheat starch paste. */
+export const alwaysPaste = ({ rows }: Practice): readonly Asked[] =>
+  rows.map((row) => scored(row, ['wheat-starch-paste-thin']));
+
+/** What other sources accept most often for the task, each statement asked with its own source left out. */
+export function favourites({ rows }: Practice): readonly Asked[] {
+  return rows.map((row) => {
+    const others = rows.filter(({ group }) => group !== row.group);
+    const counted = (some: readonly PracticeRow[]) => {
+      const count = new Map<string, number>();
+      for (const { accepted, best } of some) {
+        for (const id of accepted) count.set(id, (count.get(id) ?? 0) + 1);
+        for (const id of best) count.set(id, (count.get(id) ?? 0) + 0.001);
+      }
+      return [...count].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([id]) => id);
+    };
+    return scored(row, [...new Set([...counted(others.filter(({ task }) => task === row.task)), ...counted(others)])]);
+  });
+}
+
+export type Question = 'first' | 'three' | 'likely' | 'warned';
+
+export interface Share {
+  readonly asked: number;
+  readonly yes: number;
+  /** share of yes, and the middle nine tenths of it when whole sources are drawn anew, with replacement */
+  readonly share: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const RESAMPLES = 1000;
+
+/** How often the answer to a question is yes, with its doubt by source; undefined where it was never asked. */
+export function shareOf(all: readonly Asked[], question: Question): Share | undefined {
+  const answered = all.filter((one) => one[question] !== undefined);
+  if (answered.length === 0) return undefined;
+  const yes = answered.filter((one) => one[question]).length;
+  const groups = [...new Set(answered.map(({ row }) => row.group))].map((group) =>
+    answered.filter(({ row }) => row.group === group),
+  );
+  const uniform = seededUniform(20240501);
+  const drawn = Array.from({ length: RESAMPLES }, () => {
+    const again = groups.flatMap(() => groups[Math.floor(uniform() * groups.length)]!);
+    return again.filter((one) => one[question]).length / again.length;
+  }).sort((a, b) => a - b);
+  return {
+    asked: answered.length,
+    yes,
+    share: yes / answered.length,
+    low: drawn[Math.floor(RESAMPLES * 0.05)]!,
+    high: drawn[Math.ceil(RESAMPLES * 0.95) - 1]!,
+  };
+}
