@@ -56,3 +56,11 @@ test('prose raises its voice nowhere', () => {
   });
   expect(found).toEqual([]);
 });
+
+/** Tests that ask something of many rooms at once stand in `tests/house`. */
+test('each test of core stands beside one file of core, and bears its name', () => {
+  const sources = new Set(filesIn('src/core'));
+  const tests = filesIn('tests/core').filter((file) => file.endsWith('.test.ts'));
+  expect(tests.length).toBeGreaterThan(100);
+  expect(tests.filter((file) => !sources.has(file.replace(/^tests/, 'src').replace(/\.test\.ts$/, '.ts')))).toEqual([]);
+});

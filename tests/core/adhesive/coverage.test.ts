@@ -10,9 +10,14 @@ import {
 } from '../../../src/core/adhesive/coverage';
 import { accordionCovers, liddedBox, liningSheet, notebookCase, slipCase } from '../../../src/core/cover/pieces';
 import { roundUpForJug } from '../../../src/core/base/rounding';
-
+import Qty from 'js-quantities';
 const A4 = { widthMm: 210, heightMm: 297, count: 1 };
+
 const COAT = { low: 40, middle: 65, high: 110, basis: 'from-memory' } as const;
+
+const side = fc.double({ min: 5, max: 3000, noNaN: true });
+
+const piece = fc.record({ widthMm: side, heightMm: side, count: fc.integer({ min: 1, max: 50 }) });
 
 describe('worked by hand', () => {
   test('a litre on a square metre stands a millimetre high', () => {
@@ -62,9 +67,6 @@ describe('worked by hand', () => {
     expect(() => coatFromWeighing(112.4, 110, 0.0625)).toThrow(RangeError);
   });
 });
-
-const side = fc.double({ min: 5, max: 3000, noNaN: true });
-const piece = fc.record({ widthMm: side, heightMm: side, count: fc.integer({ min: 1, max: 50 }) });
 
 describe('holds for any pieces', () => {
   test('linear in the number of pieces, in coats, in faces and in makers', () => {
@@ -187,4 +189,16 @@ describe('a range of coats', () => {
     expect(() => counted(0)).toThrow(/container/);
     expect(() => counted(-5)).toThrow(/container/);
   });
+});
+
+test('the reach of a litre is that of a gallon in square feet', () => {
+  for (const mils of [1, 4, 10, 25]) {
+    const micrometres = Qty(mils / 1000, 'inch').to('um').scalar;
+    const reach = Qty(1, 'gal')
+      .div(Qty(mils / 1000, 'inch'))
+      .to('ft^2').scalar;
+    const perGallon = Qty(squareMetresPerLitre(micrometres), 'm^2').mul(Qty(1, 'gal').to('l').scalar).to('ft^2').scalar;
+    expect(perGallon).toBeCloseTo(reach, 4);
+    expect(perGallon).toBeCloseTo(1604.17 / mils, 1);
+  }
 });

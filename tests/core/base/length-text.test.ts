@@ -16,9 +16,28 @@ import { lengthField } from '../../../src/core/link/length-field';
 import { MAKE_FIELDS } from '../../../src/core/make/fields';
 import { FLAT_FIELDS } from '../../../src/core/flat/plan';
 import { CLASS_FIELDS } from '../../../src/core/class/plan';
-
+import Qty from 'js-quantities';
 const read = (text: string, unit: LengthUnit) =>
   parseLength(text, { unit, field: 'width', what: 'The width', low: 1, high: 3000 });
+
+/** Every table of fields that lengths are typed into. */
+const TABLES: Readonly<Record<string, FieldTable>> = {
+  ...{ COVER_FIELDS, CUT_FIELDS, MEASURE_FIELDS, MIX_FIELDS, MAKE_FIELDS, FLAT_FIELDS, CLASS_FIELDS },
+};
+
+const UNITS = Object.keys(MILLIMETRES) as LengthUnit[];
+
+const FIELDS = Object.entries(TABLES).flatMap(([table, specs]) =>
+  Object.entries(specs).flatMap(([field, spec]) =>
+    spec.kind === 'length' ? [{ name: `${table} ${field}`, spec }] : [],
+  ),
+);
+
+/** "from 3/16 to 118 1/8 in", as a message prints it. */
+const printed = (message: string) => {
+  const [, low = '', high = ''] = /from (.+?) to (.+?) (?:mm|cm|in)\b/.exec(message) ?? [];
+  return [low, high];
+};
 
 describe('is read', () => {
   test.for([
@@ -86,22 +105,6 @@ test('arbitrary text never throws and never yields anything but a length within 
     }),
   );
 });
-
-/** Every table of fields that lengths are typed into. */
-const TABLES: Readonly<Record<string, FieldTable>> = {
-  ...{ COVER_FIELDS, CUT_FIELDS, MEASURE_FIELDS, MIX_FIELDS, MAKE_FIELDS, FLAT_FIELDS, CLASS_FIELDS },
-};
-const UNITS = Object.keys(MILLIMETRES) as LengthUnit[];
-const FIELDS = Object.entries(TABLES).flatMap(([table, specs]) =>
-  Object.entries(specs).flatMap(([field, spec]) =>
-    spec.kind === 'length' ? [{ name: `${table} ${field}`, spec }] : [],
-  ),
-);
-/** "from 3/16 to 118 1/8 in", as a message prints it. */
-const printed = (message: string) => {
-  const [, low = '', high = ''] = /from (.+?) to (.+?) (?:mm|cm|in)\b/.exec(message) ?? [];
-  return [low, high];
-};
 
 describe('a limit typed as it is printed is taken', () => {
   test('there are tables to look at', () => {
@@ -218,4 +221,26 @@ describe('lengths in words', () => {
     expect(spec).toMatchObject({ kind: 'length', key: 'w', low: 25.4, high: 254, unit: 'mm' });
     expect(spec.show(254, 'in')).toBe('10');
   });
+});
+
+test('lengths in mm, cm and inches', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 1000 }),
+      fc.constantFrom(...(Object.keys(MILLIMETRES) as LengthUnit[])),
+      (tenths, unit) => {
+        const found = parseLength(`${tenths / 10} ${unit}`, {
+          unit: 'mm',
+          field: 'width',
+          what: 'The width',
+          low: 0.01,
+          high: 1e6,
+        });
+        expect(found.ok ? found.value : NaN).toBeCloseTo(
+          Qty(tenths / 10, unit === 'in' ? 'inch' : unit).to('mm').scalar,
+          9,
+        );
+      },
+    ),
+  );
 });

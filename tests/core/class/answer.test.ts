@@ -6,10 +6,14 @@ import type { CutPlan } from '../../../src/core/cut/plan';
 import type { Job } from '../../../src/core/choose/job';
 import type { Result } from '../../../src/core/base/result';
 import { slowQuestions, classAnswer, type SlowParts } from '../../../src/core/class/answer';
-import { DEFAULT_CLASS, type ClassPlan } from '../../../src/core/class/plan';
+import { DEFAULT_CLASS, type ClassPlan, CLASS_FIELDS } from '../../../src/core/class/plan';
 import { catalogue } from '../../../src/data/catalogue';
 import { factsOf } from '../support/facts';
-
+import fc from 'fast-check';
+import { decodePlan } from '../../../src/core/link/read-plan-link';
+import { decodeJob } from '../../../src/core/choose/read-link';
+import { CUT_FIELDS } from '../../../src/core/cut/plan';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
 /** Three people and one spare kit, and glue as it comes out of the pot. */
 const plan = (change: Partial<ClassPlan> = {}): ClassPlan => ({
   ...{ ...DEFAULT_CLASS, people: 3, spare: 1, adhesive: 'pva', day: '2026-12-04', time: '14:00' },
@@ -27,6 +31,7 @@ const choice = (adhesiveId: string, p10: number, change: Partial<Choice> = {}): 
 });
 
 const remembered = new Map<string, Result<CutAnswer>>();
+
 /** One class after another cuts the same sheets. */
 function cutOnce(asked: CutPlan): Result<CutAnswer> {
   const key = Object.entries(asked).join();
@@ -40,11 +45,24 @@ function told(change: Partial<ClassPlan> = {}, choices: readonly Choice[] = [cho
   if (!found.ok) throw new Error(found.errors.map(({ field }) => field).join());
   return found.value;
 }
+
 const problems = (change: Partial<ClassPlan>, cut: SlowParts['cut'] = cutOnce) => {
   const found = classAnswer(plan(change), catalogue, { cut, choose: () => [choice('pva', 5)] });
   return found.ok ? [] : found.errors.map(({ field }) => field);
 };
+
 const plainly = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
+
+function answered(change: Partial<ClassPlan> = {}) {
+  const found = classAnswer({ ...DEFAULT_CLASS, ...change }, catalogue);
+  if (!found.ok) throw new Error(found.errors.map(({ field, message }) => `${field}: ${message}`).join('\n'));
+  return found.value;
+}
+
+const refusals = (change: Partial<ClassPlan>) => {
+  const found = classAnswer({ ...DEFAULT_CLASS, ...change }, catalogue);
+  return found.ok ? [] : found.errors;
+};
 
 describe('what to buy in a sentence', () => {
   it('for how many kits, how many sheets of what, and how much glue by its short name', () => {
@@ -199,4 +217,101 @@ it('the handout says the word for this adhesive on this paper, and the making in
   expect(handout.verdict).toMatch(/^Likely to work on .*marbled/i);
   expect(handout.steps).toEqual(project.steps);
   expect(title).toBe('Case-bound notebook');
+});
+
+describe('a class', () => {
+  it.each(PROJECT_IDS)('of %s is answered whole', (project) => {
+    const answer = answered({ project });
+    expect(answer.materials.length).toBeGreaterThan(2);
+    expect(answer.schedule.length).toBeGreaterThan(8);
+    expect(answer.handout.steps.length).toBeGreaterThan(4);
+    expect(answer.cautions).toContain('knife');
+    expect(JSON.stringify(answer)).not.toMatch(/NaN|Infinity|undefined/);
+  });
+
+  it('asks for the sheets that the cutting plan asks for, and its link opens that plan', () => {
+    const { tails, cut } = answered();
+    const { plan, dropped } = decodePlan(tails.cut, CUT_FIELDS);
+    expect(dropped).toEqual([]);
+    const alone = cutAnswer(plan);
+    expect(alone.ok && alone.value.figures).toEqual(cut.figures);
+  });
+
+  it('twice the kits take twice the glue, before rounding', () => {
+    const one = answered({ people: 7, spare: 0 }).coverage.onTheWork;
+    const two = answered({ people: 14, spare: 0 }).coverage.onTheWork;
+    expect(two / one).toBeCloseTo(2, 9);
+  });
+
+  it('hands the student the chooser’s answer for the adhesive of the class', () => {
+    const { job, seen, dropped } = decodeJob(answered({ celsius: 24 }).tails.choose);
+    expect(dropped).toEqual([]);
+    expect(job).toMatchObject({ celsius: 24, atHand: ['pva-mc-1-1'], paper: { family: 'marbled' } });
+    expect(seen?.adhesiveId).toBe('pva-mc-1-1');
+  });
+
+  it('makes the jelly the day before, and buys no water and no jelly', () => {
+    const { schedule, materials } = answered({ day: '2026-12-04' });
+    const jelly = schedule.find(({ what }) => what.startsWith('Make the jelly'));
+    expect(jelly?.when).toMatch(/^Thursday 3 December/);
+    expect(materials.map(({ what }) => what).join()).not.toMatch(/water|at 1\.5 %/);
+    expect(materials.map(({ what }) => what).join()).toMatch(/methylcellulose powder/);
+  });
+
+  it('keeps the schedule in order, cooks paste on the day, and warms nothing for PVA', () => {
+    const { schedule } = answered({ adhesive: 'wheat-starch-paste-thick', day: '2026-12-04' });
+    const cook = schedule.findIndex(({ what }) => /cook the paste/.test(what));
+    const begin = schedule.findIndex(({ what }) => /class begins/.test(what));
+    expect(cook).toBeGreaterThan(-1);
+    expect(cook).toBeLessThan(begin);
+    expect(answered({ adhesive: 'pva' }).batches).toEqual([]);
+  });
+
+  it('warns where beginners run out of time, and names what is slower', () => {
+    const hurried = answered({ adhesive: 'pva', paper: 'lokta-heavy', celsius: 28, humidity: 25 });
+    expect(hurried.warnings.join(' ')).toMatch(/takes a beginner about .* to place and can be moved for/);
+    expect(hurried.warnings.join(' ')).toMatch(/warm room/i);
+    expect(answered({ adhesive: 'wheat-starch-paste-thin', width: 60, height: 80 }).warnings.join(' ')).not.toMatch(
+      /takes a beginner/,
+    );
+  });
+
+  it('joins the strips of an accordion from the sheets there are', () => {
+    const { cut } = answered({ project: 'accordion' });
+    expect(cut.stocks.some(({ name }) => name === 'lining paper')).toBe(true);
+  });
+});
+
+describe('what cannot be', () => {
+  it('is said beside the sheet that is too small, once', () => {
+    const found = refusals({ paperWide: 200, paperHigh: 200 });
+    expect(found).toHaveLength(1);
+    expect(found[0]?.field).toMatch(/^paper(Wide|High)$/);
+    expect(found[0]?.message).toMatch(/larger than the sheet/);
+  });
+  it('is said beside the grain that makes it so', () => {
+    const found = refusals({ boardWide: 200, boardHigh: 300, boardGrain: 'short', width: 190, height: 250 });
+    expect(found.map(({ field }) => field)).toContain('boardGrain');
+  });
+  it.each([
+    ['paper', { paper: 'no-such' }],
+    ['adhesive', { adhesive: 'film-double-sided' }],
+    ['on', { on: 'no-such' }],
+    ['tool', { tool: 'no-such' }],
+    ['day', { day: '2026-02-31' }],
+  ])('%s that the records do not know', (field, change) => {
+    expect(refusals(change).map((one) => one.field)).toContain(field);
+  });
+  it('survives any link', () => {
+    const keys = Object.values(CLASS_FIELDS).map(({ key }) => key);
+    expect(new Set(keys).size).toBe(keys.length);
+    fc.assert(
+      fc.property(fc.string(), fc.constantFrom(...keys), (text, key) => {
+        const { plan } = decodePlan(`v=1&people=2&${key}=${encodeURIComponent(text)}`, CLASS_FIELDS);
+        const found = classAnswer(plan, catalogue);
+        expect(JSON.stringify(found)).not.toMatch(/NaN|Infinity/);
+      }),
+      { numRuns: 60 },
+    );
+  });
 });

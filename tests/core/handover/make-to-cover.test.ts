@@ -1,12 +1,29 @@
 /** What the coverage calculator is handed of a project: pieces made by hand, read back as that calculator reads them. */
 import { encodePieces } from '../../../src/core/cover/pieces-link';
 import { decodePieces } from '../support/rows';
-import { describe, expect, it } from 'vitest';
-import { DEFAULT_MAKE } from '../../../src/core/make/fields';
-import { piece } from '../../../src/core/make/piece';
+import { describe, expect, it, test } from 'vitest';
+import { DEFAULT_MAKE, MAKE_FIELDS, type MakePlan } from '../../../src/core/make/fields';
+import { piece, gluedPieces, type MakePiece } from '../../../src/core/make/piece';
 import { coverPieces, coverTailFor } from '../../../src/core/handover/make-to-cover';
-
+import { anyPlan } from '../support/any-plan';
+import fc from 'fast-check';
+import { areaOf } from '../../../src/core/base/piece';
+import { accordionCovers, liddedBox, notebookCase, slipCase } from '../../../src/core/cover/pieces';
+import { makePieces } from '../../../src/core/make/pieces';
+import { COVER_FIELDS, rowsOf } from '../../../src/core/cover/plan';
+import { decodePlan } from '../../../src/core/link/read-plan-link';
 const handed = (...pieces: Parameters<typeof coverPieces>[0]) => decodePieces(encodePieces(coverPieces(pieces)));
+
+const plan = (given: Partial<MakePlan>): MakePlan => ({ ...DEFAULT_MAKE, ...given });
+
+function pieces(given: Partial<MakePlan>): readonly MakePiece[] {
+  const found = makePieces(plan(given));
+  if (!found.ok) throw new Error(found.errors[0]?.message);
+  return found.value;
+}
+
+/** Any plan that the fields allow. */
+export const plans = anyPlan(MAKE_FIELDS, DEFAULT_MAKE);
 
 describe('the pieces that are glued', () => {
   it('with their size and each turn-in to a tenth of a millimetre', () => {
@@ -41,4 +58,38 @@ it('the link says that they are pieces of one’s own, in the unit of the projec
     const tail = new URLSearchParams(coverTailFor({ ...DEFAULT_MAKE, unit }, [piece('a', 'paper', 100, 200)]));
     expect(Object.fromEntries(tail)).toEqual({ v: '1', thing: 'own', in: unit, pieces: '100x200x1' });
   }
+});
+
+describe('the cover calculator and the projects cover the same', () => {
+  const body = { widthMm: 148, heightMm: 210, thicknessMm: 12, boardMm: 2.5 };
+  const area = (all: Parameters<typeof areaOf>[0][]) => all.reduce((sum, one) => sum + areaOf(one), 0);
+  test.each([
+    ['notebook', notebookCase, {}],
+    ['accordion', accordionCovers, {}],
+    ['slip-case', slipCase, { lined: 'no' }],
+    ['lidded-box', liddedBox, { lined: 'no' }],
+  ] as const)('%s', (project, preset, given) => {
+    expect(area(gluedPieces(pieces({ project, ...given })))).toBeCloseTo(area(preset(body)), 9);
+  });
+});
+
+test('the link to the coverage calculator carries every glued piece, for any plan', () => {
+  fc.assert(
+    fc.property(plans, (one) => {
+      const found = makePieces(one);
+      if (!found.ok) return;
+      const { plan: cover, dropped } = decodePlan(coverTailFor(one, found.value), COVER_FIELDS);
+      expect(dropped).toEqual([]);
+      expect(cover).toMatchObject({ thing: 'own', unit: one.unit });
+      const glued = gluedPieces(found.value).slice(0, 20);
+      const rows = rowsOf(cover);
+      expect(rows.length).toBe(glued.length);
+      // to a tenth of a millimetre on each side of each piece
+      glued.forEach((piece, i) => {
+        expect(Math.abs(rows[i]!.piece.widthMm - piece.widthMm)).toBeLessThan(0.051);
+        expect(rows[i]!.piece.count).toBe(piece.count);
+      });
+    }),
+    { numRuns: 300 },
+  );
 });

@@ -3,7 +3,6 @@ import { describe, expect, it, test } from 'vitest';
 import { makeAnswer } from '../../../src/core/make/answer';
 import { DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
 import { PROJECT_IDS } from '../../../src/core/make/projects';
-
 /** Boards 100 + 3 − 8 wide and 200 + 6 high; the cover over both, two joints and the spine, 15 turned in all round. */
 const BOOK = { width: 100, height: 200, thickness: 10, board: 2, turnIn: 15, square: 3, joint: 8, spine: 14 } as const;
 
@@ -12,7 +11,16 @@ function answered(given: Partial<MakePlan> = {}) {
   if (!found.ok) throw new Error(found.errors[0]?.message);
   return found.value;
 }
+
 const plainly = (text: string) => text.replaceAll('\u00a0', ' ');
+
+const plan = (given: Partial<MakePlan>): MakePlan => ({ ...DEFAULT_MAKE, ...given });
+
+function answerFor(given: Partial<MakePlan>) {
+  const found = makeAnswer(plan(given));
+  if (!found.ok) throw new Error(found.errors[0]?.message);
+  return found.value;
+}
 
 describe('what is said first', () => {
   it('what it is for, the boards, the covering as it is cut, and how many pieces there are', () => {
@@ -118,4 +126,23 @@ it('each project is drawn, and its steps and warnings come along', () => {
 it('what cannot be made is refused beside its field', () => {
   const found = makeAnswer({ ...DEFAULT_MAKE, ...BOOK, joint: 1 });
   expect(found.ok ? [] : found.errors.map(({ field }) => field)).toEqual(['joint']);
+});
+
+describe('the sentence', () => {
+  it('says what is made, in the unit that was typed', () => {
+    expect(plainly(answerFor({}).sentence)).toMatch(/148 × 210 × 12 mm, in board of 2\.5 mm: two boards of /);
+    expect(plainly(answerFor({ unit: 'cm' }).sentence)).toContain('14.8 × 21 × 1.2 cm');
+    // 6 in is 152.4 mm, 8 in 203.2 mm, 1/2 in 12.7 mm
+    expect(plainly(answerFor({ unit: 'in', width: 152.4, height: 203.2, thickness: 12.7 }).sentence)).toContain(
+      '6 × 8 × 1/2 in',
+    );
+    expect(answerFor({ unit: 'in' }).unitWord).toBe('inches');
+  });
+  it('says what leaves come to, but not of an accordion', () => {
+    // 96 leaves of 110 µm are 10.56 mm
+    expect(answerFor({ thicknessFrom: 'leaves' }).sentence).toMatch(/The leaves come to 10\.[56]/);
+    expect(answerFor({ thicknessFrom: 'leaves', project: 'accordion' }).sentence).not.toContain('leaves come to');
+    expect(answerFor({}).sentence).not.toContain('leaves come to');
+    expect(plainly(answerFor({ project: 'accordion' }).sentence)).toContain('148 × 210 mm, in board');
+  });
 });

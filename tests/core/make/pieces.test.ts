@@ -2,16 +2,25 @@
 import { askedOf } from '../../../src/core/link/fields';
 import { describe, expect, test } from 'vitest';
 import { MAKE_FIELDS, DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
-import { gluedPieces, NO_TURN, type MakePiece } from '../../../src/core/make/piece';
+import { gluedPieces, NO_TURN, type MakePiece, cutSizeOf } from '../../../src/core/make/piece';
 import { makePieces } from '../../../src/core/make/pieces';
-import { measuresOf, usualFor } from '../../../src/core/make/plan';
-
+import { measuresOf, usualFor, thicknessOf } from '../../../src/core/make/plan';
+import { anyPlan } from '../support/any-plan';
+import fc from 'fast-check';
+import { areaOf } from '../../../src/core/base/piece';
+import { stripsOf } from '../../../src/core/make/accordion';
+import { insideOf, lidOf, trayOf } from '../../../src/core/make/box';
+import { caseOf } from '../../../src/core/make/case';
+import { encodePlan } from '../../../src/core/link/plan-link';
+import { decodePlan } from '../../../src/core/link/read-plan-link';
 const plan = (given: Partial<MakePlan>): MakePlan => ({ ...DEFAULT_MAKE, ...given });
+
 function pieces(given: Partial<MakePlan>): readonly MakePiece[] {
   const found = makePieces(plan(given));
   if (!found.ok) throw new Error(found.errors[0]?.message);
   return found.value;
 }
+
 /** "2 × side: paper 79 × 206, grain height, turn-ins 15 15 15 0" and what is glued, one line a row. */
 const written = (all: readonly MakePiece[]) =>
   all.map(({ name, stock, widthMm, heightMm, count, grain, turnIn, inside, gluedFaces, gluedPart }) => {
@@ -23,6 +32,15 @@ const written = (all: readonly MakePiece[]) =>
   });
 
 const BODY = { width: 100, height: 200, thickness: 10, board: 2, turnIn: 15 } as const;
+
+function size(given: Partial<MakePlan>, name: string): readonly [number, number, number] {
+  const one = pieces(given).find((piece) => piece.name === name);
+  if (!one) throw new Error(`no ${name} among ${pieces(given).map((piece) => piece.name)}`);
+  return [one.widthMm, one.heightMm, one.count];
+}
+
+/** Any plan that the fields allow. */
+export const plans = anyPlan(MAKE_FIELDS, DEFAULT_MAKE);
 
 describe('a notebook of 100 × 200 × 10 mm, square 3, joint 8, spine 14', () => {
   const book = { ...BODY, square: 3, joint: 8, spine: 14, onBoard: 20, lap: 4 } as const;
@@ -253,5 +271,148 @@ describe('the edge of what can be', () => {
     expect(errorOf({ project: 'lidded-box', lidDepth: 100 })?.message).toMatch(/16\.5\u00a0mm, and no deeper/);
     expect(errorOf({ project: 'accordion', sheet: 100 })?.message).toMatch(/at least 158\u00a0mm/);
     expect(errorOf({ cover: 'quarter', onBoard: 200 })?.message).toMatch(/which is 144\u00a0mm wide/);
+  });
+});
+
+describe('worked by hand', () => {
+  test('a case: Vaughn’s boards are as wide as the book and 1/4 in longer, as far apart as the book is thick and two joints', () => {
+    const eighth = 25.4 / 8;
+    const book = { width: 127, height: 203.2, thickness: 25.4, square: eighth, joint: eighth, spine: 25.4, board: 2.5 };
+    const [width, height] = size(book, 'board');
+    expect(width).toBeCloseTo(127, 9);
+    expect(height).toBeCloseTo(203.2 + 25.4 / 4, 9);
+    expect(size(book, 'cover')[0] - 2 * 127).toBeCloseTo(25.4 + 2 * eighth, 9);
+  });
+  test('a slip case of the University of Brighton: a book of 113 × 157 × 12 mm in 2 mm board', () => {
+    const given = { project: 'slip-case', width: 113, height: 157, thickness: 12, board: 2 } as const;
+    // The worksheet makes the sides as wide as the book and one board.
+    expect(size(given, 'side')).toEqual([115, 163, 2]);
+    expect(size(given, 'back')).toEqual([14, 163, 1]);
+    expect(size(given, 'top and bottom')).toEqual([113, 14, 2]);
+  });
+  test('a quarter binding covers what the full one covers, and the lap twice', () => {
+    const quarter = pieces({ cover: 'quarter' });
+    const cut = (name: string) => cutSizeOf(quarter.find((one) => one.name === name)!);
+    const full = cutSizeOf(pieces({}).find((one) => one.name === 'cover')!);
+    expect(cut('spine cloth').widthMm + 2 * cut('side').widthMm).toBeCloseTo(full.widthMm + 2 * 3, 9);
+    expect(cut('side').heightMm).toBe(full.heightMm);
+  });
+  test('an accordion of twelve panels of 100 from strips of 420: four and a tab, four and a tab, four', () => {
+    const given = { project: 'accordion', width: 100, panels: 12, sheet: 420 } as const;
+    expect(stripsOf(plan(given), 10)).toEqual({ panels: [4, 4, 4], total: 1220 });
+    expect(size(given, 'strip 1, 4 panels and a tab')[0]).toBe(410);
+    expect(size(given, 'strip 3, 4 panels')[0]).toBe(400);
+  });
+  test('thickness from leaves: 96 of 110 µm are 10.56 mm', () => {
+    expect(thicknessOf(plan({ thicknessFrom: 'leaves' }))).toBeCloseTo(10.56, 9);
+  });
+  test('a portfolio’s linings stand back 3 mm on every side of the boards', () => {
+    const [width, height] = size({ project: 'portfolio' }, 'board');
+    expect(size({ project: 'portfolio' }, 'lining')).toEqual([width - 6, height - 6, 2]);
+  });
+});
+
+describe('holds for any plan', () => {
+  const good = (check: (plan: MakePlan, pieces: readonly MakePiece[]) => void) => {
+    let answered = 0;
+    fc.assert(
+      fc.property(plans, (one) => {
+        const found = makePieces(one);
+        if (!found.ok) {
+          for (const { field, message } of found.errors) {
+            expect(askedOf(one, MAKE_FIELDS)).toContain(field);
+            expect(message).not.toMatch(/NaN|undefined|Infinity/);
+          }
+          return;
+        }
+        answered += 1;
+        check(one, found.value);
+      }),
+      { numRuns: 400 },
+    );
+    expect(answered).toBeGreaterThan(100);
+  };
+
+  test('every piece has a size, a count and turn-ins that are numbers', () => {
+    good((_, all) => {
+      for (const one of all) {
+        const { widthMm, heightMm } = cutSizeOf(one);
+        for (const mm of [one.widthMm, one.heightMm, widthMm, heightMm, one.count])
+          expect(Number.isFinite(mm) && mm >= 1).toBe(true);
+        if (one.gluedPart) {
+          expect(one.gluedPart.widthMm).toBeLessThanOrEqual(one.widthMm + 1e-9);
+          expect(one.gluedPart.heightMm).toBeLessThanOrEqual(one.heightMm + 1e-9);
+        }
+      }
+      for (const one of gluedPieces(all)) expect(areaOf(one)).toBeGreaterThan(0);
+    });
+  });
+  test('a case closes: its cover is two boards, two joints, the spine and two turn-ins', () => {
+    good((one, all) => {
+      if (one.project !== 'notebook' || one.cover !== 'full') return;
+      const m = measuresOf(one);
+      const board = all.find(({ name }) => name === 'board')!;
+      const cover = cutSizeOf(all.find(({ name }) => name === 'cover')!);
+      expect(cover.widthMm).toBeCloseTo(2 * board.widthMm + 2 * m.joint + m.spine + 2 * m.turnIn, 6);
+      // Closed, the board reaches from its joint to a square beyond the leaves.
+      expect(m.joint + board.widthMm).toBeCloseTo(one.width + m.square, 6);
+      expect(caseOf(one, m).board.width).toBe(board.widthMm);
+    });
+  });
+  test('a lid goes over the covered tray, and the tray takes what goes in', () => {
+    good((one) => {
+      if (one.project !== 'lidded-box') return;
+      const m = measuresOf(one);
+      const [tray, lid] = [trayOf(one, m), lidOf(one, m)];
+      expect(tray.inside.width).toBeGreaterThanOrEqual(one.width);
+      expect(lid.inside.width).toBeGreaterThanOrEqual(tray.outside.width + 2 * m.covering + m.lidRoom);
+      expect(lid.inside.height).toBeGreaterThanOrEqual(tray.outside.height + 2 * m.covering + m.lidRoom);
+    });
+  });
+  test('a slip case is inside as large as the book and its slack', () => {
+    good((one, all) => {
+      if (one.project !== 'slip-case') return;
+      const m = measuresOf(one);
+      const side = all.find(({ name }) => name === 'side')!;
+      expect(side.widthMm - one.board).toBeCloseTo(one.width + m.slackWidth, 6);
+      expect(side.heightMm - 2 * one.board).toBeCloseTo(one.height + m.slackHeight, 6);
+      expect(insideOf(one, m).thickness).toBeGreaterThanOrEqual(thicknessOf(one));
+    });
+  });
+  test('an accordion’s strips hold all of its panels, and fit the sheet', () => {
+    good((one, all) => {
+      if (one.project !== 'accordion') return;
+      const m = measuresOf(one);
+      const { panels } = stripsOf(one, m.tab);
+      expect(panels.reduce((sum, count) => sum + count, 0)).toBe(one.panels);
+      const strips = all.filter(({ name }) => name.startsWith('strip'));
+      expect(strips.reduce((sum, { count }) => sum + count, 0)).toBe(panels.length);
+      if (one.sheet !== undefined)
+        for (const { widthMm } of strips) expect(widthMm).toBeLessThanOrEqual(one.sheet + 1e-9);
+    });
+  });
+  test('a link brings back the very plan', () => {
+    fc.assert(
+      fc.property(plans, (one) => {
+        const link = encodePlan(one, MAKE_FIELDS);
+        expect(decodePlan(link, MAKE_FIELDS)).toEqual({ plan: one, dropped: [] });
+      }),
+    );
+  });
+  test('any text for a link gives a plan and never throws', () => {
+    const keys = Object.values(MAKE_FIELDS).map(({ key }) => key);
+    const values = fc.oneof(fc.string(), fc.constantFrom('', '-1', '1e9', 'NaN', 'Infinity', '0', '3,5', '%E0%A4%A'));
+    const tails = fc
+      .array(fc.tuple(fc.constantFrom(...keys), values))
+      .map((pairs) => pairs.map((p) => p.join('=')).join('&'));
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), tails), (text) => {
+        const { plan: found } = decodePlan(text, MAKE_FIELDS);
+        const made = makePieces(found);
+        expect(made.ok || made.errors.length > 0).toBe(true);
+        expect(JSON.stringify(made)).not.toMatch(/NaN|Infinity|null/);
+      }),
+      { numRuns: 300 },
+    );
   });
 });

@@ -3,17 +3,28 @@ import { describe, expect, it, test } from 'vitest';
 import { DEFAULT_MAKE, type MakePlan } from '../../../src/core/make/fields';
 import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { measuresOf } from '../../../src/core/make/plan';
-import { chain, cornerSketch, fold, rectangle, type Dimension, type Sketch } from '../../../src/core/make/sketch';
+import {
+  chain,
+  cornerSketch,
+  fold,
+  rectangle,
+  type Dimension,
+  type Sketch,
+  mitred,
+} from '../../../src/core/make/sketch';
 import { SKETCHES } from '../../../src/core/make/sketches';
-
+import fc from 'fast-check';
+import { makeAnswer } from '../../../src/core/make/answer';
 const BOOK = {
   ...{ width: 100, height: 200, thickness: 10, board: 2, turnIn: 15, corner: 3, square: 3, joint: 8, spine: 14 },
   ...{ slackWidth: 4, slackHeight: 6, slackThickness: 2, flap: 30, lidDepth: 8, lidRoom: 1, covering: 0.25 },
 };
+
 function drawn(given: Partial<MakePlan>): readonly Sketch[] {
   const plan = { ...DEFAULT_MAKE, ...BOOK, ...given };
   return SKETCHES[plan.project](plan, measuresOf(plan));
 }
+
 /** "board "spine strip" 103 0 14 206": look, label, left, top, width, height. */
 const shapesOf = ({ shapes }: Sketch) =>
   shapes.map(({ look, label, points }) => {
@@ -22,6 +33,7 @@ const shapesOf = ({ shapes }: Sketch) =>
     const size = [x, y, Math.max(...xs) - x, Math.max(...ys) - y].map((mm) => Number(mm.toFixed(3)));
     return `${look}${label === undefined ? '' : ` "${label}"`} ${size.join(' ')}`;
   });
+
 /** The measures of one side and level, with where they begin: "-15: 15 95 8". */
 function measured({ dimensions }: Sketch, side: Dimension['side'], level: 0 | 1) {
   const row = dimensions.filter((one) => one.side === side && one.level === level);
@@ -29,8 +41,17 @@ function measured({ dimensions }: Sketch, side: Dimension['side'], level: 0 | 1)
     ? ''
     : `${row[0]!.from}: ${row.map(({ from, to }) => Number((to - from).toFixed(3))).join(' ')}`;
 }
+
 const allMeasures = (sketch: Sketch) =>
   (['top', 'left'] as const).flatMap((side) => ([0, 1] as const).map((level) => measured(sketch, side, level)));
+
+const plan = (given: Partial<MakePlan>): MakePlan => ({ ...DEFAULT_MAKE, ...given });
+
+function answerFor(given: Partial<MakePlan>) {
+  const found = makeAnswer(plan(given));
+  if (!found.ok) throw new Error(found.errors[0]?.message);
+  return found.value;
+}
 
 describe('what a sketch is made of', () => {
   it('a rectangle goes round from its top left corner; without a label it has none', () => {
@@ -188,4 +209,92 @@ test('a box: a base with walls as high as what goes in and the base, long ones o
   expect(shapesOf(lid!)[0]).toBe('board "top" 0 0 110 212');
   expect(shapesOf(lid!)[1]).toBe('board "short wall" 0 -10 110 10');
   expect([tray!.title, lid!.title]).toEqual([expect.stringMatching(/tray/), expect.stringMatching(/lid/)]);
+});
+
+describe('drawings', () => {
+  const given: readonly Partial<MakePlan>[] = [
+    ...PROJECT_IDS.map((project) => ({ project })),
+    ...([{ cover: 'quarter' }, { project: 'portfolio', cover: 'quarter' }] as const),
+    ...([{ project: 'accordion', width: 100, sheet: 420 }] as const),
+  ];
+  it.each(given)('of %o have the measures of their pieces', (one) => {
+    const whole = plan(one);
+    for (const sketch of SKETCHES[whole.project](whole, measuresOf(whole))) {
+      const all = sketch.shapes.flatMap(({ points }) => points);
+      for (const [side, axis] of [
+        ['top', 0],
+        ['left', 1],
+      ] as const) {
+        const along = all.map((point) => point[axis]);
+        for (const { from, to } of sketch.dimensions.filter((dimension) => dimension.side === side)) {
+          expect(to).toBeGreaterThan(from);
+          // no measure reaches beyond what is drawn
+          expect(from).toBeGreaterThanOrEqual(Math.min(...along) - 1e-9);
+          expect(to).toBeLessThanOrEqual(Math.max(...along) + 1e-9);
+        }
+      }
+    }
+  });
+  it('draws the folds of an accordion between its panels, and one at the tab', () => {
+    const folds = (one: Partial<MakePlan>) => {
+      const whole = plan({ project: 'accordion', ...one });
+      const [strip] = SKETCHES.accordion(whole, measuresOf(whole));
+      return {
+        title: strip!.title,
+        at: strip!.shapes.filter(({ look }) => look === 'fold').map(({ points }) => points[0]![0]),
+      };
+    };
+    expect(folds({ width: 100, panels: 4 })).toEqual({ title: 'The strip; dashed are its folds', at: [100, 200, 300] });
+    const joined = folds({ width: 100, panels: 12, sheet: 420 });
+    expect(joined).toEqual({ title: 'Strip 1 of 3; dashed are its folds', at: [100, 200, 300, 400] });
+  });
+  it('says every measure of a drawing in words, too', () => {
+    for (const one of given)
+      for (const { words, figures, height } of answerFor(one).pictures) {
+        expect(words).toMatch(/, to scale\. From left to right: /);
+        expect(words).not.toMatch(/NaN|undefined|Infinity/);
+        for (const { text } of figures) expect(words).toContain(text);
+        expect(height).toBeGreaterThan(0);
+      }
+  });
+  it('cuts a corner at 45°, as far from the board as it was told', () => {
+    // a turn-in of 18 and 4 left at the corner: the cut crosses both turn-ins where x + y = −4√2
+    const turn = { top: 18, right: 18, bottom: 18, left: 18 };
+    const { points } = mitred(0, 0, 100, 200, turn, 4);
+    expect(points).toHaveLength(8);
+    const off = 4 * Math.SQRT2;
+    const expected = [
+      ...[
+        [-18, 18 - off],
+        [18 - off, -18],
+        [100 - 18 + off, -18],
+        [118, 18 - off],
+      ],
+      ...[
+        [118, 200 - 18 + off],
+        [100 - 18 + off, 218],
+        [18 - off, 218],
+        [-18, 200 - 18 + off],
+      ],
+    ];
+    for (const [x, y] of points)
+      expect(expected.some(([ex, ey]) => Math.abs(ex! - x) < 1e-9 && Math.abs(ey! - y) < 1e-9)).toBe(true);
+    // without a turn-in on a side, or with the cut beyond the sheet, the corner stays
+    expect(mitred(0, 0, 100, 200, { ...turn, left: 0 }, 4).points).toHaveLength(6);
+    expect(mitred(0, 0, 100, 200, turn, 26).points).toHaveLength(4);
+  });
+  it('goes round clockwise, so that no drawing crosses itself', () => {
+    const side = fc.integer({ min: 0, max: 30 });
+    fc.assert(
+      fc.property(side, side, side, side, fc.integer({ min: 1, max: 30 }), (top, right, bottom, left, corner) => {
+        const { points } = mitred(0, 0, 300, 300, { top, right, bottom, left }, corner);
+        points.forEach(([x, y], i) => {
+          const [bx, by] = points[(i + 1) % points.length]!;
+          const [cx, cy] = points[(i + 2) % points.length]!;
+          expect((bx - x) * (cy - by) - (by - y) * (cx - bx)).toBeGreaterThanOrEqual(-1e-9);
+        });
+      }),
+      { numRuns: 60 },
+    );
+  });
 });

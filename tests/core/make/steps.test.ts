@@ -5,12 +5,25 @@ import { PROJECT_IDS } from '../../../src/core/make/projects';
 import { measuresOf } from '../../../src/core/make/plan';
 import { makeSteps } from '../../../src/core/make/steps';
 import { makeWarnings } from '../../../src/core/make/warnings';
-
+import { makeAnswer } from '../../../src/core/make/answer';
 const BOOK = { width: 100, height: 200, thickness: 10, board: 2, square: 3, joint: 8, spine: 14 } as const;
+
 const whole = (given: Partial<MakePlan>): MakePlan => ({ ...DEFAULT_MAKE, ...BOOK, ...given });
+
 const steps = (given: Partial<MakePlan>) =>
   makeSteps(whole(given), measuresOf(whole(given))).map(({ text }) => text.replaceAll('\u00a0', ' '));
+
 const warnings = (given: Partial<MakePlan>) => makeWarnings(whole(given), measuresOf(whole(given)));
+
+const plan = (given: Partial<MakePlan>): MakePlan => ({ ...DEFAULT_MAKE, ...given });
+
+function answerFor(given: Partial<MakePlan>) {
+  const found = makeAnswer(plan(given));
+  if (!found.ok) throw new Error(found.errors[0]?.message);
+  return found.value;
+}
+
+const stepLines = (given: Partial<MakePlan>) => answerFor(given).steps.join('\n');
 
 describe('the steps', () => {
   it('begin with the grain of every sheet and end under weight or with weights', () => {
@@ -78,5 +91,28 @@ describe('what is warned of, and of which project alone', () => {
     expect(about(/less than a millimetre/, { project: 'portfolio', slackThickness: 0 })).toBe(false);
     expect(about(/vacuum/, { project: 'lidded-box', lidRoom: 0.2 })).toBe(true);
     expect(about(/vacuum/, { project: 'slip-case', lidRoom: 0.2 })).toBe(false);
+  });
+});
+
+describe('steps name only what this plan has', () => {
+  it('a notebook', () => {
+    expect(stepLines({})).not.toMatch(/on the back of the block|spine cloth/);
+    expect(stepLines({ back: 'lining' })).toContain('Glue the lining on the back');
+    expect(stepLines({ back: 'hollow' })).toContain('Glue the hollow on the back');
+    expect(stepLines({ cover: 'quarter' })).toContain('Spread the spine cloth');
+    expect(stepLines({ cover: 'quarter' })).not.toContain('Spread the cover,');
+    expect(stepLines({})).toContain('Spread the cover, lay the boards');
+  });
+  it('an accordion: tabs only where strips are joined', () => {
+    expect(stepLines({ project: 'accordion' })).not.toContain('tabs');
+    expect(stepLines({ project: 'accordion', width: 100, sheet: 420 })).toContain('Glue strip to strip on the tabs');
+  });
+  it('a slip case, a box and a portfolio: linings and ties', () => {
+    for (const project of ['slip-case', 'lidded-box'] as const) {
+      expect(stepLines({ project, lined: 'yes' })).toMatch(/[Ll]in(e|ings)/);
+      expect(stepLines({ project, lined: 'no' })).not.toMatch(/Line (each|the) |linings/);
+    }
+    expect(stepLines({ project: 'portfolio', ties: '3' })).toContain('Draw the ties');
+    expect(stepLines({ project: 'portfolio', ties: '0' })).not.toContain('ties through slits');
   });
 });

@@ -23,7 +23,6 @@ import { CLASS_FIELDS } from '../../../src/core/class/plan';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { sheetsToHalve } from '../../../src/core/paper/weighing-error';
 import { catalogue } from '../../../src/data/catalogue';
-
 const UNTRIED = { bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried' } as const;
 
 function answered(change: Partial<MeasurePlan>) {
@@ -31,10 +30,15 @@ function answered(change: Partial<MeasurePlan>) {
   if (!found.ok) throw new Error(found.errors[0]?.message);
   return found.value;
 }
+
 const problemOf = (change: Partial<MeasurePlan>) => {
   const found = measureAnswer({ ...EXAMPLE_MEASURE, ...change }, catalogue);
   return found.ok ? undefined : found.errors[0];
 };
+
+const warnings = (change: Partial<MeasurePlan>) => answered(change).warnings.join('\n');
+
+const NONE = { bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried' } as const;
 
 describe('grain from four home tests', () => {
   const seen = fc.constantFrom<Seen>('height', 'width', 'unclear', 'untried');
@@ -261,5 +265,52 @@ describe('the form as it opens', () => {
     expect(store.$texts.get()).toMatchObject({ grams: '34', stackMm: '12', caliper: '', bend: 'height' });
     store.take(UNMEASURED);
     expect(store.$texts.get()).toMatchObject({ grams: '', stackMm: '', bend: 'untried' });
+  });
+});
+
+describe('the sentence', () => {
+  const said = (change: Partial<MeasurePlan>) => answered(change).sentence.replaceAll('\u00a0', ' ');
+  it('names the grain by how the sheet is held, once it is settled', () => {
+    expect(said({})).toMatch(/its grain runs up and down \(grain long\)\.$/);
+    expect(said({ bend: 'width', tear: 'width', damp: 'width' })).toMatch(/from side to side \(grain short\)\.$/);
+    expect(said({ shape: 'square' })).toMatch(/its grain runs up and down\.$/);
+    expect(said(NONE)).toMatch(/its grain is not settled yet\.$/);
+  });
+  it('says what is by its kind', () => {
+    expect(said({ weightBy: 'kind', thickBy: 'kind' })).toMatch(
+      /^It weighs \d+ to \d+ g\/m², is \d+ to \d+ µm thick by/,
+    );
+    expect(said({ weightBy: 'metric', gsm: 92 })).toMatch(/^It weighs 92\.0 g\/m², is 120 µm thick, and/);
+  });
+});
+
+describe('what to look out for', () => {
+  it('says that the Cobb test is not meant for thin sheets (ISO 535), and only then', () => {
+    const thin = { weightBy: 'metric', thickBy: 'kind', drinkBy: 'cobb' } as const;
+    expect(warnings({ ...thin, gsm: 49 })).toContain('ISO 535');
+    expect(warnings({ ...thin, gsm: 50 })).not.toContain('ISO 535');
+    expect(warnings({ ...thin, gsm: 49, drinkBy: 'kind' })).not.toContain('ISO 535');
+  });
+  it('names the tests that said otherwise', () => {
+    expect(warnings({ bend: 'height', damp: 'height', strips: 'height', tear: 'width' })).toContain(
+      'Tearing said otherwise. Do it again on another corner.',
+    );
+    expect(warnings({ bend: 'height', damp: 'height', strips: 'width', tear: 'width' })).toContain(
+      'The two strips and tearing said otherwise. Do them again',
+    );
+  });
+  it('names the test to try next with how far to trust it, or says to do without', () => {
+    // eight and a half times in ten, as grain-tests.ts estimates, rounds to nine
+    expect(warnings(NONE)).toContain('try bending next: it shows the true way about 9 times in 10.');
+    const unclear = { bend: 'unclear', strips: 'unclear', damp: 'height', tear: 'width' } as const;
+    expect(warnings({ ...unclear, family: 'wove-text' })).toContain('Treat it as a sheet without grain');
+  });
+  it('lets drops differ by two and a half', () => {
+    expect(warnings({ drops: [10, 25] })).not.toContain('slowest drop');
+    expect(warnings({ drops: [10, 26] })).toContain('2.6 times as long');
+  });
+  it('puts a slip of the drops beside them', () => {
+    const found = measureAnswer({ ...EXAMPLE_MEASURE, drops: [0.1] }, catalogue);
+    expect(found.ok ? [] : found.errors).toMatchObject([{ field: 'drops' }]);
   });
 });

@@ -4,16 +4,37 @@ import type { GrainFinding } from '../../../src/core/paper/grain-tests';
 import { drinkFacts, grainFact, soundness, thicknessFacts, weightFact } from '../../../src/core/measure/facts';
 import { EXAMPLE_MEASURE, type MeasurePlan } from '../../../src/core/measure/plan';
 import type { Sheet } from '../../../src/core/paper/sheet';
-
+import { measureAnswer } from '../../../src/core/measure/answer';
+import { catalogue } from '../../../src/data/catalogue';
 const range = (low: number, middle: number, high: number, basis: 'measured' | 'from-memory' = 'from-memory') =>
   ({ low, middle, high, basis }) as const;
+
 const SHEET = {
   grammage: range(60, 80, 100),
   density: range(0.5, 0.8, 1.25),
   sorptivity: range(1, 2, 4),
 } as unknown as Sheet;
+
 const plainly = (text = '') => text.replaceAll('\u00a0', ' ');
+
 const said = ({ value, note }: { value: string; note?: string }) => `${plainly(value)} | ${plainly(note)}`;
+
+const finding = (change: Partial<GrainFinding> = {}): GrainFinding => ({
+  ...{ chances: { height: 0.9, width: 0.06, none: 0.04 }, likeliest: 'height', settled: true, against: [] },
+  ...change,
+});
+
+function answered(change: Partial<MeasurePlan>) {
+  const found = measureAnswer({ ...EXAMPLE_MEASURE, ...change }, catalogue);
+  if (!found.ok) throw new Error(found.errors[0]?.message);
+  return found.value;
+}
+
+const fact = (change: Partial<MeasurePlan>, label: string) => {
+  const found = answered(change).facts.find((one) => one.label === label);
+  if (!found) throw new Error(`no ${label}`);
+  return `${found.value} (${found.note})`.replaceAll('\u00a0', ' ');
+};
 
 describe('its weight', () => {
   it('as given, or as its kind usually weighs', () => {
@@ -87,11 +108,6 @@ describe('how it drinks', () => {
   it('else by its kind', () => {
     expect(drinks(SHEET)).toMatch(/by its kind or sizing; a Cobb 60 of about 15/);
   });
-});
-
-const finding = (change: Partial<GrainFinding> = {}): GrainFinding => ({
-  ...{ chances: { height: 0.9, width: 0.06, none: 0.04 }, likeliest: 'height', settled: true, against: [] },
-  ...change,
 });
 
 describe('its grain', () => {
@@ -188,5 +204,42 @@ describe('what to look out for', () => {
     expect(next).toEqual([expect.stringMatching(/try tearing next: .*7 times in 10/)]);
     expect(warned({ grain: { settled: false } })).toEqual([expect.stringMatching(/as a sheet without grain/)]);
     expect(warned({ grain: { settled: true } })).toEqual([]);
+  });
+});
+
+describe('facts', () => {
+  it('gives a weight as it was given, or as its kind has it', () => {
+    expect(fact({ weightBy: 'metric', gsm: 92 }, 'Grammage')).toBe(
+      '92.0 g/m² (as given; a mill’s lots differ by about 4 %)',
+    );
+    expect(fact({ weightBy: 'kind' }, 'Grammage')).toMatch(/^\d+ to \d+ g\/m² \(as its kind usually weighs\)$/);
+    // 34 g over six A4: 34 / (6 × 0.06237 m²) = 90.9 g/m²
+    expect(fact({}, 'Grammage')).toMatch(/^90\.9 ± [\d.]+ g\/m² \(95 in 100; weigh \d+ pieces together/);
+  });
+  it('says when the cut and not the scale is what is uncertain', () =>
+    expect(fact({ step: 0.001, pieces: 2000, grams: 11300 }, 'Grammage')).toContain('cut larger pieces'));
+  it('gives the caliper in thousandths of an inch beside its own, or by the kind’s density', () => {
+    // 127 µm is five thousandths of an inch
+    expect(fact({ thickBy: 'gauge', caliper: 127 }, 'Caliper')).toBe('127 µm (5 thousandths of an inch (points))');
+    expect(fact({ thickBy: 'kind' }, 'Caliper')).toMatch(/^\d+ to \d+ µm \(by the density of its kind\)$/);
+    // 80 g/m² at 100 µm is 0.8 g/cm³, a bulk of 1.25
+    const given = { weightBy: 'metric', gsm: 80, thickBy: 'gauge', caliper: 100 } as const;
+    expect(fact(given, 'Apparent density')).toBe('0.8 g/cm³ (bulk 1.25 cm³/g, from its thickness)');
+    expect(fact({ thickBy: 'kind' }, 'Apparent density')).toContain('by the density of its kind');
+  });
+  it('says whence the absorbency is known', () => {
+    expect(fact({ drops: [30] }, 'Absorbency')).toContain('from one drop, good to a factor of 1.6');
+    expect(fact({}, 'Absorbency')).toContain('from 3 drops, middle 31 s');
+    expect(fact({ drinkBy: 'cobb' }, 'Absorbency')).toContain('from your Cobb figure; a drop would take about');
+    expect(fact({ drinkBy: 'kind' }, 'Absorbency')).toContain('by its kind or sizing; a Cobb 60');
+  });
+  it('carries what was chosen of surface, sizing and colours', () => {
+    expect(answered({ surface: 'embossed', sizing: 'sized', colours: 'yes', drinkBy: 'cobb' }).paper).toMatchObject({
+      ...{ surface: 'embossed', sizing: 'sized', coloursRun: true, cobb: 25 },
+    });
+    expect(answered({ colours: 'no' }).paper.coloursRun).toBe(false);
+    const usual = answered({ drinkBy: 'kind' }).paper;
+    for (const key of ['surface', 'sizing', 'coloursRun', 'cobb', 'dropSeconds', 'name'])
+      expect(usual).not.toHaveProperty(key);
   });
 });

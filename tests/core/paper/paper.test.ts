@@ -14,7 +14,7 @@ import {
   grammageFromThousand,
   thousandFromGrammage,
 } from '../../../src/core/paper/paper';
-
+import Qty from 'js-quantities';
 /**
  * The paper weights as GNU units 2.22 states them ("lb / 17 inch 22 inch ream"), retold line by line
  * from its definitions; none of it is read from the code under test.
@@ -28,8 +28,13 @@ const GNU_UNITS = `
   bristol:                                   22.5 inch  28.5 inch  ream
   blotting:                                  19   inch  24   inch  ream
   blanks:                                    22   inch  28   inch  ream`;
-const POUND_KG = 0.45359237; // exact, international yard and pound agreement of 1959
-const INCH_M = 0.0254; // exact, the same
+
+const POUND_KG = 0.45359237;
+
+// exact, international yard and pound agreement of 1959
+const INCH_M = 0.0254;
+
+// exact, the same
 
 const DEFINED = GNU_UNITS.trim()
   .split('\n')
@@ -40,6 +45,7 @@ const DEFINED = GNU_UNITS.trim()
   });
 
 const anyGrade = fc.constantFrom(...DEFINED.map(([grade]) => grade));
+
 const weight = fc.double({ min: 1, max: 1000, noNaN: true });
 
 describe('basis weight by grade, as GNU units defines it', () => {
@@ -156,4 +162,14 @@ describe('sheets that cannot be', () => {
     expect(densityIsPossible(150, 100)).toBe(true);
     expect(densityIsPossible(150, 99)).toBe(false);
   });
+});
+
+test('pounds of a ream to grams a square metre, every grade', () => {
+  for (const grade of Object.keys(BASIC_SHEETS) as Grade[]) {
+    const [wide, high] = BASIC_SHEETS[grade];
+    const area = Qty(wide, 'inch').mul(Qty(high, 'inch')).mul(500);
+    const grammage = Qty(60, 'lb').div(area).to('g/m^2').scalar;
+    expect(grammageFromBasisWeight(60, grade)).toBeCloseTo(grammage, 6);
+    expect(basisWeightFromGrammage(grammage, grade)).toBeCloseTo(60, 6);
+  }
 });

@@ -2,20 +2,20 @@
  * The relations shown on "How the model works", evaluated by hand for one made-up joint of round numbers, and
  * held against the code. The arithmetic here is written out and calls nothing of core.
  */
-import type { Bench } from '../../../src/core/joint/bench';
+import type { Bench } from '../../src/core/joint/bench';
 import { describe, expect, test } from 'vitest';
-import { bondLine, mobility } from '../../../src/core/joint/bond-line';
-import { flatMargin, LEFT_AFTER_PRESSING } from '../../../src/core/joint/flatness';
-import { wetMargins } from '../../../src/core/joint/margins';
-import { BOND_CONSTANTS, type BondConstants } from '../../../src/core/joint/constants';
-import { evaporationRate } from '../../../src/core/joint/moisture';
-import { at } from '../../../src/core/base/quantity';
-import { spreadMargin } from '../../../src/core/joint/spread';
-import { holds } from '../../../src/core/choose/tally';
-import { brushingViscosity, dispersionViscosity, solutionViscosity } from '../../../src/core/adhesive/viscosity';
-import type { WetAdhesive } from '../../../src/core/records/records';
-import { RELATIONS } from '../../../src/components/model/relations';
-import { CONSTANT_SYMBOLS, FIXED, SYMBOLS } from '../../../src/components/model/symbols';
+import { bondLine, mobility } from '../../src/core/joint/bond-line';
+import { flatMargin, LEFT_AFTER_PRESSING } from '../../src/core/joint/flatness';
+import { wetMargins } from '../../src/core/joint/margins';
+import { BOND_CONSTANTS, type BondConstants } from '../../src/core/joint/constants';
+import { evaporationRate } from '../../src/core/joint/moisture';
+import { at } from '../../src/core/base/quantity';
+import { spreadMargin } from '../../src/core/joint/spread';
+import { holds } from '../../src/core/choose/tally';
+import { brushingViscosity, dispersionViscosity, solutionViscosity } from '../../src/core/adhesive/viscosity';
+import type { WetAdhesive } from '../../src/core/records/records';
+import { RELATIONS } from '../../src/components/model/relations';
+import { CONSTANT_SYMBOLS, FIXED, SYMBOLS } from '../../src/components/model/symbols';
 
 const constants: BondConstants = {
   mobilityAtOnePascalSecond: 0.5, // f1

@@ -1,11 +1,11 @@
 /** What holds of every calculator's table of fields. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { JOB_FIELDS } from '../../../src/core/choose/job';
-import { CLASS_FIELDS } from '../../../src/core/class/plan';
-import { COVER_FIELDS } from '../../../src/core/cover/plan';
-import { CUT_FIELDS } from '../../../src/core/cut/plan';
-import { FLAT_FIELDS } from '../../../src/core/flat/plan';
+import { JOB_FIELDS } from '../../src/core/choose/job';
+import { CLASS_FIELDS } from '../../src/core/class/plan';
+import { COVER_FIELDS } from '../../src/core/cover/plan';
+import { CUT_FIELDS } from '../../src/core/cut/plan';
+import { FLAT_FIELDS } from '../../src/core/flat/plan';
 import {
   askedOf,
   problemWith,
@@ -14,14 +14,14 @@ import {
   usualOf,
   type FieldTable,
   isAsked,
-} from '../../../src/core/link/fields';
-import { encodePlan } from '../../../src/core/link/plan-link';
-import { decodePlan } from '../../../src/core/link/read-plan-link';
-import { MAKE_FIELDS } from '../../../src/core/make/fields';
-import { MEASURE_FIELDS } from '../../../src/core/measure/plan';
-import { MIX_FIELDS } from '../../../src/core/mix/plan';
-import { readCatalogue } from '../../tools/read-content';
-import { anyPlan } from '../support/any-plan';
+} from '../../src/core/link/fields';
+import { encodePlan } from '../../src/core/link/plan-link';
+import { decodePlan } from '../../src/core/link/read-plan-link';
+import { MAKE_FIELDS } from '../../src/core/make/fields';
+import { MEASURE_FIELDS } from '../../src/core/measure/plan';
+import { MIX_FIELDS } from '../../src/core/mix/plan';
+import { readCatalogue } from '../tools/read-content';
+import { anyPlan } from '../core/support/any-plan';
 
 const catalogue = readCatalogue();
 const TABLES: Readonly<Record<string, FieldTable>> = {

@@ -2,14 +2,14 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { expect, test } from 'vitest';
-import { seededUniform } from '../../../src/core/base/random';
-import { mergeTrials } from '../../../src/core/trial/merge';
-import { parseTrial } from '../../../src/core/trial/parse';
-import { trialCsv, trialHtml, trialMarkdown } from '../../../src/core/trial/publish';
-import { TRIAL_LIMITS, type Trial } from '../../../src/core/trial/record';
-import { summaryOf } from '../../../src/core/trial/summary';
-import { trialFromRows } from '../../../src/core/trial/rows';
-import { trialWith } from '../support/trial';
+import { seededUniform } from '../../src/core/base/random';
+import { mergeTrials } from '../../src/core/trial/merge';
+import { parseTrial } from '../../src/core/trial/parse';
+import { trialCsv, trialHtml, trialMarkdown } from '../../src/core/trial/publish';
+import { TRIAL_LIMITS, type Trial } from '../../src/core/trial/record';
+import { summaryOf } from '../../src/core/trial/summary';
+import { trialFromRows } from '../../src/core/trial/rows';
+import { trialWith } from '../core/support/trial';
 
 const INFO = { id: 'read', name: 'Read', by: '', createdAt: '' };
 const MINE = trialWith(() => 'pass');

@@ -1,5 +1,5 @@
 /** Every calculator at the ends of what its fields take: an answer in words or a message beside a field, never a fault. */
-import { piecesIn } from './support/rows';
+import { piecesIn } from '../core/support/rows';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { choose } from '../../src/core/choose/choose';
@@ -25,7 +25,7 @@ import { DEFAULT_CLASS, CLASS_FIELDS } from '../../src/core/class/plan';
 import { changeUnit } from '../../src/stores/shared/change-unit';
 import { createPlan } from '../../src/stores/shared/plan';
 import { readCatalogue } from '../tools/read-content';
-import { planAtTheEnds } from './support/any-plan';
+import { planAtTheEnds } from '../core/support/any-plan';
 
 const catalogue = readCatalogue();
 const NONSENSE = /NaN|undefined|Infinity|not known(?!:)|\[object/;

@@ -4,16 +4,16 @@
  * step of one per cent in any number moves a chance by little.
  */
 import { describe, expect, test } from 'vitest';
-import { seededUniform } from '../../../src/core/base/random';
-import { answerSentence } from '../../../src/core/choose/answer-words';
-import { choose, type Choice } from '../../../src/core/choose/choose';
-import { DEFAULT_JOB, jobProblems, NEEDS, type Job } from '../../../src/core/choose/job';
-import { MATTERS, rank } from '../../../src/core/choose/ranking';
-import { lowerFirst } from '../../../src/core/base/format';
-import { THINGS } from '../../../src/core/joint/bench';
-import type { Adhesive, Catalogue } from '../../../src/core/records/records';
-import { TASKS } from '../../../src/core/records/task';
-import { catalogue } from '../../../src/data/catalogue';
+import { seededUniform } from '../../src/core/base/random';
+import { answerSentence } from '../../src/core/choose/answer-words';
+import { choose, type Choice } from '../../src/core/choose/choose';
+import { DEFAULT_JOB, jobProblems, NEEDS, type Job } from '../../src/core/choose/job';
+import { MATTERS, rank } from '../../src/core/choose/ranking';
+import { lowerFirst } from '../../src/core/base/format';
+import { THINGS } from '../../src/core/joint/bench';
+import type { Adhesive, Catalogue } from '../../src/core/records/records';
+import { TASKS } from '../../src/core/records/task';
+import { catalogue } from '../../src/data/catalogue';
 
 const SEED = Number(process.env['SEED'] ?? 1901);
 const uniform = seededUniform(SEED);

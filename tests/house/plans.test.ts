@@ -1,22 +1,22 @@
 /** The calculators' plans: read from what is typed, carried in links, answered without nonsense. */
-import { decodePieces } from '../support/rows';
+import { decodePieces } from '../core/support/rows';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { coverAnswer } from '../../../src/core/cover/answer';
-import { flatFacts } from '../../../src/core/handover/cover-flat';
-import { COVER_FIELDS, DEFAULT_COVER, THINGS } from '../../../src/core/cover/plan';
-import { mixPlanFor } from '../../../src/core/handover/cover-to-mix';
-import { mixAnswerer } from '../../../src/core/mix/any';
-import { DEFAULT_MIX, MIX_KINDS, MIX_FIELDS, type MixPlan } from '../../../src/core/mix/plan';
-import { mixStretchedWithSlip } from '../../../src/core/handover/mix-stretch-slip';
-import { fingerprint, sameFigures } from '../../../src/core/link/pairs';
-import { encodePieces } from '../../../src/core/cover/pieces-link';
-import { piecesOf } from '../../../src/core/cover/pieces-text';
-import { readTexts, textsOf } from '../../../src/core/link/fields';
-import { encodePlan } from '../../../src/core/link/plan-link';
-import { decodePlan } from '../../../src/core/link/read-plan-link';
-import { readCatalogue } from '../../tools/read-content';
-import { anyPlan } from '../support/any-plan';
+import { coverAnswer } from '../../src/core/cover/answer';
+import { flatFacts } from '../../src/core/handover/cover-flat';
+import { COVER_FIELDS, DEFAULT_COVER, THINGS } from '../../src/core/cover/plan';
+import { mixPlanFor } from '../../src/core/handover/cover-to-mix';
+import { mixAnswerer } from '../../src/core/mix/any';
+import { DEFAULT_MIX, MIX_KINDS, MIX_FIELDS, type MixPlan } from '../../src/core/mix/plan';
+import { mixStretchedWithSlip } from '../../src/core/handover/mix-stretch-slip';
+import { fingerprint, sameFigures } from '../../src/core/link/pairs';
+import { encodePieces } from '../../src/core/cover/pieces-link';
+import { piecesOf } from '../../src/core/cover/pieces-text';
+import { readTexts, textsOf } from '../../src/core/link/fields';
+import { encodePlan } from '../../src/core/link/plan-link';
+import { decodePlan } from '../../src/core/link/read-plan-link';
+import { readCatalogue } from '../tools/read-content';
+import { anyPlan } from '../core/support/any-plan';
 
 const catalogue = readCatalogue();
 const answer = mixAnswerer(mixStretchedWithSlip);

@@ -1,4 +1,4 @@
-/** A class in sentences. */
+/** What a teacher is warned of before a class. */
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
 import { besideSheet } from '../../../src/core/class/cutting';
@@ -7,7 +7,6 @@ import { choose } from '../../../src/core/choose/choose';
 import { DEFAULT_CLASS, type ClassPlan } from '../../../src/core/class/plan';
 import type { WetAdhesive } from '../../../src/core/records/records';
 import { catalogue } from '../../../src/data/catalogue';
-
 const plainly = (text: string) => text.replaceAll('\u00a0', ' ');
 
 describe('a workshop', () => {
