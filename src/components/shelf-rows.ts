@@ -44,7 +44,7 @@ export function sortValue(cell: RecordNumber | string | undefined): number | und
 }
 
 /** A share is read more easily as a percentage. */
-export const percent = (share: RecordNumber): RecordNumber => {
+export const asPercent = (share: RecordNumber): RecordNumber => {
   const times100 = (value: number) => Number((value * 100).toPrecision(6));
   return {
     ...share,
@@ -54,7 +54,7 @@ export const percent = (share: RecordNumber): RecordNumber => {
     unit: '%',
   };
 };
-const maybePercent = (share: RecordNumber | undefined) => (share ? percent(share) : undefined);
+const maybePercent = (share: RecordNumber | undefined) => (share ? asPercent(share) : undefined);
 const sentence = (facts: (string | false | undefined)[]) => {
   const text = facts.filter(Boolean).join('; ');
   return text && `${text[0]!.toUpperCase()}${text.slice(1)}.`;
@@ -96,9 +96,9 @@ export const paperRow = ({ id, data }: CollectionEntry<'papers'>): Row => ({
     data.density,
     data.sorptivity,
     data.tensileIndex,
-    percent(data.wetRetention),
-    percent(data.contact),
-    percent(data.wetExpansion),
+    asPercent(data.wetRetention),
+    asPercent(data.contact),
+    asPercent(data.wetExpansion),
   ],
 });
 
@@ -217,7 +217,7 @@ export function ingredientRow({ id, data }: CollectionEntry<'ingredients'>): Row
       `what stays has a density of ${asWritten(data.solidDensity)} g/cm³ (${BASIS_WORDS[data.solidDensityBasis]})`,
     ]),
     cells: [
-      percent(data.solids),
+      asPercent(data.solids),
       data.density,
       viscosity,
       maybePercent(data.grabSolids),

@@ -5,7 +5,7 @@ import { diluteTo, solutionFromPowder, stretch } from '../core/adhesive/dilution
 import { equilibriumMoisture } from '../core/joint/equilibrium-moisture';
 import { bowHeight, stripCurvature, twoPlyCurvature, type MovingPly } from '../core/joint/laminate';
 
-import { findGrain, type GrainTest, type GrainWay, type Seen } from '../core/paper/grain-tests';
+import { findGrain, type GrainTest, type GrainWay, type GrainSeen } from '../core/paper/grain-tests';
 import { mix } from '../core/adhesive/mixture';
 import { evaporationRate, humidityRatio, saturationPressure } from '../core/joint/moisture';
 import {
@@ -28,7 +28,7 @@ import {
   slipCaseOutside,
   trayRound,
   withSlack,
-  type Room,
+  type Space,
 } from '../core/base/board-sizes';
 import { layOut } from '../core/cut/layout';
 import { mostWorth } from '../core/cut/layout-exact';
@@ -57,7 +57,7 @@ const stripTimesThickness = (plies: readonly MovingPly[], strain: number): numbe
 /** Chance that the grain runs this way; tests that are not named were not tried. */
 const chanceOfGrain = (
   way: GrainWay,
-  seen: Partial<Record<GrainTest, Seen>>,
+  seen: Partial<Record<GrainTest, GrainSeen>>,
   kind: 'none' | 'weak' | 'marked',
 ): number =>
   findGrain({ bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried', ...seen }, kind).chances[way];
@@ -99,12 +99,12 @@ const uptakeGrowth = (sorptivity: number, seconds: number, times: number): numbe
 const usualMeasure = (project: string, id: MeasureId, board: number): number =>
   usualMeasures({ project, width: 148, thick: 12, board, own: {} })[id];
 
-const slipCaseWith = (book: Room, slack: Room, board: number) => {
+const slipCaseWith = (book: Space, slack: Space, board: number) => {
   const inside = withSlack(book, slack);
   return { inside, side: slipCaseOutside(inside, board) };
 };
 
-const slipCaseAround = (book: Room, board: number) => slipCaseWith(book, SLIP_CASE_SLACK, board);
+const slipCaseAround = (book: Space, board: number) => slipCaseWith(book, SLIP_CASE_SLACK, board);
 
 /** How much larger a board is than the leaves, in inches as all the lengths here, with a joint as wide as the square. */
 const boardBeyondBook = (width: number, height: number, square: number) => {
@@ -118,7 +118,7 @@ const boardsApart = (book: { width: number; height: number }, rest: Parameters<t
   return open - 2 * board.width;
 };
 
-const lidOver = (inside: Room, board: number): Room => lidInside(trayRound(inside, board), inside.thickness / 3);
+const lidOver = (inside: Space, board: number): Space => lidInside(trayRound(inside, board), inside.thickness / 3);
 
 /** The most worth that straight-through cuts get out of one sheet; rows are width, height, count and worth of one, none turned. */
 function mostWorthOfSheet(widthMm: number, heightMm: number, rows: readonly (readonly number[])[]): number | undefined {

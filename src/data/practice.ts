@@ -85,7 +85,7 @@ export function favourites({ rows }: Practice): readonly Asked[] {
   });
 }
 
-export type Question = 'first' | 'three' | 'likely' | 'warned';
+export type PracticeQuestion = 'first' | 'three' | 'likely' | 'warned';
 
 export interface Share {
   readonly asked: number;
@@ -99,7 +99,7 @@ export interface Share {
 const RESAMPLES = 1000;
 
 /** How often the answer to a question is yes, with its doubt by source; undefined where it was never asked. */
-export function shareOf(all: readonly Asked[], question: Question): Share | undefined {
+export function shareOf(all: readonly Asked[], question: PracticeQuestion): Share | undefined {
   const answered = all.filter((one) => one[question] !== undefined);
   if (answered.length === 0) return undefined;
   const yes = answered.filter((one) => one[question]).length;

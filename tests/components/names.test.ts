@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { isNamed } from '../../src/components/shelf/named-in';
 import { plainName, shortName } from '../../src/components/plain-name';
-import { kindOf, isSearched } from '../../src/components/search/kinds';
+import { pageKindOf, isSearched } from '../../src/components/search/kinds';
 
 test.for([
   ["Binder's board (grey board)", 'binder’s board'],
@@ -28,9 +28,9 @@ test('a lesson names a record by link, by preset or by name, and not by a part o
 });
 
 test('a page is sifted by the folder it stands in, and lists of pages are not searched', () => {
-  expect(kindOf('lessons/grain/')).toBe('Lessons');
-  expect(kindOf('shelf/papers/copy/')).toBe('Shelf');
-  expect(kindOf('sources/')).toBe('Other pages');
+  expect(pageKindOf('lessons/grain/')).toBe('Lessons');
+  expect(pageKindOf('shelf/papers/copy/')).toBe('Shelf');
+  expect(pageKindOf('sources/')).toBe('Other pages');
   expect(isSearched('answers/copy-on-plywood/')).toBe(true);
   expect(['', 'answers/', 'search/', '404/'].some(isSearched)).toBe(false);
 });

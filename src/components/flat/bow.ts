@@ -3,7 +3,7 @@ import { LEFT_AFTER_PRESSING, sheetPly } from '../../core/joint/flatness';
 import { bowHeight, stripCurvature, type MovingPly } from '../../core/joint/laminate';
 import { paperOf, substrateOf } from '../records';
 
-export interface Cover {
+export interface BowedBoard {
   readonly paper: string;
   /** mm; the middle of the record when left out */
   readonly boardMm?: number;
@@ -22,7 +22,7 @@ function pullOf(id: string, share: number): MovingPly {
 }
 
 /** Height of the bow, mm. */
-export function bowOf({ paper, boardMm, spanMm, pressed = true, lining }: Cover): number {
+export function bowOf({ paper, boardMm, spanMm, pressed = true, lining }: BowedBoard): number {
   const { thickness, modulus } = substrateOf('binders-board');
   const share = pressed ? LEFT_AFTER_PRESSING : 1;
   const board = { thickness: boardMm ?? thickness.middle, modulus: modulus.middle, strain: 0 };

@@ -7,7 +7,7 @@ const KINDS: Readonly<Record<string, string>> = {
 };
 
 /** `path` without the site's sub-path: "lessons/grain/" */
-export function kindOf(path: string): string {
+export function pageKindOf(path: string): string {
   return KINDS[path.split('/')[0] ?? ''] ?? 'Other pages';
 }
 

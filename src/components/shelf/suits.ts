@@ -5,7 +5,7 @@ import { DEFAULT_JOB } from '../../core/choose/job';
 import { catalogue } from '../../data/catalogue';
 import { answerFor, isAsked } from '../choose/answer-pairs';
 
-export interface Standing {
+export interface PaperStanding {
   readonly paper: string;
   readonly name: string;
   /** 1 is first */
@@ -13,10 +13,10 @@ export interface Standing {
   readonly choice: Ranked;
 }
 
-const byName = (a: Standing, b: Standing) => a.name.localeCompare(b.name, 'en-GB');
+const byName = (a: PaperStanding, b: PaperStanding) => a.name.localeCompare(b.name, 'en-GB');
 
 /** Every paper with the place that this adhesive takes for it, by name. */
-export function standingsOf(adhesive: string): readonly Standing[] {
+export function standingsOf(adhesive: string): readonly PaperStanding[] {
   return [...catalogue.papers.values()]
     .map(({ id, name }) => {
       const { choices } = answerFor(id);
@@ -29,7 +29,7 @@ export function standingsOf(adhesive: string): readonly Standing[] {
 }
 
 /** Every paper with the adhesive that comes first for it on this ground, by name. */
-export function firstOn(ground: string): readonly Standing[] {
+export function firstOn(ground: string): readonly PaperStanding[] {
   return [...catalogue.papers.values()]
     .map(({ id, name }) => {
       // where the pair has a page, its answer is there already

@@ -2,7 +2,7 @@
  * PVA made to go further: with methylcellulose, with paste, with water. What the mix is made of decides
  * its solids, its thickness and the film it leaves. A mix made here and one on the shelf answer alike.
  */
-import { ingredientsOf, liquidOf, type Liquid } from './liquid';
+import { ingredientGrams, liquidOf, type Liquid } from './liquid';
 import { mix } from './mixture';
 import type { Catalogue, WetAdhesive } from '../records/records';
 import { mustBePositive, mustBeWithin } from '../base/result';
@@ -38,10 +38,10 @@ export interface Blended extends Liquid {
 export function blend(parts: Blend, catalogue: Catalogue): Blended {
   const adhesive = asAdhesive(parts, catalogue);
   const liquid = liquidOf(adhesive, catalogue);
-  const whole = mix(ingredientsOf(adhesive, catalogue).map(({ part }) => part));
+  const whole = mix(ingredientGrams(adhesive, catalogue).map(({ part }) => part));
   const base = liquidOf(alone(parts.base, catalogue), catalogue);
   const inBase = mix(
-    ingredientsOf({ ...adhesive, parts: [{ of: parts.base, parts: parts.baseParts }] }, catalogue).map(
+    ingredientGrams({ ...adhesive, parts: [{ of: parts.base, parts: parts.baseParts }] }, catalogue).map(
       ({ part }) => part,
     ),
   );

@@ -32,7 +32,7 @@ export interface Spread {
   readonly volumeSolids: number;
 }
 
-export interface Cover {
+export interface CoatingJob {
   readonly pieces: readonly Piece[];
   /** wet g/m² for one pass */
   readonly coat: number | Range;
@@ -79,7 +79,7 @@ const scaled = ({ low, middle, high, basis }: Range, by: number): Range => ({
 });
 
 /** What the whole job takes. Throws RangeError on an area, coat or share that cannot be. */
-export function cover(job: Cover): Coverage {
+export function cover(job: CoatingJob): Coverage {
   const { pieces, passes = 1, faces = 1, lossPercent = 0, times = 1, sparePercent = 0, liquid, container } = job;
   mustBeWithin('passes', passes, 1, 20);
   mustBeWithin('faces', faces, 1, 2);

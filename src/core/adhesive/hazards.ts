@@ -1,15 +1,23 @@
 /** What can hurt in making an adhesive up and in using it, from what is in it and from how hot it gets. */
 import type { Adhesive, Catalogue, Ingredient, Substrate } from '../records/records';
-import { BURNS_FROM, cautionsFor, inOrder, type Caution, type Nature, type Step, type Work } from '../safety/hazards';
+import {
+  BURNS_FROM,
+  cautionsFor,
+  gravestFirst,
+  type Caution,
+  type Nature,
+  type Step,
+  type WorkDone,
+} from '../safety/hazards';
 
 /** Everything that goes into an adhesive, down to its ingredients; none for one that comes ready. */
-export function ingredientsOf(adhesive: Adhesive, catalogue: Catalogue): readonly Ingredient[] {
+export function everyIngredient(adhesive: Adhesive, catalogue: Catalogue): readonly Ingredient[] {
   if (adhesive.form === 'dry') return [];
   const found = adhesive.parts.flatMap(({ of }) => {
     const ingredient = catalogue.ingredients.get(of);
     if (ingredient) return [ingredient];
     const mixed = catalogue.adhesives.get(of);
-    return mixed ? ingredientsOf(mixed, catalogue) : [];
+    return mixed ? everyIngredient(mixed, catalogue) : [];
   });
   return [...new Set(found)];
 }
@@ -25,7 +33,7 @@ export function makingSteps(ingredients: readonly Ingredient[]): readonly Omit<S
 /** °C that some of it has to reach while it is made up or used; undefined where it is cold from beginning to end. */
 export function hottest(adhesive: Adhesive, catalogue: Catalogue): number | undefined {
   const heats = [
-    ...ingredientsOf(adhesive, catalogue).flatMap(({ madeAt = [] }) => madeAt),
+    ...everyIngredient(adhesive, catalogue).flatMap(({ madeAt = [] }) => madeAt),
     ...(adhesive.form === 'wet' && adhesive.usedAt !== undefined ? [adhesive.usedAt] : []),
   ];
   return heats.length === 0 ? undefined : Math.max(...heats);
@@ -37,20 +45,20 @@ export const scalds = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
 
 /** What an adhesive is: of its own where it comes ready, else of all that is in it. */
 export const naturesOf = (adhesive: Adhesive, catalogue: Catalogue): readonly Nature[] =>
-  adhesive.form === 'dry' ? adhesive.hazards : ingredientsOf(adhesive, catalogue).flatMap(({ hazards }) => hazards);
+  adhesive.form === 'dry' ? adhesive.hazards : everyIngredient(adhesive, catalogue).flatMap(({ hazards }) => hazards);
 
 /** Whether it gives off vapour or mist that harms. */
 export const hasFumes = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
   naturesOf(adhesive, catalogue).some((nature) => nature === 'solvent' || nature === 'contact' || nature === 'mist');
 
 /** Making it up and using it, as work: what a page about the adhesive has to warn of. */
-export function adhesiveWork(adhesive: Adhesive, catalogue: Catalogue): Work {
+export function adhesiveWork(adhesive: Adhesive, catalogue: Catalogue): WorkDone {
   const use =
     adhesive.form === 'dry'
       ? { does: adhesive.does ?? [] }
       : { does: [], ...(adhesive.usedAt && { celsius: adhesive.usedAt }) };
   return {
-    steps: [...makingSteps(ingredientsOf(adhesive, catalogue)), use],
+    steps: [...makingSteps(everyIngredient(adhesive, catalogue)), use],
     natures: naturesOf(adhesive, catalogue),
   };
 }
@@ -62,12 +70,12 @@ const forEver = ({ undoneWithWater }: Adhesive): readonly Caution[] =>
 /** Cautions of making an adhesive up, using it and keeping it. */
 export const adhesiveCautions = (adhesive: Adhesive, catalogue: Catalogue): readonly Caution[] => {
   const { steps, natures = [] } = adhesiveWork(adhesive, catalogue);
-  return inOrder([...forEver(adhesive), ...cautionsFor({ steps: [...steps, { does: ['keep'] }], natures })]);
+  return gravestFirst([...forEver(adhesive), ...cautionsFor({ steps: [...steps, { does: ['keep'] }], natures })]);
 };
 
 /** Cautions of gluing with it: what is made up, laid on this ground, and pressed. */
 export const layingCautions = (adhesive: Adhesive, ground: Substrate, catalogue: Catalogue): readonly Caution[] =>
-  inOrder([
+  gravestFirst([
     ...forEver(adhesive),
     ...cautionsFor(adhesiveWork(adhesive, catalogue), { steps: [{ does: ['press'] }], natures: ground.hazards ?? [] }),
   ]);

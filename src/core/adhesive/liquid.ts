@@ -10,10 +10,10 @@ import { dispersionViscosity, RANDOM_PACKING, solutionViscosity, thickeningPower
 
 /** Which of the uncertain things a number belongs to, so that one draw moves them together. */
 export type Uncertain = 'solids' | 'viscosity' | 'grab' | 'film';
-export type Draw = (range: Range, of: Uncertain) => number;
+export type DrawLiquid = (range: Range, of: Uncertain) => number;
 
 /** Draws the middle of every range. */
-export const middle: Draw = (range) => range.middle;
+export const middle: DrawLiquid = (range) => range.middle;
 
 export interface Liquid {
   /** share of the mass that stays when dry, 0–1 */
@@ -60,7 +60,7 @@ interface Measured {
 }
 
 /** Every ingredient in the pot with its grams, mixes within mixes opened up. Throws RangeError on an unknown id. */
-export function ingredientsOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw = middle): Measured[] {
+export function ingredientGrams(adhesive: WetAdhesive, catalogue: Catalogue, draw: DrawLiquid = middle): Measured[] {
   return adhesive.parts.flatMap(({ of, parts }) => {
     const ingredient = catalogue.ingredients.get(of);
     if (ingredient) {
@@ -73,7 +73,7 @@ export function ingredientsOf(adhesive: WetAdhesive, catalogue: Catalogue, draw:
     }
     const inner = catalogue.adhesives.get(of);
     if (inner?.form !== 'wet') throw new RangeError(`${adhesive.id}: no ingredient or wet adhesive called ${of}`);
-    const opened = ingredientsOf(inner, catalogue, draw);
+    const opened = ingredientGrams(inner, catalogue, draw);
     const whole = mix(opened.map(({ part }) => part));
     const wanted = adhesive.by === 'mass' ? parts / whole.mass : parts / whole.volume;
     return opened.map(({ ingredient, part }) => ({ ingredient, part: { ...part, grams: part.grams * wanted } }));
@@ -85,8 +85,8 @@ export function ingredientsOf(adhesive: WetAdhesive, catalogue: Catalogue, draw:
  * particles; particles thicken that by Krieger–Dougherty. What a dispersion's own label viscosity does
  * not owe to its particles is counted as a thickener, and is thinned with the rest.
  */
-export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw = middle): Liquid {
-  const inPot = ingredientsOf(adhesive, catalogue, draw);
+export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: DrawLiquid = middle): Liquid {
+  const inPot = ingredientGrams(adhesive, catalogue, draw);
   const whole = mix(inPot.map(({ part }) => part));
   const solidsOf = ({ part }: Measured) => part.grams * part.solids;
   const solidVolume = inPot.reduce((sum, item) => sum + solidsOf(item) / item.ingredient.solidDensity, 0);
@@ -150,7 +150,7 @@ export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw
 }
 
 /** Thickening strength this item brings, as (α·C/100)·grams of liquid: divide by the grams between the particles. */
-function strengthGiven({ ingredient, part }: Measured, draw: Draw): number {
+function strengthGiven({ ingredient, part }: Measured, draw: DrawLiquid): number {
   const { thickening } = ingredient;
   switch (thickening.law) {
     case 'none':
@@ -176,7 +176,7 @@ const GEL_INDEX = 0.6;
 const GEL_HOLDS = 30;
 
 /** The same as water drains: a dispersion counts with an ordinary serum, however thick its label says it is. */
-function drainingGiven(item: Measured, draw: Draw): number {
+function drainingGiven(item: Measured, draw: DrawLiquid): number {
   const { thickening } = item.ingredient;
   if (thickening.law === 'solution' && thickening.flowIndex && thickening.flowIndex.middle < GEL_INDEX) {
     const held = draw(thickening.viscosity, 'viscosity') * GEL_HOLDS;

@@ -11,7 +11,7 @@
 export const TURN_IN = 18;
 export const SQUARE = 3;
 export const JOINT = 7;
-export const BOARD = 2.5;
+export const USUAL_BOARD = 2.5;
 
 /** A case: boards that stand out by the square and stop short of the spine by the joint. */
 export interface CaseSizes {
@@ -39,27 +39,27 @@ export const usualSpine = (thickness: number, board: number): number => thicknes
 /** Narrow for thin boards, and never so narrow that a thick board cannot turn in it. Common practice, no source. */
 export const usualJoint = (board: number): number => Math.max(JOINT, 2 * board);
 
-export interface Room {
+export interface Space {
   readonly width: number;
   readonly height: number;
   readonly thickness: number;
 }
 
 /** mm that a slip case or box is larger inside than what goes in. */
-export const withSlack = (contents: Room, slack: Room): Room => ({
+export const withSlack = (contents: Space, slack: Space): Space => ({
   width: contents.width + slack.width,
   height: contents.height + slack.height,
   thickness: contents.thickness + slack.thickness,
 });
 
 /** None in depth, 2 mm in height and thickness (worksheet of the University of Brighton, published). */
-export const SLIP_CASE_SLACK: Room = { width: 0, height: 2, thickness: 2 };
+export const SLIP_CASE_SLACK: Space = { width: 0, height: 2, thickness: 2 };
 
 /** Common practice, no source. */
-export const BOX_SLACK: Room = { width: 2, height: 2, thickness: 2 };
+export const BOX_SLACK: Space = { width: 2, height: 2, thickness: 2 };
 
 /** The outside of a slip case of this board round this inside: back, top and bottom stand between the sides. */
-export const slipCaseOutside = (inside: Room, board: number): Room => ({
+export const slipCaseOutside = (inside: Space, board: number): Space => ({
   width: inside.width + board,
   height: inside.height + 2 * board,
   thickness: inside.thickness + 2 * board,
@@ -80,12 +80,12 @@ export const COVERING = 0.25;
 
 /** A tray or lid: walls round a base, `thickness` the height of the walls inside. */
 export interface Tray {
-  readonly inside: Room;
-  readonly outside: Room;
+  readonly inside: Space;
+  readonly outside: Space;
 }
 
 /** A tray of this board, mm, round this inside: walls stand on the edges of the base. */
-export const trayRound = (inside: Room, board: number): Tray => ({
+export const trayRound = (inside: Space, board: number): Tray => ({
   inside,
   outside: {
     width: inside.width + 2 * board,
@@ -95,7 +95,7 @@ export const trayRound = (inside: Room, board: number): Tray => ({
 });
 
 /** The inside of a lid that goes over this tray: a covering outside the tray and one inside the lid, on two sides. */
-export const lidInside = (tray: Tray, depth: number, room = LID_ROOM, covering = COVERING): Room => ({
+export const lidInside = (tray: Tray, depth: number, room = LID_ROOM, covering = COVERING): Space => ({
   width: tray.outside.width + 4 * covering + room,
   height: tray.outside.height + 4 * covering + room,
   thickness: depth,

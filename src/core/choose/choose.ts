@@ -6,7 +6,7 @@ import { rankInTurns, SAMPLES } from './ranking';
 import { reasonsFor } from './reasons';
 import type { Catalogue } from '../records/records';
 import { layingCautions } from '../adhesive/hazards';
-import { inOrder, type Caution } from '../safety/hazards';
+import { gravestFirst, type Caution } from '../safety/hazards';
 import { stepsFor } from './technique';
 
 export interface Technique extends Placement {
@@ -44,7 +44,7 @@ export function* chooseInTurns(
 /** Nothing is glued where the answer is refused: then only the reason for that stands. */
 function cautionsOf({ verdict, facts: { fit, adhesive, job } }: Ranked, catalogue: Catalogue): readonly Caution[] {
   const ground = catalogue.substrates.get(job.substrate)!;
-  return inOrder([...fit.cautions, ...(verdict === 'refused' ? [] : layingCautions(adhesive, ground, catalogue))]);
+  return gravestFirst([...fit.cautions, ...(verdict === 'refused' ? [] : layingCautions(adhesive, ground, catalogue))]);
 }
 
 /**

@@ -11,7 +11,7 @@ import { PROJECTS } from '../make/projects';
 import type { Catalogue } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
 import { adhesiveCautions } from '../adhesive/hazards';
-import { cautionsFor, inOrder, type Caution } from '../safety/hazards';
+import { cautionsFor, gravestFirst, type Caution } from '../safety/hazards';
 import { seenIn } from '../choose/seen';
 import { lowerFirst, formatAmount } from '../base/format';
 import { momentText, startOf, type Start } from './clock';
@@ -110,7 +110,7 @@ export function classAnswer(
       ...cut.value.warnings,
       ...coverage.value.warnings,
     ],
-    cautions: inOrder([
+    cautions: gravestFirst([
       ...project.value.cautions,
       ...choice.cautions,
       ...batches.flatMap(({ mix }) => mix.cautions),

@@ -3,7 +3,7 @@ import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
-import { BOARD, TOOL, WET_ADHESIVE } from '../records/kinds';
+import { BOARD_KIND, TOOL, WET_ADHESIVE } from '../records/kinds';
 import { MAKE_FIELDS, type MakeField, type MakePlan } from '../make/fields';
 import type { Stock } from '../make/piece';
 import { STOCK_GRAINS } from '../cut/layout-types';
@@ -60,7 +60,7 @@ export const CLASS_FIELDS = {
     label: 'On',
     what: 'The board',
     pattern: RECORD_ID,
-    record: BOARD,
+    record: BOARD_KIND,
     usual: 'binders-board',
   },
   adhesive: {

@@ -8,7 +8,7 @@ import type { WetAdhesive } from '../records/records';
 import { DAY, HOUR, lasting } from './clock';
 import type { Batch } from './glue';
 
-export interface Task {
+export interface ClassStep {
   /** minutes from the start of the class; before it is below 0 */
   readonly at: number;
   readonly what: string;
@@ -40,12 +40,12 @@ interface Day {
 }
 
 /** What is done when, in minutes from the start of the class; before it below 0. */
-export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed }: Day): readonly Task[] {
+export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed }: Day): readonly ClassStep[] {
   const cutting = cuttingMinutes(cut);
   const days = Math.max(1, Math.ceil(cutting / ONE_AFTERNOON));
   // At nine of the morning, counted from the start of the class.
   const nine = (daysBefore: number): number => -daysBefore * DAY + 9 * HOUR - startsAt;
-  const tasks: Task[] = [
+  const tasks: ClassStep[] = [
     { at: nine(7), what: 'Buy what is on the list. Ask each who brings paper of their own for a swatch of it.' },
     {
       at: nine(2 + days),
@@ -55,7 +55,7 @@ export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed 
       at: nine(days),
       what: `Mark the grain on every sheet and cut the pieces: about ${lasting(cutting)} for one practised hand${days > 1 ? `, spread over ${days} days` : ''}. Put them up as kits.`,
     },
-    ...batches.flatMap(({ plan, mix }): Task[] => {
+    ...batches.flatMap(({ plan, mix }): ClassStep[] => {
       const amounts = mix.portions.map(({ name, amount }) => `${amount} of ${name}`).join(', ');
       if (plan.kind === 'powder')
         return [

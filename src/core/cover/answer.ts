@@ -3,7 +3,7 @@ import { areaOf, coatFromWeighing } from '../base/piece';
 import { piecesAreSound } from './pieces-text';
 import { cover, type Coverage } from '../adhesive/coverage';
 import { COVER_FIELDS, rowsOf, type CoverPlan, type NamedRow } from './plan';
-import { filmFacts, classFacts } from './facts';
+import { coverageFacts, classFacts } from './facts';
 import { figure, span, lowerFirst, formatAmount } from '../base/format';
 import { liquidOf, type Liquid } from '../adhesive/liquid';
 import type { Fact } from '../base/fact';
@@ -66,7 +66,7 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatRe
     buyMillilitres,
     coverage,
     rows,
-    facts: [...filmFacts(coverage, coat, liquid), ...water.facts, ...classFacts(plan, coverage)],
+    facts: [...coverageFacts(coverage, coat, liquid), ...water.facts, ...classFacts(plan, coverage)],
     warnings: [...warningsFor(adhesive, liquid, coverage), ...water.warnings],
     onTheWork: coverage.wetMillilitres.high,
     figures: [coverage.squareMetres, mixMillilitres.middle, buyMillilitres],

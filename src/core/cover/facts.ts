@@ -9,7 +9,7 @@ import type { Range } from '../base/quantity';
 const spanOf = ({ low, high }: Range, unit: string): string => span(low, high, unit);
 
 /** Area, coat, film and what a litre covers. */
-export function filmFacts(coverage: Coverage, coat: Range, liquid: Liquid): Fact[] {
+export function coverageFacts(coverage: Coverage, coat: Range, liquid: Liquid): Fact[] {
   const { squareMetres, wetGrams, wetMicrometres, dryMicrometres, dryGrams, waterPerSquareMetre } = coverage;
   return [
     {

@@ -3,7 +3,7 @@
  */
 import type { Piece } from '../base/piece';
 import {
-  BOARD,
+  USUAL_BOARD,
   BOX_SLACK,
   caseSizes,
   lidInside,
@@ -43,7 +43,7 @@ export const PRESETS = {
 } as const;
 export type PresetId = keyof typeof PRESETS;
 
-function checked({ widthMm, heightMm, thicknessMm, turnInMm = TURN_IN, boardMm = BOARD }: Body): Required<Body> {
+function checked({ widthMm, heightMm, thicknessMm, turnInMm = TURN_IN, boardMm = USUAL_BOARD }: Body): Required<Body> {
   mustBePositive('widthMm', widthMm);
   mustBePositive('heightMm', heightMm);
   mustBePositive('thicknessMm', thicknessMm);

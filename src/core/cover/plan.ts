@@ -9,7 +9,7 @@ import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
 import { TOOL, WET_ADHESIVE } from '../records/kinds';
 
-export const THINGS = [
+export const COVERED_THINGS = [
   'notebook',
   'slip-case',
   'lidded-box',
@@ -29,7 +29,7 @@ export const COVER_FIELDS = {
     kind: 'one-of',
     key: 'thing',
     label: 'What do you cover?',
-    of: THINGS,
+    of: COVERED_THINGS,
     what: 'What you cover',
     usual: 'notebook',
   },

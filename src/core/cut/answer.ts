@@ -1,6 +1,6 @@
 /** The sheets calculator's answer: how many sheets of each stock, what is left, and how each sheet is cut. */
 import type { SheetAnswer, StockAnswer } from './stock-answer';
-import { cutPiecesAreSound, stocksAreSound, type Stock } from './codec';
+import { cutPiecesAreSound, stocksAreSound, type StockRow } from './codec';
 import type { CutPlan } from './plan';
 import { cutFacts } from './facts';
 import type { Fact } from '../base/fact';
@@ -77,7 +77,7 @@ export function* cutAnswerInTurns(plan: CutPlan): InTurns<Result<CutAnswer>> {
 /** The same in one go. */
 export const cutAnswer = (plan: CutPlan): Result<CutAnswer> => atOnce(cutAnswerInTurns(plan));
 
-function oneSheet(plan: SheetPlan, stock: Stock, name: string, own: readonly Own[], unit: LengthUnit): SheetAnswer {
+function oneSheet(plan: SheetPlan, stock: StockRow, name: string, own: readonly Own[], unit: LengthUnit): SheetAnswer {
   const steps = cutOrder(plan, (piece) => pieceName(own[piece]!), unit);
   const shown = { ...plan, placements: plan.placements.map((at) => ({ ...at, piece: own[at.piece]!.row })) };
   const rows = placeRows(plan, own, unit);

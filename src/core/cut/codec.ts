@@ -4,7 +4,7 @@
  */
 import { PIECE_GRAINS, STOCK_GRAINS, type SheetPiece, type StockSheet } from './layout-types';
 
-export interface Stock extends StockSheet {
+export interface StockRow extends StockSheet {
   readonly name: string;
   readonly trimMm: number;
   /** of one sheet */
@@ -46,7 +46,7 @@ const thousandth = (value: number): number => Number(value.toFixed(3));
 const short = (value: number): string => String(thousandth(value));
 
 /** Stocks as a link will give them back. */
-export const tidyStocks = (stocks: readonly Stock[]): readonly Stock[] =>
+export const tidyStocks = (stocks: readonly StockRow[]): readonly StockRow[] =>
   stocks.map(({ name, widthMm, heightMm, grain, trimMm, price }) => ({
     name: tidyName(name),
     widthMm: thousandth(widthMm),
@@ -68,7 +68,7 @@ export const tidyCutPieces = (pieces: readonly CutPiece[]): readonly CutPiece[] 
   }));
 
 /** Sheets to be cut as one word of a link; `decodeStocks` reads them. */
-export const encodeStocks = (stocks: readonly Stock[]): string =>
+export const encodeStocks = (stocks: readonly StockRow[]): string =>
   stocks
     .map(({ name, widthMm, heightMm, grain, trimMm, price }) => {
       const cells = [tidyName(name), `${short(widthMm)}x${short(heightMm)}`, grain];
@@ -97,20 +97,20 @@ const CUT_PIECES_PATTERN = rowsOf(PIECE, MOST_ROWS);
 const inside = (value: number, { low, high }: { low: number; high: number }): boolean => value >= low && value <= high;
 
 /** Stocks from a link's text, whatever their size; undefined when it is none. */
-export function readStocks(text: string): readonly Stock[] | undefined {
+export function readStocks(text: string): readonly StockRow[] | undefined {
   if (!STOCKS_PATTERN.test(text)) return undefined;
-  return text.split('_').map((row): Stock => {
+  return text.split('_').map((row): StockRow => {
     const [name = '', size = '', grain = '', trim = '0', price] = row.split('~');
     const [widthMm = 0, heightMm = 0] = size.split('x').map(Number);
     return {
-      ...{ name: tidyName(name), widthMm, heightMm, grain: grain as Stock['grain'], trimMm: Number(trim) },
+      ...{ name: tidyName(name), widthMm, heightMm, grain: grain as StockRow['grain'], trimMm: Number(trim) },
       ...(price !== undefined && { price: Number(price) }),
     };
   });
 }
 
 /** Whether every length and price is within its limits. */
-export const stocksAreSound = (stocks: readonly Stock[]): boolean =>
+export const stocksAreSound = (stocks: readonly StockRow[]): boolean =>
   stocks.every(
     ({ widthMm, heightMm, trimMm, price = 0 }) =>
       inside(widthMm, CUT_LIMITS.sheet) &&

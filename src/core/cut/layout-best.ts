@@ -1,20 +1,24 @@
 /** Plans in the making: sheets until every piece is cut, and the best of all that were offered. */
 import type { InTurns } from '../base/turns';
 import { treeText, type Pattern, type Tree } from './layout-tree';
-import type { Room } from './layout-units';
+import type { Cuttable } from './layout-units';
 
-export interface Sheets {
+export interface SheetsTaken {
   readonly tree: Tree;
   readonly times: number;
 }
 
-export type Choose = (left: readonly number[]) => InTurns<Pattern>;
+export type ChoosePattern = (left: readonly number[]) => InTurns<Pattern>;
 
 /** Sheets until every piece is cut; each pattern as often as the pieces left allow. Undefined past `most` sheets. */
-export function* cutAll(demand: readonly number[], choose: Choose, most: number): InTurns<Sheets[] | undefined> {
+export function* cutAll(
+  demand: readonly number[],
+  choose: ChoosePattern,
+  most: number,
+): InTurns<SheetsTaken[] | undefined> {
   let left = demand;
   let sheets = 0;
-  const plan: Sheets[] = [];
+  const plan: SheetsTaken[] = [];
   while (left.some((n) => n > 0)) {
     const { tree, counts } = yield* choose(left);
     const times = Math.min(...counts.map((n, k) => (n > 0 ? Math.floor(left[k]! / n) : Infinity)));
@@ -27,8 +31,8 @@ export function* cutAll(demand: readonly number[], choose: Choose, most: number)
 }
 
 /** Equal sheets as one, cut so many times. */
-export function grouped(patterns: readonly Pattern[]): Sheets[] {
-  const times = new Map<string, Sheets>();
+export function grouped(patterns: readonly Pattern[]): SheetsTaken[] {
+  const times = new Map<string, SheetsTaken>();
   for (const { tree } of patterns) {
     const text = treeText(tree);
     times.set(text, { tree, times: (times.get(text)?.times ?? 0) + 1 });
@@ -36,17 +40,17 @@ export function grouped(patterns: readonly Pattern[]): Sheets[] {
   return [...times.values()];
 }
 
-const sheetsOf = (plan: readonly Sheets[]): number => plan.reduce((sum, { times }) => sum + times, 0);
+const sheetsOf = (plan: readonly SheetsTaken[]): number => plan.reduce((sum, { times }) => sum + times, 0);
 
 /** Fewer sheets, then fewer different ones, then the bigger offcut to keep. */
 export class Best {
-  plan: readonly Sheets[] = [];
+  plan: readonly SheetsTaken[] = [];
   sheets = Infinity;
   private offcut = 0;
 
-  constructor(private readonly room: Room) {}
+  constructor(private readonly room: Cuttable) {}
 
-  offer(plan: readonly Sheets[] | undefined): void {
+  offer(plan: readonly SheetsTaken[] | undefined): void {
     if (!plan) return;
     const sheets = sheetsOf(plan);
     if (sheets > this.sheets || (sheets === this.sheets && plan.length > this.plan.length)) return;

@@ -6,13 +6,13 @@
  * u with Σ u(xᵢ) ≤ 1 whenever Σ xᵢ ≤ 1. "No two of these lie side by side" is the simplest of them.
  */
 import type { InTurns } from '../base/turns';
-import type { Steps } from './layout-fill';
+import type { StepBudget } from './layout-fill';
 import { bestPattern, tableOf } from './layout-pattern';
 import type { Tree } from './layout-tree';
-import type { Kind, Room } from './layout-units';
+import type { PieceKind, Cuttable } from './layout-units';
 
 /** No plan needs fewer sheets than the area of the pieces fills. */
-export const areaBound = (kinds: readonly Kind[], room: Room): number =>
+export const areaBound = (kinds: readonly PieceKind[], room: Cuttable): number =>
   up(kinds.reduce((sum, { area, count }) => sum + area * count, 0) / (room.w * room.h));
 
 /** Up to whole sheets; a hair above a whole number is rounding, not a piece. */
@@ -34,14 +34,14 @@ const inParts =
     return Math.abs(parts - Math.round(parts)) < 1e-9 ? length / whole : Math.floor(parts) / k;
   };
 
-function weighs(kinds: readonly Kind[], whole: number, side: 'w' | 'h'): readonly Weigh[] {
+function weighs(kinds: readonly PieceKind[], whole: number, side: 'w' | 'h'): readonly Weigh[] {
   const lengths = new Set(kinds.flatMap(({ ways }) => ways.map((way) => way[side])));
   const least = [...lengths].filter((length) => length * 2 <= whole).sort((a, b) => a - b);
   return [plainly, ...[1, 2, 3, 4].map(inParts), ...least.slice(0, 12).map(noneUnder)];
 }
 
 /** No plan needs fewer sheets than this, by pieces too large to lie beside each other. */
-export function weighedBound(kinds: readonly Kind[], room: Room): number {
+export function weighedBound(kinds: readonly PieceKind[], room: Cuttable): number {
   const { w, h } = room;
   let best = 0;
   for (const across of weighs(kinds, w, 'w'))
@@ -55,7 +55,7 @@ export function weighedBound(kinds: readonly Kind[], room: Room): number {
 }
 
 /** No more than so many of one kind fit on a sheet however it is cut. */
-export function* oneKindBound(kinds: readonly Kind[], room: Room, steps: Steps): InTurns<number> {
+export function* oneKindBound(kinds: readonly PieceKind[], room: Cuttable, steps: StepBudget): InTurns<number> {
   let bound = 0;
   for (const kind of kinds) {
     const table = tableOf([kind], room);
@@ -73,10 +73,10 @@ const ROUNDS = 12;
  * that the best pattern left out. `seen` gets the patterns met on the way.
  */
 export function* patternBound(
-  kinds: readonly Kind[],
-  room: Room,
+  kinds: readonly PieceKind[],
+  room: Cuttable,
   target: number,
-  steps: Steps,
+  steps: StepBudget,
   seen: (tree: Tree) => void,
 ): InTurns<number> {
   const table = tableOf(kinds, room);
@@ -90,7 +90,7 @@ export function* patternBound(
     if (!found || found.worth <= 0) break;
     seen(found.tree);
     best = Math.max(best, up(worth.reduce((sum, one, k) => sum + one * kinds[k]!.count, 0) / found.worth));
-    const held = heldBy(found.tree, kinds);
+    const held = piecesHeld(found.tree, kinds);
     const share = kinds.map(({ count }, k) => (shown[k]! += held[k]!) / ((round + 1) * count));
     const middle = share.reduce((sum, one) => sum + one, 0) / share.length;
     worth = worth.map((one, k) => one * Math.exp((0.5 * (middle - share[k]!)) / Math.max(middle, 1e-9) / (round + 2)));
@@ -99,7 +99,7 @@ export function* patternBound(
 }
 
 /** How many of each kind a pattern holds. */
-export function heldBy(tree: Tree, kinds: readonly Kind[]): number[] {
+export function piecesHeld(tree: Tree, kinds: readonly PieceKind[]): number[] {
   const held = kinds.map(() => 0);
   const walk = (part: Tree): void => {
     if (part.kind === 'piece') held[kinds.findIndex(({ row }) => row === part.piece)]! += 1;

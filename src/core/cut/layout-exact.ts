@@ -3,12 +3,12 @@
  * fewest sheets follow from the ways to part the whole job into such selections.
  */
 import { atOnce, type InTurns } from '../base/turns';
-import type { Steps } from './layout-fill';
-import { TURN, eachPart, selectionsOf, shapesOf, type Shape } from './layout-shapes';
+import type { StepBudget } from './layout-fill';
+import { TURN, eachPart, selectionsOf, shapesOf, type Block } from './layout-shapes';
 import { within, type Pattern, type Tree } from './layout-tree';
-import type { Kind, Room } from './layout-units';
+import type { PieceKind, Cuttable } from './layout-units';
 
-function treeOf({ of, w, h }: Shape, outerW: number, outerH: number, kinds: readonly Kind[]): Tree {
+function treeOf({ of, w, h }: Block, outerW: number, outerH: number, kinds: readonly PieceKind[]): Tree {
   if ('k' in of) return within({ kind: 'piece', piece: kinds[of.k]!.row, way: of.way }, w, h, outerW, outerH);
   const { axis, first, second } = of;
   const along = axis === 'x';
@@ -32,9 +32,9 @@ function treeOf({ of, w, h }: Shape, outerW: number, outerH: number, kinds: read
 
 /** The fewest sheets, one pattern for each; undefined when the job is too big for the steps allowed. */
 export function* fewestSheets(
-  kinds: readonly Kind[],
-  room: Room,
-  steps: Steps,
+  kinds: readonly PieceKind[],
+  room: Cuttable,
+  steps: StepBudget,
 ): InTurns<readonly Pattern[] | undefined> {
   const all = selectionsOf(kinds);
   const shapes = all && (yield* shapesOf(kinds, room, all, steps));
@@ -66,10 +66,10 @@ export function* fewestSheets(
 
 /** The most worth that can be cut out of one sheet with no more of each kind than `count`; undefined as above. */
 export function mostWorth(
-  kinds: readonly Kind[],
+  kinds: readonly PieceKind[],
   worth: readonly number[],
-  room: Room,
-  steps: Steps,
+  room: Cuttable,
+  steps: StepBudget,
 ): number | undefined {
   const all = selectionsOf(kinds);
   const shapes = all && atOnce(shapesOf(kinds, room, all, steps));

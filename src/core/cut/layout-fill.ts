@@ -3,7 +3,7 @@
  * that rectangle cut in two one way or the other. No rule is good for every job, so all are tried.
  */
 import { OFFCUT, type Pattern, type Tree } from './layout-tree';
-import { SLACK, type Kind, type Room, type Way } from './layout-units';
+import { SLACK, type PieceKind, type Cuttable, type PieceWay } from './layout-units';
 
 export interface Rule {
   readonly order: 'area' | 'long' | 'short' | 'wide' | 'high' | 'any';
@@ -18,7 +18,7 @@ export const RULES: readonly Rule[] = ORDERS.flatMap((order) =>
 );
 
 /** Steps allowed and steps taken: counted in work, never in time, so that every machine gives one answer. */
-export interface Steps {
+export interface StepBudget {
   left: number;
 }
 
@@ -26,17 +26,17 @@ export interface Steps {
 interface Node {
   readonly w: number;
   readonly h: number;
-  piece?: { readonly k: number; readonly way: Way };
+  piece?: { readonly k: number; readonly way: PieceWay };
   cut?: { readonly axis: 'x' | 'y'; readonly at: number; readonly first: Node; readonly second: Node };
 }
 
 /** Fills one sheet piece by piece by one rule, with straight cuts from edge to edge. */
 export function fillSheet(
-  kinds: readonly Kind[],
+  kinds: readonly PieceKind[],
   left: readonly number[],
-  room: Room,
+  room: Cuttable,
   rule: Rule,
-  steps: Steps,
+  steps: StepBudget,
   press?: readonly number[],
 ): Pattern {
   const root: Node = { w: room.w, h: room.h };
@@ -46,7 +46,7 @@ export function fillSheet(
   let area = 0;
   const put = (group: readonly number[]): boolean => {
     let [best, bestNode, bestK] = [Infinity, -1, -1];
-    let bestWay: Way | undefined;
+    let bestWay: PieceWay | undefined;
     for (const k of group) {
       if (counts[k]! >= left[k]!) continue;
       for (const way of kinds[k]!.ways) {
@@ -72,7 +72,7 @@ export function fillSheet(
   return { tree: treeOf(root, kinds), counts, area };
 }
 
-const KEYS: Readonly<Record<Exclude<Rule['order'], 'any'>, (way: Way) => number>> = {
+const KEYS: Readonly<Record<Exclude<Rule['order'], 'any'>, (way: PieceWay) => number>> = {
   area: ({ w, h }) => w * h,
   long: ({ w, h }) => Math.max(w, h),
   short: ({ w, h }) => Math.min(w, h),
@@ -80,7 +80,7 @@ const KEYS: Readonly<Record<Exclude<Rule['order'], 'any'>, (way: Way) => number>
   high: ({ h }) => h,
 };
 
-function sorted(kinds: readonly Kind[], order: Rule['order'], press?: readonly number[]): number[] {
+function sorted(kinds: readonly PieceKind[], order: Rule['order'], press?: readonly number[]): number[] {
   const all = kinds.map((_, k) => k);
   if (order === 'any') return all;
   const keys = kinds.map(({ ways: [way], area }, k) => [way ? KEYS[order](way) * (press?.[k] ?? 1) : 0, area] as const);
@@ -88,7 +88,7 @@ function sorted(kinds: readonly Kind[], order: Rule['order'], press?: readonly n
 }
 
 /** Puts the piece into the node's top left corner and opens what is left beside and below it. */
-function place(node: Node, k: number, way: Way, { split }: Rule, open: Node[]): void {
+function place(node: Node, k: number, way: PieceWay, { split }: Rule, open: Node[]): void {
   const xFirst = firstCutIsX(split, node.w - way.w, node.h - way.h, way);
   let near = node;
   for (const axis of xFirst ? (['x', 'y'] as const) : (['y', 'x'] as const)) {
@@ -104,7 +104,7 @@ function place(node: Node, k: number, way: Way, { split }: Rule, open: Node[]): 
   near.piece = { k, way };
 }
 
-function firstCutIsX(split: Rule['split'], beside: number, below: number, { w, h }: Way): boolean {
+function firstCutIsX(split: Rule['split'], beside: number, below: number, { w, h }: PieceWay): boolean {
   if (split === 'x' || split === 'y') return split === 'x';
   // A cut along x first leaves the whole height beside the piece; along y first, the whole width below it.
   if (split === 'short') return beside < below;
@@ -113,7 +113,7 @@ function firstCutIsX(split: Rule['split'], beside: number, below: number, { w, h
   return split === 'large' ? xLargest >= yLargest : xLargest < yLargest;
 }
 
-function treeOf(node: Node, kinds: readonly Kind[]): Tree {
+function treeOf(node: Node, kinds: readonly PieceKind[]): Tree {
   if (node.piece) return { kind: 'piece', piece: kinds[node.piece.k]!.row, way: node.piece.way };
   if (!node.cut) return OFFCUT;
   const { axis, at, first, second } = node.cut;

@@ -2,7 +2,7 @@
 import { inUnit, type LengthUnit } from '../base/length-text';
 import type { InputError } from '../base/result';
 import { MOST_TO_CUT, type SheetPiece, type StockSheet } from './layout-types';
-import { fits, PER_MM, roomOf, SLACK, waysByGrain, type Way } from './layout-units';
+import { fits, PER_MM, roomOf, SLACK, waysByGrain, type PieceWay } from './layout-units';
 
 /** Empty when a plan can be made. Lengths in the messages are in `unit`. */
 export function fitProblems(
@@ -53,10 +53,10 @@ function tooLarge(piece: SheetPiece, row: number, stock: StockSheet, unit: Lengt
   };
 }
 
-const overOf = ({ w, h }: Way, room: { w: number; h: number }): number =>
+const overOf = ({ w, h }: PieceWay, room: { w: number; h: number }): number =>
   Math.max(0, w - room.w) + Math.max(0, h - room.h);
 
-function overBy({ w, h }: Way, room: { w: number; h: number }, unit: LengthUnit): string {
+function overBy({ w, h }: PieceWay, room: { w: number; h: number }, unit: LengthUnit): string {
   const by = (over: number): string => `${inUnit(over / PER_MM, unit)} ${unit}`;
   return [
     ...(w > room.w ? [`${by(w - room.w + SLACK)} too long for the sheet’s width`] : []),

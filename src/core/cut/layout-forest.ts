@@ -9,9 +9,9 @@
  */
 import type { InTurns } from '../base/turns';
 import { seededUniform } from '../base/random';
-import type { Steps } from './layout-fill';
+import type { StepBudget } from './layout-fill';
 import { within, type Pattern, type Tree } from './layout-tree';
-import type { Kind, Room } from './layout-units';
+import type { PieceKind, Cuttable } from './layout-units';
 
 /** Rectangles kept of one part of a tree: with more of them a change costs more and finds hardly more. */
 const MOST_RECTANGLES = 8;
@@ -88,10 +88,10 @@ class Forest {
 
   constructor(
     private readonly pieces: readonly number[],
-    private readonly kinds: readonly Kind[],
-    private readonly room: Room,
+    private readonly kinds: readonly PieceKind[],
+    private readonly room: Cuttable,
     sheets: number,
-    private readonly steps: Steps,
+    private readonly steps: StepBudget,
   ) {
     this.inTrees = 2 * pieces.length - sheets;
     const nodes = this.inTrees + sheets;
@@ -360,9 +360,9 @@ class Forest {
 export function* packInto(
   sheets: number,
   pieces: readonly number[],
-  kinds: readonly Kind[],
-  room: Room,
-  steps: Steps,
+  kinds: readonly PieceKind[],
+  room: Cuttable,
+  steps: StepBudget,
   seed = 1,
 ): InTurns<readonly Pattern[] | undefined> {
   for (let run = seed; steps.left > 0; run += 1) {

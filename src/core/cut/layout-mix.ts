@@ -4,26 +4,26 @@
  * it (sequential value correction, after Mukhacheva; from memory).
  */
 import type { InTurns } from '../base/turns';
-import { cutAll, type Best, type Choose } from './layout-best';
-import { heldBy } from './layout-bound';
-import { fillSheet, RULES, type Steps } from './layout-fill';
+import { cutAll, type Best, type ChoosePattern } from './layout-best';
+import { piecesHeld } from './layout-bound';
+import { fillSheet, RULES, type StepBudget } from './layout-fill';
 import type { Pattern, Tree } from './layout-tree';
-import type { Kind, Room } from './layout-units';
+import type { PieceKind, Cuttable } from './layout-units';
 
 const MOST_PASSES = 12;
 
 /** Offers plans to `best` until one reaches `bound` or the steps run out. `seen` are patterns met before. */
 export function* tryMixtures(
-  kinds: readonly Kind[],
-  room: Room,
+  kinds: readonly PieceKind[],
+  room: Cuttable,
   seen: readonly Tree[],
   bound: number,
   best: Best,
-  steps: Steps,
+  steps: StepBudget,
 ): InTurns<undefined> {
   const areaOf = (counts: readonly number[]): number => counts.reduce((sum, n, k) => sum + n * kinds[k]!.area, 0);
   const known = seen.map((tree): Pattern => {
-    const counts = heldBy(tree, kinds);
+    const counts = piecesHeld(tree, kinds);
     return { tree, counts, area: areaOf(counts) };
   });
   const demand = kinds.map(({ count }) => count);
@@ -33,7 +33,7 @@ export function* tryMixtures(
     const press = worth.map((one, k) => one / kinds[k]!.area);
     const worthOf = ({ counts }: Pattern): number => counts.reduce((sum, n, k) => sum + n * worth[k]!, 0);
     const rules = pass === 0 ? RULES : RULES.filter((_, i) => i % 3 === pass % 3);
-    const choose: Choose = function* (left) {
+    const choose: ChoosePattern = function* (left) {
       const filled: Pattern[] = [];
       for (const rule of rules) {
         if (steps.left <= 0) break;

@@ -1,8 +1,8 @@
 /** The cuts of one sheet in an order that a person can follow at the board; parts that are alike are cut alike. */
 import { inUnit, type LengthUnit } from '../base/length-text';
-import type { Part, SheetPlan } from './layout-types';
+import type { SheetPart, SheetPlan } from './layout-types';
 
-export interface Line {
+export interface CutLine {
   readonly x1: number;
   readonly y1: number;
   readonly x2: number;
@@ -14,13 +14,13 @@ export interface CutStep {
   readonly number: number;
   readonly text: string;
   /** in every part that this step cuts, mm */
-  readonly lines: readonly Line[];
+  readonly lines: readonly CutLine[];
 }
 
 type Names = (piece: number) => string;
 
 /** A text that parts share which are cut in the same way into the same. */
-function likeness({ width, height, becomes }: Part): string {
+function likeness({ width, height, becomes }: SheetPart): string {
   const size = `${Math.round(width * 100)}×${Math.round(height * 100)}`;
   if (becomes.kind === 'offcut') return `-${size}`;
   if (becomes.kind === 'piece') return `p${becomes.placement.piece}${becomes.placement.turned ? 't' : ''}`;
@@ -28,8 +28,8 @@ function likeness({ width, height, becomes }: Part): string {
 }
 
 /** Neighbours that are alike, together: said in the order in which they lie. */
-function runsOf(parts: readonly Part[]): readonly (readonly Part[])[] {
-  const runs: Part[][] = [];
+function runsOf(parts: readonly SheetPart[]): readonly (readonly SheetPart[])[] {
+  const runs: SheetPart[][] = [];
   for (const part of parts) {
     const last = runs.at(-1);
     if (last && likeness(last[0]!) === likeness(part)) last.push(part);
@@ -51,13 +51,13 @@ export function cutOrder({ part }: SheetPlan, name: Names, unit: LengthUnit): re
   const mm = (value: number): string => inUnit(value, unit);
   let letters = 0;
 
-  const take = (parts: readonly Part[], called: string): void => {
+  const take = (parts: readonly SheetPart[], called: string): void => {
     const [one] = parts;
     if (one?.becomes.kind !== 'cut') return;
     const { axis, at } = one.becomes;
     const runs = runsOf(one.becomes.parts);
     const named = new Map<string, string>();
-    const next: [readonly Part[], string][] = [];
+    const next: [readonly SheetPart[], string][] = [];
     const yields = runs.map((group) => {
       const [first] = group;
       const { becomes, width, height } = first!;
@@ -91,10 +91,10 @@ export function cutOrder({ part }: SheetPlan, name: Names, unit: LengthUnit): re
   return steps;
 }
 
-const sameIn = ({ becomes }: Part, like: string): readonly Part[] =>
+const sameIn = ({ becomes }: SheetPart, like: string): readonly SheetPart[] =>
   becomes.kind === 'cut' ? becomes.parts.filter((part) => likeness(part) === like) : [];
 
-function linesOf({ x, y, width, height, becomes }: Part): Line[] {
+function linesOf({ x, y, width, height, becomes }: SheetPart): CutLine[] {
   if (becomes.kind !== 'cut') return [];
   return becomes.at.map((at) =>
     becomes.axis === 'x'

@@ -1,6 +1,6 @@
 /** A pattern's tree as parts of a sheet in mm: cuts that follow each other the same way become one step. */
-import type { Part, Placement, SheetPiece, SheetPlan, StockSheet } from './layout-types';
-import type { Sheets } from './layout-best';
+import type { SheetPart, PlacedPiece, SheetPiece, SheetPlan, StockSheet } from './layout-types';
+import type { SheetsTaken } from './layout-best';
 import type { Tree } from './layout-tree';
 import { PER_MM, roomOf, SLACK } from './layout-units';
 
@@ -12,13 +12,13 @@ interface Run {
 }
 
 /** One sheet as places and cuts in millimetres, from its tree of cuts. */
-export function sheetPlan({ tree, times }: Sheets, pieces: readonly SheetPiece[], stock: StockSheet): SheetPlan {
+export function sheetPlan({ tree, times }: SheetsTaken, pieces: readonly SheetPiece[], stock: StockSheet): SheetPlan {
   const room = roomOf(stock);
-  const placements: Placement[] = [];
+  const placements: PlacedPiece[] = [];
   const offcuts: SheetPlan['offcuts'][number][] = [];
   const mm = (value: number): number => value / PER_MM;
 
-  const partOf = (tree: Tree, x: number, y: number, w: number, h: number): Part => {
+  const partOf = (tree: Tree, x: number, y: number, w: number, h: number): SheetPart => {
     const box = { x: mm(x), y: mm(y), width: mm(w), height: mm(h) };
     if (tree.kind === 'offcut') {
       offcuts.push(box);

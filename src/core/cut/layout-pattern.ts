@@ -2,14 +2,14 @@
  * The most worth that one sheet can be cut into when every kind may be cut as often as one likes, by dynamic
  * programming over the distances at which a cut can be of use (Gilmore & Gomory 1966; from memory).
  */
-import type { Steps } from './layout-fill';
+import type { StepBudget } from './layout-fill';
 import { OFFCUT, within, type Tree } from './layout-tree';
-import type { Kind, Room } from './layout-units';
+import type { PieceKind, Cuttable } from './layout-units';
 
 /** More distances than this on one side, and the table is too big to be worth it. */
 const MOST_DISTANCES = 600;
 
-export interface Table {
+export interface Distances {
   readonly xs: readonly number[];
   readonly ys: readonly number[];
   /** index of the longest distance that is at most xs[i] − xs[j] */
@@ -19,7 +19,7 @@ export interface Table {
 }
 
 /** The distances, or nothing when there are too many. They depend on the pieces, not on what they are worth. */
-export function tableOf(kinds: readonly Kind[], room: Room): Table | undefined {
+export function tableOf(kinds: readonly PieceKind[], room: Cuttable): Distances | undefined {
   const xs = distances(kinds, room.w, 'w');
   const ys = xs && distances(kinds, room.h, 'h');
   if (!ys) return undefined;
@@ -27,7 +27,7 @@ export function tableOf(kinds: readonly Kind[], room: Room): Table | undefined {
 }
 
 /** All sums of the pieces' lengths along one side that fit in it, each kind as often as it is asked for. */
-function distances(kinds: readonly Kind[], whole: number, side: 'w' | 'h'): readonly number[] | undefined {
+function distances(kinds: readonly PieceKind[], whole: number, side: 'w' | 'h'): readonly number[] | undefined {
   let sums = new Set([0]);
   for (const { ways, count } of kinds) {
     const lengths = [...new Set(ways.map((way) => way[side]))];
@@ -56,11 +56,11 @@ const rests = (all: readonly number[]): Int16Array[] =>
 
 /** The best pattern and its worth; `worth[k]` is one piece of kind k, never negative. Undefined when the steps run out. */
 export function bestPattern(
-  kinds: readonly Kind[],
+  kinds: readonly PieceKind[],
   worth: readonly number[],
-  room: Room,
-  { xs, ys, restX, restY, cost }: Table,
-  steps: Steps,
+  room: Cuttable,
+  { xs, ys, restX, restY, cost }: Distances,
+  steps: StepBudget,
 ): { readonly worth: number; readonly tree: Tree } | undefined {
   if ((steps.left -= cost) < 0) return undefined;
   const rows = ys.length;

@@ -2,11 +2,11 @@
 import type { InTurns } from '../base/turns';
 import { seededUniform } from '../base/random';
 import { grouped, type Best } from './layout-best';
-import { heldBy } from './layout-bound';
-import type { Steps } from './layout-fill';
+import { piecesHeld } from './layout-bound';
+import type { StepBudget } from './layout-fill';
 import { packInto } from './layout-forest';
 import type { Pattern } from './layout-tree';
-import type { Kind, Room } from './layout-units';
+import type { PieceKind, Cuttable } from './layout-units';
 
 /** More pieces than these at once are too many to find a place for each in the steps there are. */
 export const MOST_REPACKED = 60;
@@ -15,11 +15,11 @@ const MOST_TRIES = 8;
 
 /** Offers plans to `best` until one reaches `bound`, nothing is left to try, or the steps run out. */
 export function* repack(
-  kinds: readonly Kind[],
-  room: Room,
+  kinds: readonly PieceKind[],
+  room: Cuttable,
   bound: number,
   best: Best,
-  steps: Steps,
+  steps: StepBudget,
   seed = 1,
 ): InTurns<undefined> {
   const draw = seededUniform(seed);
@@ -33,7 +33,7 @@ export function* repack(
     tried = all ? MOST_TRIES : tried + 1;
     if (some.length < 2 || some.reduce((sum, { area }) => sum + area, 0) > (some.length - 1) * whole) continue;
     const pieces = some.flatMap(({ counts }) => counts.flatMap((n, k) => Array.from({ length: n }, () => k)));
-    const own: Steps = { left: all ? steps.left : Math.min(steps.left, OWN_SHARE * steps.left) };
+    const own: StepBudget = { left: all ? steps.left : Math.min(steps.left, OWN_SHARE * steps.left) };
     const given = own.left;
     const packed = yield* packInto(some.length - 1, pieces, kinds, room, own, seed);
     steps.left -= given - own.left;
@@ -48,10 +48,10 @@ export function* repack(
 const OWN_SHARE = 0.3;
 
 /** Every sheet of the plan by itself, the poorest first. */
-const sheetsOf = (best: Best, kinds: readonly Kind[]): readonly Pattern[] =>
+const sheetsOf = (best: Best, kinds: readonly PieceKind[]): readonly Pattern[] =>
   best.plan
     .flatMap(({ tree, times }) => {
-      const counts = heldBy(tree, kinds);
+      const counts = piecesHeld(tree, kinds);
       const area = counts.reduce((sum, n, k) => sum + n * kinds[k]!.area, 0);
       return Array.from({ length: times }, (): Pattern => ({ tree, counts, area }));
     })

@@ -3,15 +3,15 @@
  * for small jobs all there is.
  */
 import type { InTurns } from '../base/turns';
-import { Best, cutAll, grouped, type Choose, type Sheets } from './layout-best';
+import { Best, cutAll, grouped, type ChoosePattern, type SheetsTaken } from './layout-best';
 import { areaBound, oneKindBound, patternBound, weighedBound } from './layout-bound';
 import { fewestSheets } from './layout-exact';
-import { fillSheet, RULES, type Steps } from './layout-fill';
+import { fillSheet, RULES, type StepBudget } from './layout-fill';
 import { tryMixtures } from './layout-mix';
 import type { Tree } from './layout-tree';
 import { pairsOf } from './layout-shapes';
 import { MOST_REPACKED, repack } from './layout-repack';
-import type { Kind, Room } from './layout-units';
+import type { PieceKind, Cuttable } from './layout-units';
 
 /** Steps allowed, some 40 to 150 ns each on a desk computer: some 300 ms in all where nothing proves that it may stop sooner. */
 const ALLOWED = {
@@ -27,14 +27,14 @@ const ALLOWED = {
 const ANOTHER_SEED = 1001;
 
 export interface Found {
-  readonly plan: readonly Sheets[];
+  readonly plan: readonly SheetsTaken[];
   readonly sheets: number;
   readonly areaBound: number;
   readonly bound: number;
 }
 
 /** `kits` is the number of equal sets that the kinds' counts make up. Every kind must have a way to lie. */
-export function* search(kinds: readonly Kind[], room: Room, kits: number): InTurns<Found> {
+export function* search(kinds: readonly PieceKind[], room: Cuttable, kits: number): InTurns<Found> {
   const least = areaBound(kinds, room);
   let bound = Math.max(least, weighedBound(kinds, room));
   yield;
@@ -62,16 +62,16 @@ export function* search(kinds: readonly Kind[], room: Room, kits: number): InTur
 }
 
 /** Every rule for the whole job, and for a part of the kits whose sheets are then cut several times over. */
-function* tryRules(kinds: readonly Kind[], room: Room, kits: number, best: Best): InTurns<undefined> {
-  const steps: Steps = { left: ALLOWED.rules };
+function* tryRules(kinds: readonly PieceKind[], room: Cuttable, kits: number, best: Best): InTurns<undefined> {
+  const steps: StepBudget = { left: ALLOWED.rules };
   for (let part = kits; part >= 1; part -= 1) {
     if (kits % part > 0) continue;
     const demand = kinds.map(({ count }) => (count / kits) * part);
     for (const rule of RULES) {
       // The first rule always ends, whatever it takes: there must be a plan.
-      const own: Steps = best.sheets === Infinity ? { left: Infinity } : steps;
+      const own: StepBudget = best.sheets === Infinity ? { left: Infinity } : steps;
       if (own.left <= 0) return undefined;
-      const fill: Choose = function* (left) {
+      const fill: ChoosePattern = function* (left) {
         yield;
         return fillSheet(kinds, left, room, rule, own);
       };

@@ -1,15 +1,15 @@
 /** Selections of the pieces, and the smallest rectangles that straight-through cuts can part each from. */
 import type { InTurns } from '../base/turns';
-import type { Steps } from './layout-fill';
-import { fits, type Kind, type Room, type Way } from './layout-units';
+import type { StepBudget } from './layout-fill';
+import { fits, type PieceKind, type Cuttable, type PieceWay } from './layout-units';
 
 /** A rectangle, and the piece or the two halves that make it. */
-export interface Shape {
+export interface Block {
   readonly w: number;
   readonly h: number;
   readonly of:
-    | { readonly k: number; readonly way: Way }
-    | { readonly axis: 'x' | 'y'; readonly first: Shape; readonly second: Shape };
+    | { readonly k: number; readonly way: PieceWay }
+    | { readonly axis: 'x' | 'y'; readonly first: Block; readonly second: Block };
 }
 
 /** Selections as numbers in mixed radix: how many of each kind. */
@@ -25,7 +25,7 @@ export const TURN = 16;
 const MOST_SELECTIONS = 20_000;
 
 /** Undefined when there are too many. */
-export function selectionsOf(kinds: readonly Kind[]): Selections | undefined {
+export function selectionsOf(kinds: readonly PieceKind[]): Selections | undefined {
   const step: number[] = [];
   let size = 1;
   for (const { count } of kinds) {
@@ -55,21 +55,21 @@ export function eachPart(counts: readonly number[], step: readonly number[], see
 }
 
 /** Ways to part all selections in two: what it costs to look at each. */
-export const pairsOf = (kinds: readonly Kind[]): number =>
+export const pairsOf = (kinds: readonly PieceKind[]): number =>
   kinds.reduce((product, { count }) => (product * (count + 1) * (count + 2)) / 2, 0.5);
 
 /** Every selection's smallest rectangles within the room; empty where it does not fit. Undefined when the steps run out. */
 export function* shapesOf(
-  kinds: readonly Kind[],
-  room: Room,
+  kinds: readonly PieceKind[],
+  room: Cuttable,
   all: Selections,
-  steps: Steps,
-): InTurns<Shape[][] | undefined> {
+  steps: StepBudget,
+): InTurns<Block[][] | undefined> {
   if (pairsOf(kinds) > steps.left) return undefined;
-  const shapes: Shape[][] = [[]];
+  const shapes: Block[][] = [[]];
   for (let code = 1; code < all.size; code += 1) {
     const counts = all.counts(code);
-    const found: Shape[] = [];
+    const found: Block[] = [];
     shapes.push(found);
     const area = counts.reduce((sum, n, k) => sum + n * kinds[k]!.area, 0);
     steps.left -= 1;
@@ -98,7 +98,7 @@ export function* shapesOf(
 }
 
 /** Adds a shape unless another is as small both ways, and drops those that it makes needless. */
-function keep(found: Shape[], shape: Shape): void {
+function keep(found: Block[], shape: Block): void {
   if (found.some(({ w, h }) => w <= shape.w && h <= shape.h)) return;
   for (let i = found.length - 1; i >= 0; i -= 1)
     if (found[i]!.w >= shape.w && found[i]!.h >= shape.h) found.splice(i, 1);

@@ -1,9 +1,9 @@
 /** A cutting pattern as a tree of straight-through cuts, and the ways to make one. */
-import { SLACK, type Way } from './layout-units';
+import { SLACK, type PieceWay } from './layout-units';
 
 /** A rectangle is one piece exactly, an offcut, or cut in two at `at` (kerf included) from its left or top edge. */
 export type Tree =
-  | { readonly kind: 'piece'; readonly piece: number; readonly way: Way }
+  | { readonly kind: 'piece'; readonly piece: number; readonly way: PieceWay }
   | { readonly kind: 'offcut' }
   | {
       readonly kind: 'cut';

@@ -32,7 +32,7 @@ export interface SheetPiece {
 }
 
 /** One piece where it lies. `turned`: its height lies along the sheet's width. */
-export interface Placement {
+export interface PlacedPiece {
   /** its row among the pieces asked for */
   readonly piece: number;
   readonly x: number;
@@ -43,20 +43,20 @@ export interface Placement {
 }
 
 /** A rectangle of the sheet and what becomes of it. */
-export interface Part {
+export interface SheetPart {
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly height: number;
   readonly becomes:
-    | { readonly kind: 'piece'; readonly placement: Placement }
+    | { readonly kind: 'piece'; readonly placement: PlacedPiece }
     | { readonly kind: 'offcut' }
     /** cut from edge to edge: 'x' cuts run from top to bottom at these distances from its left edge, 'y' cuts from side to side at these from its top */
     | {
         readonly kind: 'cut';
         readonly axis: 'x' | 'y';
         readonly at: readonly number[];
-        readonly parts: readonly Part[];
+        readonly parts: readonly SheetPart[];
       };
 }
 
@@ -64,8 +64,8 @@ export interface SheetPlan {
   /** how many sheets are cut like this */
   readonly times: number;
   /** the sheet within its trim, and every cut in it */
-  readonly part: Part;
-  readonly placements: readonly Placement[];
+  readonly part: SheetPart;
+  readonly placements: readonly PlacedPiece[];
   /** biggest first, by area; slivers left out */
   readonly offcuts: readonly {
     readonly x: number;

@@ -7,7 +7,7 @@ import {
   readStocks,
   tidyCutPieces,
   tidyStocks,
-  type Stock,
+  type StockRow,
 } from './codec';
 import { parseCutPieces, parseStocks, showCutPieces, showStocks } from './rows';
 import type { LengthUnit } from '../base/length-text';
@@ -74,7 +74,7 @@ export const USUAL_STOCKS = {
   paper: { name: 'paper', widthMm: 500, heightMm: 700, grain: 'long', trimMm: 0 },
   cloth: { name: 'cloth', widthMm: 700, heightMm: 1000, grain: 'long', trimMm: 0 },
   lining: { name: 'lining paper', widthMm: 450, heightMm: 640, grain: 'long', trimMm: 0 },
-} as const satisfies Readonly<Record<string, Stock>>;
+} as const satisfies Readonly<Record<string, StockRow>>;
 export type Material = keyof typeof USUAL_STOCKS;
 
 export interface ToCut extends SheetPiece {
@@ -92,7 +92,7 @@ export function cutPlanFor(
     readonly kits?: number;
     readonly unit?: LengthUnit;
     readonly kerfMm?: number;
-    readonly stocks?: Partial<Readonly<Record<Material, Stock>>>;
+    readonly stocks?: Partial<Readonly<Record<Material, StockRow>>>;
   } = {},
 ): CutPlan {
   if (pieces.length === 0 || pieces.length > MOST_ROWS)

@@ -9,7 +9,7 @@ import {
   tidyName,
   tidyStocks,
   type CutPiece,
-  type Stock,
+  type StockRow,
 } from './codec';
 import { asTyped, parseLength, type LengthUnit } from '../base/length-text';
 import { parseNumber } from '../base/number-text';
@@ -97,10 +97,10 @@ function carried<T>(field: string, kept: T, text: string, most: number): Result<
 }
 
 /** Typed stocks to what a plan keeps. */
-export function parseStocks(typed: string, unit: LengthUnit): Result<readonly Stock[]> {
+export function parseStocks(typed: string, unit: LengthUnit): Result<readonly StockRow[]> {
   const read = new Reader(unit, 'stock', 'sheet');
   const rows = splitStocks(typed).slice(0, MOST_STOCKS);
-  const stocks = rows.map(({ name, wide, high, grain, trim, price }, i): Stock => ({
+  const stocks = rows.map(({ name, wide, high, grain, trim, price }, i): StockRow => ({
     name: tidyName(name),
     widthMm: read.length(i, 'wide', 'The width', wide, CUT_LIMITS.sheet),
     heightMm: read.length(i, 'high', 'The height', high, CUT_LIMITS.sheet),
@@ -134,7 +134,7 @@ export function parseCutPieces(typed: string, unit: LengthUnit): Result<readonly
 }
 
 /** What a plan keeps as a reader would have typed it. */
-export const showStocks = (stocks: readonly Stock[], unit: LengthUnit): string =>
+export const showStocks = (stocks: readonly StockRow[], unit: LengthUnit): string =>
   joinStocks(
     stocks.map(({ name, widthMm, heightMm, grain, trimMm, price }) => ({
       ...{ name, wide: asTyped(widthMm, unit), high: asTyped(heightMm, unit), grain },

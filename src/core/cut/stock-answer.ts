@@ -1,5 +1,5 @@
 /** How one stock of sheets is cut: the layout, and each different sheet with its drawing and its order of cuts. */
-import type { Stock } from './codec';
+import type { StockRow } from './codec';
 import type { SheetDrawing } from './drawing';
 import type { CutStep } from './layout-order';
 import type { SheetLayout, SheetPlan } from './layout-types';
@@ -19,7 +19,7 @@ export interface SheetAnswer {
 }
 
 export interface StockAnswer {
-  readonly stock: Stock;
+  readonly stock: StockRow;
   readonly name: string;
   readonly layout: SheetLayout;
   readonly sheets: readonly SheetAnswer[];

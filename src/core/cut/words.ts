@@ -1,5 +1,5 @@
 /** The cutting answer in sentences. */
-import type { Stock } from './codec';
+import type { StockRow } from './codec';
 import { listed } from './layout-order';
 import type { SheetLayout, SheetPiece } from './layout-types';
 
@@ -33,7 +33,7 @@ function proofWords(answers: readonly Answered[]): string {
 
 /** What to look out for before the knife; `kerf` in words, empty when a cut takes nothing. */
 export function cutWarnings(
-  stocks: readonly Stock[],
+  stocks: readonly StockRow[],
   pieces: readonly (SheetPiece & { readonly stock: number })[],
   kerf: string,
 ): string[] {

@@ -9,7 +9,7 @@ import { FLAT_FIELDS, type FlatPlan } from './plan';
 import { flatAnswerFacts } from './facts';
 import { isPaperBoard } from './plies';
 import { layingCautions } from '../adhesive/hazards';
-import { inOrder, type Caution } from '../safety/hazards';
+import { gravestFirst, type Caution } from '../safety/hazards';
 import { remediesFor, type Remedy } from './remedies';
 import { bowsOf, rollsUp, worseOf, type Bow, type Bows, type Making } from './stages';
 import { ACROSS, bowBrief, bowWords, liesHow, LIES_WORDS, type Lies } from './words';
@@ -59,7 +59,7 @@ export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAns
     lined: making.work.lining !== undefined,
     facts: flatAnswerFacts(plan, making),
     warnings: warningsFor(plan, making, bows),
-    cautions: inOrder([
+    cautions: gravestFirst([
       'valued-original',
       ...layingCautions(catalogue.adhesives.get(plan.adhesive)!, catalogue.substrates.get(plan.board)!, catalogue),
     ]),

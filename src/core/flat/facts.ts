@@ -13,7 +13,7 @@ import {
   MIDDLE,
   STIFFER_ALONG,
   type SheetOnBoard,
-  type Work,
+  type FlatWork,
 } from './plies';
 import { leftPulling, PAPER_OF_WOOD, type Making } from './stages';
 
@@ -86,7 +86,7 @@ const GRAIN_WORDS = {
   none: 'no grain',
 } as const;
 
-function workFacts({ width, height, unit, boardGrain, press }: FlatPlan, { cover, lining, board }: Work): Fact[] {
+function workFacts({ width, height, unit, boardGrain, press }: FlatPlan, { cover, lining, board }: FlatWork): Fact[] {
   const sheet = ({ paper, grain }: SheetOnBoard) =>
     `${paper.name}, ${span(paper.grammage.low, paper.grammage.high, 'g/m²')}, ${GRAIN_WORDS[grain]}`;
   return [

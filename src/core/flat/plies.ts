@@ -39,7 +39,7 @@ export interface SheetOnBoard {
 }
 
 /** The work, its numbers still ranges. */
-export interface Work {
+export interface FlatWork {
   readonly cover: SheetOnBoard;
   readonly lining?: SheetOnBoard;
   readonly board: Substrate;
@@ -53,10 +53,10 @@ const DIMENSIONS = 19;
 let points: Float64Array | undefined;
 
 /** The same draws for every job, so that two of them are compared on the same sheets. */
-export type Draw = { readonly number: number; readonly of: (range: Range, dimension: number) => number };
+export type PlyDraw = { readonly number: number; readonly of: (range: Range, dimension: number) => number };
 
 /** Points spread evenly over what is uncertain of the work; the same for every visitor. */
-export function draws(): readonly Draw[] {
+export function draws(): readonly PlyDraw[] {
   const drawn = (points ??= lowDiscrepancyPoints(DRAWS, DIMENSIONS));
   return Array.from({ length: DRAWS }, (_, number) => ({
     number,
@@ -65,7 +65,7 @@ export function draws(): readonly Draw[] {
 }
 
 /** Everything at the middle of its range; a grain that is not known is taken up the height. */
-export const MIDDLE: Draw = { number: 0, of: (range) => range.middle };
+export const MIDDLE: PlyDraw = { number: 0, of: (range) => range.middle };
 
 /** What a sheet does on this draw: its ply, how far it is soaked, and what soaking leaves of its stiffness. */
 export interface DrawnSheet {
@@ -81,7 +81,7 @@ export interface DrawnWork {
 }
 
 /** One possible version of the work: cover, lining and board within their stated ranges. */
-export function drawWork({ cover, lining, board, boardGrain, water }: Work, draw: Draw): DrawnWork {
+export function drawWork({ cover, lining, board, boardGrain, water }: FlatWork, draw: PlyDraw): DrawnWork {
   const substrate = { sorptivity: draw.of(board.sorptivity, 14) };
   const load = draw.of(water, 16);
   const sheet = ({ paper, grain }: SheetOnBoard, from: number, coin: number): DrawnSheet => {
@@ -112,7 +112,7 @@ export function drawWork({ cover, lining, board, boardGrain, water }: Work, draw
 
 const sameWeight = (a: Paper, b: Paper): boolean => a.grammage.middle === b.grammage.middle;
 
-function boardPly(board: Substrate, grain: Work['boardGrain'], draw: Draw): Omit<GrainedPly, 'moisture'> {
+function boardPly(board: Substrate, grain: FlatWork['boardGrain'], draw: PlyDraw): Omit<GrainedPly, 'moisture'> {
   const modulus = draw.of(board.modulus, 13);
   const growth = isPaperBoard(board) ? draw.of(BOARD_GROWTH, 15) : 0;
   const { along, across } = isPaperBoard(board) ? BOARD_STIFFNESS : { along: 1, across: 1 };
@@ -128,4 +128,4 @@ function boardPly(board: Substrate, grain: Work['boardGrain'], draw: Draw): Omit
 export const isPaperBoard = ({ id }: Substrate): boolean => /board/.test(id);
 
 /** One way on half of the draws and the other way on the rest, each unknown by its own coin. */
-const tossed = ({ number }: Draw, coin: number): Direction => (((number >> coin) & 1) === 0 ? 'height' : 'width');
+const tossed = ({ number }: PlyDraw, coin: number): Direction => (((number >> coin) & 1) === 0 ? 'height' : 'width');

@@ -3,7 +3,7 @@ import { LEFT_AFTER_PRESSING } from '../joint/flatness';
 import { curl, type Direction, type GrainedPly } from '../joint/curl';
 import { equilibriumMoisture } from '../joint/equilibrium-moisture';
 import { around, clamp, type Range } from '../base/quantity';
-import { draws, drawWork, MIDDLE, type Draw, type DrawnSheet, type Work } from './plies';
+import { draws, drawWork, MIDDLE, type PlyDraw, type DrawnSheet, type FlatWork } from './plies';
 
 /** What pressing leaves is itself an estimate, and this is how far it may be out, as a share. Estimate. */
 const LEFT_WITHIN = 1 / 3;
@@ -24,7 +24,7 @@ export interface Room {
 }
 
 export interface Making {
-  readonly work: Work;
+  readonly work: FlatWork;
   /** what it is glued with, in words */
   readonly glue: string;
   readonly room: Room;
@@ -58,7 +58,7 @@ const airChange = ({ celsius, humidity, later }: Room, ofWood: number): number =
 type Heights = Readonly<Record<Direction, number>>;
 
 /** Signed heights of the bow at one stage on one draw, mm. */
-function bowsOn({ work, room, pressHours, widthMm, heightMm }: Making, stage: StageId, draw: Draw): Heights {
+function bowsOn({ work, room, pressHours, widthMm, heightMm }: Making, stage: StageId, draw: PlyDraw): Heights {
   const { cover, lining, board } = drawWork(work, draw);
   const air = stage === 'later' ? airChange(room, draw.of(PAPER_OF_WOOD, 17)) : 0;
   const left = leftPulling(pressHours, draw.of(around(LEFT_AFTER_PRESSING, LEFT_WITHIN, 'estimate'), 18));

@@ -3,7 +3,7 @@ import { asTyped, inUnit, type LengthUnit } from '../base/length-text';
 import { cutText, withMark } from './cut';
 import type { MakePlan } from './fields';
 import type { ProjectId } from './projects';
-import { layOut, type Picture } from './picture';
+import { pictureOf, type Picture } from './picture';
 import { cutSizeOf, type Grain, type MakePiece, type Stock } from './piece';
 import type { MeasureId } from './measures';
 import { makePieces } from './pieces';
@@ -86,7 +86,7 @@ export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
       from: `${STOCK_WORDS[one.stock]}, ${GRAIN_WORDS[one.grain]}`,
     })),
     unitWord: UNIT_WORDS[unit],
-    pictures: SKETCHES[plan.project](plan, m).map((sketch) => layOut(sketch, unit)),
+    pictures: SKETCHES[plan.project](plan, m).map((sketch) => pictureOf(sketch, unit)),
     ...carefully(makeSteps(plan, m)),
     warnings: makeWarnings(plan, m),
     measures: PROJECTS[plan.project].measures

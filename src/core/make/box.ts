@@ -3,10 +3,10 @@ import type { MakePlan } from './fields';
 import type { Measured } from './measures';
 import { allRound, piece, type MakePiece } from './piece';
 import { thicknessOf } from './plan';
-import { lidInside, slipCaseOutside, trayRound, withSlack, type Room, type Tray } from '../base/board-sizes';
+import { lidInside, slipCaseOutside, trayRound, withSlack, type Space, type Tray } from '../base/board-sizes';
 
 /** The room inside a slip case or a tray. */
-export const insideOf = (plan: MakePlan, m: Measured): Room =>
+export const insideOf = (plan: MakePlan, m: Measured): Space =>
   withSlack(
     { width: plan.width, height: plan.height, thickness: thicknessOf(plan) },
     { width: m.slackWidth, height: m.slackHeight, thickness: m.slackThickness },

@@ -9,7 +9,7 @@ import {
   usualJoint,
   usualLidDepth,
   usualSpine,
-  type Room,
+  type Space,
 } from '../base/board-sizes';
 
 export interface Measure {
@@ -108,9 +108,9 @@ export interface ForMeasures {
 }
 
 /** Portfolios take what they hold loosely. Common practice, no source. */
-const PORTFOLIO_SLACK: Room = { width: 4, height: 4, thickness: 2 };
-const NO_SLACK: Room = { width: 0, height: 0, thickness: 0 };
-const SLACKS: Readonly<Record<string, Room>> = {
+const PORTFOLIO_SLACK: Space = { width: 4, height: 4, thickness: 2 };
+const NO_SLACK: Space = { width: 0, height: 0, thickness: 0 };
+const SLACKS: Readonly<Record<string, Space>> = {
   'slip-case': SLIP_CASE_SLACK,
   'lidded-box': BOX_SLACK,
   portfolio: PORTFOLIO_SLACK,

@@ -4,7 +4,7 @@
  */
 import type { LengthUnit } from '../base/length-text';
 import { marked } from './cut';
-import type { Dimension, Point, Shape, Sketch } from './sketch';
+import type { Dimension, SketchPoint, SketchShape, Sketch } from './sketch';
 
 export interface Words {
   readonly x: number;
@@ -17,7 +17,7 @@ export interface Picture {
   readonly title: string;
   readonly width: number;
   readonly height: number;
-  readonly shapes: readonly { readonly look: Shape['look']; readonly d: string }[];
+  readonly shapes: readonly { readonly look: SketchShape['look']; readonly d: string }[];
   /** dimension lines, as one path */
   readonly lines: string;
   readonly figures: readonly Words[];
@@ -64,7 +64,7 @@ function place(dimensions: readonly Dimension[], unit: LengthUnit, at: (mm: numb
 }
 
 /** A sketch as it is drawn: scaled, with its lengths written in this unit. */
-export function layOut(sketch: Sketch, unit: LengthUnit): Picture {
+export function pictureOf(sketch: Sketch, unit: LengthUnit): Picture {
   const points = sketch.shapes.flatMap((shape) => shape.points);
   const [x0, y0] = [Math.min(...points.map(([x]) => x)), Math.min(...points.map(([, y]) => y))];
   const [x1, y1] = [Math.max(...points.map(([x]) => x)), Math.max(...points.map(([, y]) => y))];
@@ -76,7 +76,7 @@ export function layOut(sketch: Sketch, unit: LengthUnit): Picture {
   const [beside, above] = [left(), place(of('top'), unit, (mm) => (mm - x0) * scale)];
   const spare = (WIDTH - 2 * EDGE - beside.deep - (x1 - x0) * scale) / 2;
   const [ox, oy] = [EDGE + Math.max(0, spare) + beside.deep, EDGE + above.deep];
-  const put = ([x, y]: Point): Point => [ox + (x - x0) * scale, oy + (y - y0) * scale];
+  const put = ([x, y]: SketchPoint): SketchPoint => [ox + (x - x0) * scale, oy + (y - y0) * scale];
 
   const labels = sketch.shapes.flatMap((shape) => labelOf(shape, put));
   const figures: Words[] = [
@@ -113,7 +113,7 @@ export function layOut(sketch: Sketch, unit: LengthUnit): Picture {
 }
 
 const short = (value: number): string => String(Number(value.toFixed(1)));
-const pair = ([x, y]: Point): string => `${short(x)} ${short(y)}`;
+const pair = ([x, y]: SketchPoint): string => `${short(x)} ${short(y)}`;
 
 function wordsOf({ title, dimensions, aslant }: Sketch, unit: LengthUnit): string {
   const of = (side: Dimension['side'], level: 0 | 1) =>
@@ -130,7 +130,10 @@ function wordsOf({ title, dimensions, aslant }: Sketch, unit: LengthUnit): strin
 }
 
 /** A dimension line, a tick at each end, and a thread to a figure that had to move outwards. */
-function across({ dimension: { from, to }, line, figure }: Placed, at: (mm: number, out: number) => Point): string {
+function across(
+  { dimension: { from, to }, line, figure }: Placed,
+  at: (mm: number, out: number) => SketchPoint,
+): string {
   const tick = (mm: number) => `M${pair(at(mm, line - 4))}L${pair(at(mm, line + 4))}`;
   const middle = (from + to) / 2;
   const thread = figure > line + 4 ? `M${pair(at(middle, line))}L${pair(at(middle, figure - 1))}` : '';
@@ -138,7 +141,7 @@ function across({ dimension: { from, to }, line, figure }: Placed, at: (mm: numb
 }
 
 /** A label in the middle of its shape, upright where it fits, turned where it fits so, else left to the table. */
-function labelOf({ label, points }: Shape, put: (point: Point) => Point): Words[] {
+function labelOf({ label, points }: SketchShape, put: (point: SketchPoint) => SketchPoint): Words[] {
   if (label === undefined) return [];
   const [[x0, y0], [x1, y1]] = [put(points[0]!), put(points[2]!)];
   const [wide, high, long] = [x1 - x0, y1 - y0, label.length * LETTER];

@@ -5,9 +5,9 @@ import type { MakePlan } from './fields';
 import type { Measured } from './measures';
 import { allRound } from './piece';
 import { thicknessOf } from './plan';
-import { chain, cornerSketch, fold, mitred, rectangle, type Shape, type Sketch } from './sketch';
+import { chain, cornerSketch, fold, mitred, rectangle, type SketchShape, type Sketch } from './sketch';
 
-export type Draw = (plan: MakePlan, m: Measured) => readonly Sketch[];
+export type Sketcher = (plan: MakePlan, m: Measured) => readonly Sketch[];
 
 function caseSketch(plan: MakePlan, m: Measured): Sketch {
   const { board, spine, open } = caseOf(plan, m);
@@ -17,7 +17,7 @@ function caseSketch(plan: MakePlan, m: Measured): Sketch {
   const side = (x: number, width: number, turn: Partial<Sides>) =>
     mitred(x, 0, width, high, { top: t, bottom: t, left: 0, right: 0, ...turn }, m.corner);
   const reach = board.width - m.onBoard;
-  const covering: Shape[] =
+  const covering: SketchShape[] =
     plan.cover === 'full'
       ? [mitred(0, 0, open, high, allRound(t), m.corner)]
       : [
@@ -44,10 +44,10 @@ function caseSketch(plan: MakePlan, m: Measured): Sketch {
 }
 
 /** A case as a sketch: boards, spine and the cover round them. */
-export const notebook: Draw = (plan, m) => [caseSketch(plan, m), cornerSketch(m.turnIn, m.corner)];
+export const notebook: Sketcher = (plan, m) => [caseSketch(plan, m), cornerSketch(m.turnIn, m.corner)];
 
 /** A portfolio as a sketch: two boards, a spine and flaps. */
-export const portfolio: Draw = (plan, m) => {
+export const portfolio: Sketcher = (plan, m) => {
   const [wide, high] = [plan.width + m.slackWidth, plan.height + m.slackHeight];
   const wall = thicknessOf(plan) + m.slackThickness;
   const reach = wall + m.flap;

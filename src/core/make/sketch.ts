@@ -1,11 +1,11 @@
 /** Drawings of a project before they are laid out on a page: shapes and measures in mm, y downwards. */
 import type { Sides } from '../base/piece';
 
-export type Point = readonly [x: number, y: number];
+export type SketchPoint = readonly [x: number, y: number];
 
-export interface Shape {
+export interface SketchShape {
   readonly look: 'cover' | 'board' | 'sheet' | 'fold';
-  readonly points: readonly Point[];
+  readonly points: readonly SketchPoint[];
   readonly label?: string;
 }
 
@@ -19,21 +19,21 @@ export interface Dimension {
 
 export interface Sketch {
   readonly title: string;
-  readonly shapes: readonly Shape[];
+  readonly shapes: readonly SketchShape[];
   readonly dimensions: readonly Dimension[];
   /** a length that lies aslant: a line with its own figure */
-  readonly aslant?: { readonly from: Point; readonly to: Point; readonly mm: number };
+  readonly aslant?: { readonly from: SketchPoint; readonly to: SketchPoint; readonly mm: number };
 }
 
 /** A rectangle of a sketch, mm. */
 export const rectangle = (
-  look: Shape['look'],
+  look: SketchShape['look'],
   x: number,
   y: number,
   width: number,
   height: number,
   label?: string,
-): Shape => ({
+): SketchShape => ({
   look,
   points: [
     [x, y],
@@ -45,7 +45,7 @@ export const rectangle = (
 });
 
 /** A line of a sketch along which something folds, mm. */
-export const fold = (from: Point, to: Point): Shape => ({ look: 'fold', points: [from, to] });
+export const fold = (from: SketchPoint, to: SketchPoint): SketchShape => ({ look: 'fold', points: [from, to] });
 
 /** Measures end to end along one side, from `at`; a length of 0 is passed over. */
 export function chain(side: Dimension['side'], at: number, lengths: readonly number[], level: 0 | 1 = 0): Dimension[] {
@@ -59,14 +59,14 @@ export function chain(side: Dimension['side'], at: number, lengths: readonly num
 }
 
 /** A sheet round a flat of this size at (x, y): turn-ins on each side, mitred `corner` mm from the flat's corners. */
-export function mitred(x: number, y: number, width: number, height: number, turn: Sides, corner: number): Shape {
+export function mitred(x: number, y: number, width: number, height: number, turn: Sides, corner: number): SketchShape {
   // Along an edge a cut at 45° runs √2 times as far as it stands off.
   const off = corner * Math.SQRT2;
-  const at = (cx: number, cy: number, sx: 1 | -1, sy: 1 | -1): Point[] => {
+  const at = (cx: number, cy: number, sx: 1 | -1, sy: 1 | -1): SketchPoint[] => {
     const [tx, ty] = [sx < 0 ? turn.left : turn.right, sy < 0 ? turn.top : turn.bottom];
     if (tx === 0 || ty === 0 || off >= tx + ty) return [[cx + sx * tx, cy + sy * ty]];
-    const along: Point = [cx + sx * (off - ty), cy + sy * ty];
-    const down: Point = [cx + sx * tx, cy + sy * (off - tx)];
+    const along: SketchPoint = [cx + sx * (off - ty), cy + sy * ty];
+    const down: SketchPoint = [cx + sx * tx, cy + sy * (off - tx)];
     // Clockwise from the top left corner.
     return sx * sy > 0 ? [down, along] : [along, down];
   };

@@ -3,11 +3,11 @@ import { stripsOf } from './accordion';
 import { insideOf, lidOf, trayOf } from './box';
 import type { ProjectId } from './projects';
 import { allRound } from './piece';
-import { notebook, portfolio, type Draw } from './sketch-case';
+import { notebook, portfolio, type Sketcher } from './sketch-case';
 import { panelBoard, slipCaseOutside, type Tray } from '../base/board-sizes';
 import { chain, cornerSketch, fold, mitred, rectangle, type Sketch } from './sketch';
 
-const accordion: Draw = (plan, m) => {
+const accordion: Sketcher = (plan, m) => {
   const { panels } = stripsOf(plan, m.tab);
   const [count, tab] = [panels[0]!, panels.length > 1 ? m.tab : 0];
   const board = panelBoard(plan.width, plan.height, m.square);
@@ -47,7 +47,7 @@ const accordion: Draw = (plan, m) => {
   ];
 };
 
-const slipCase: Draw = (plan, m) => {
+const slipCase: Sketcher = (plan, m) => {
   const inside = insideOf(plan, m);
   const { width, height, thickness } = slipCaseOutside(inside, plan.board);
   const [b, t] = [plan.board, m.turnIn];
@@ -107,13 +107,13 @@ function traySketch(title: string, flat: string, { inside, outside }: Tray, boar
   };
 }
 
-const liddedBox: Draw = (plan, m) => [
+const liddedBox: Sketcher = (plan, m) => [
   traySketch('The boards of the tray, laid out as they meet', 'base', trayOf(plan, m), plan.board),
   traySketch('The boards of the lid', 'top', lidOf(plan, m), plan.board),
   cornerSketch(m.turnIn, m.corner),
 ];
 
-export const SKETCHES: Readonly<Record<ProjectId, Draw>> = {
+export const SKETCHES: Readonly<Record<ProjectId, Sketcher>> = {
   notebook,
   accordion,
   'slip-case': slipCase,

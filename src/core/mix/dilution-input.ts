@@ -42,7 +42,7 @@ const problemsOf = (numbers: Partial<Readonly<Record<DilutionField, number>>>): 
     ([field, value]) => dilutionProblem(field, value) ?? [],
   );
 
-export interface Answer<T> {
+export interface DilutionAnswer<T> {
   readonly value: T;
   /** how far the other way of counting per cent would be off, in per cent; only when it matters */
   readonly basesPartBy?: number;
@@ -54,7 +54,7 @@ export function askPowder(ask: {
   batchMillilitres: number;
   basis: StrengthBasis;
   powderDensity: number;
-}): Result<Answer<PowderSolution>> {
+}): Result<DilutionAnswer<PowderSolution>> {
   const { targetPercent, batchMillilitres } = ask;
   const problems = problemsOf({ targetPercent, batchMillilitres });
   if (problems.length > 0) return fail(problems);
@@ -71,7 +71,7 @@ export function askDilution(ask: {
   basis: StrengthBasis;
   /** g/ml of what is in the jar; per cent by volume and by mass are not the same liquid */
   stockDensity: (basis: StrengthBasis) => number;
-}): Result<Answer<Dilution>> {
+}): Result<DilutionAnswer<Dilution>> {
   const { stockPercent, targetPercent, batchMillilitres } = ask;
   const problems = problemsOf({ stockPercent, targetPercent, batchMillilitres });
   if (problems.length > 0) return fail(problems);
@@ -89,7 +89,7 @@ export function askStretch(ask: {
   basis: StrengthBasis;
   /** g/ml of what is in the jar; per cent by volume and by mass are not the same liquid */
   stockDensity: (basis: StrengthBasis) => number;
-}): Result<Answer<Dilution>> {
+}): Result<DilutionAnswer<Dilution>> {
   const { haveMillilitres, fromPercent, toPercent } = ask;
   const problems = problemsOf({ haveMillilitres, stockPercent: fromPercent, targetPercent: toPercent });
   if (problems.length > 0) return fail(problems);

@@ -8,7 +8,7 @@ import { alone, partsForSolids, type Blended } from '../adhesive/blend';
 import type { Step } from '../safety/hazards';
 
 /** What a coat of the mix leaves, and how far the mix goes. */
-export function filmFacts(mixed: Blended, { coat, name }: Technique, millilitres: number): Fact[] {
+export function mixedFilmFacts(mixed: Blended, { coat, name }: Technique, millilitres: number): Fact[] {
   const square = (grams: number) => (millilitres * mixed.density) / grams;
   return [
     {

@@ -3,12 +3,12 @@ import { unknownRecords } from '../link/fields';
 import { durationSpan, figure, withUnit, lowerFirst, formatAmount } from '../base/format';
 import type { MixAnswer } from './answer';
 import { paperInSentence } from '../paper/own-paper';
-import { filmFacts, keeps, reach, stretchSteps } from './reach';
+import { mixedFilmFacts, keeps, reach, stretchSteps } from './reach';
 import { MIX_FIELDS, type MixPlan } from './plan';
 import { batchFor, inJug, onScale, thicknessWords } from './words';
 import type { Catalogue, Technique } from '../records/records';
-import { ingredientsOf } from '../adhesive/hazards';
-import { carefully, inOrder, type Nature } from '../safety/hazards';
+import { everyIngredient } from '../adhesive/hazards';
+import { carefully, gravestFirst, type Nature } from '../safety/hazards';
 import type { SlipReckoner } from './slip';
 import { fail, ok, type InputError, type Result } from '../base/result';
 import { alone, blend, partsForSolids, type Blend, type Blended } from '../adhesive/blend';
@@ -84,12 +84,12 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipR
           ]
         : []),
       keeps(plan.extender),
-      ...filmFacts(mixed, tool, millilitres),
+      ...mixedFilmFacts(mixed, tool, millilitres),
       ...reach(plan, tool, catalogue),
     ],
     warnings: warningsFor(plan, mixed, tool),
     // no dispersion comes undone with water
-    cautions: inOrder(['valued-original', ...cautions]),
+    cautions: gravestFirst(['valued-original', ...cautions]),
     ...(slip && {
       slip: {
         neededSeconds: slip.neededSeconds,
@@ -111,7 +111,7 @@ const nameOf = (id: string, catalogue: Catalogue): string => {
 /** What an ingredient, or all that an adhesive is made of, is. */
 function naturesIn(id: string, catalogue: Catalogue): readonly Nature[] {
   const adhesive = catalogue.adhesives.get(id);
-  const ingredients = adhesive ? ingredientsOf(adhesive, catalogue) : [catalogue.ingredients.get(id)!];
+  const ingredients = adhesive ? everyIngredient(adhesive, catalogue) : [catalogue.ingredients.get(id)!];
   return ingredients.flatMap(({ hazards }) => hazards);
 }
 

@@ -7,7 +7,7 @@
 export const GRAIN_TESTS = ['bend', 'strips', 'damp', 'tear'] as const;
 export type GrainTest = (typeof GRAIN_TESTS)[number];
 /** Along which way of the sheet, as it is held, a test says that the grain runs. */
-export type Seen = 'height' | 'width' | 'unclear' | 'untried';
+export type GrainSeen = 'height' | 'width' | 'unclear' | 'untried';
 export type GrainWay = 'height' | 'width' | 'none';
 
 /**
@@ -38,7 +38,10 @@ export interface GrainFinding {
 }
 
 /** `kind` is how marked the grain of such a paper is; every test is named with what it showed. */
-export function findGrain(seen: Readonly<Record<GrainTest, Seen>>, kind: 'none' | 'weak' | 'marked'): GrainFinding {
+export function findGrain(
+  seen: Readonly<Record<GrainTest, GrainSeen>>,
+  kind: 'none' | 'weak' | 'marked',
+): GrainFinding {
   const without = NO_GRAIN[kind];
   const chances = { height: (1 - without) / 2, width: (1 - without) / 2, none: without };
   for (const test of GRAIN_TESTS) {

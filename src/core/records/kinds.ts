@@ -5,7 +5,7 @@ const among = (called: string, isOne: (id: string, catalogue: Catalogue) => bool
 
 export const PAPER_KIND = among('a paper', (id, { papers }) => papers.has(id));
 export const GROUND = among('what it goes on', (id, { substrates }) => substrates.has(id));
-export const BOARD = among('a board', (id, { substrates }) => substrates.has(id));
+export const BOARD_KIND = among('a board', (id, { substrates }) => substrates.has(id));
 export const TOOL = among('a tool', (id, { techniques }) => techniques.has(id));
 export const ADHESIVE = among('an adhesive', (id, { adhesives }) => adhesives.has(id));
 export const WET_ADHESIVE = among(

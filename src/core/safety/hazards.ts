@@ -126,13 +126,13 @@ export interface Step {
 }
 
 /** Anything that is done to something: steps, and the natures of all that they use. */
-export interface Work {
+export interface WorkDone {
   readonly steps: readonly Omit<Step, 'text'>[];
   readonly natures?: Iterable<Nature>;
 }
 
 /** Cautions that this work calls for, the gravest first, each once. */
-export function cautionsFor(...works: readonly Work[]): readonly Caution[] {
+export function cautionsFor(...works: readonly WorkDone[]): readonly Caution[] {
   const found = new Set<Caution>();
   const add = (cautions: readonly Caution[]) => cautions.forEach((caution) => found.add(caution));
   for (const { steps, natures = [] } of works) {
@@ -143,11 +143,11 @@ export function cautionsFor(...works: readonly Work[]): readonly Caution[] {
     for (const [nature, deed, caution] of BY_BOTH) if (is.has(nature) && deeds.has(deed)) found.add(caution);
     if (steps.some(({ celsius = 0 }) => celsius >= BURNS_FROM)) found.add('hot-liquid');
   }
-  return inOrder(found);
+  return gravestFirst(found);
 }
 
 /** Any number of lists as one, the gravest first; what is in none of ours goes last, as it came. */
-export function inOrder(cautions: Iterable<string>): readonly Caution[] {
+export function gravestFirst(cautions: Iterable<string>): readonly Caution[] {
   const place = (caution: string) => {
     const at = (CAUTIONS as readonly string[]).indexOf(caution);
     return at < 0 ? CAUTIONS.length : at;

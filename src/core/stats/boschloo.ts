@@ -3,7 +3,7 @@ import { mustBeWithin } from '../base/result';
 import { binomialChance } from './distributions';
 import { fisherExact, mustBeCount, SAME, type Alternative } from './fisher-exact';
 
-export interface Tally {
+export interface PassCount {
   readonly passes: number;
   readonly n: number;
 }
@@ -61,7 +61,7 @@ function tableOf(m: number, n: number, alternative: Alternative): readonly Float
  * Published: R. D. Boschloo, Statistica Neerlandica 24 (1970) 1. Whole counts, n 1–200; 'greater' and 'less' are
  * about the first. Returns p in (0, 1]. Throws RangeError outside these.
  */
-export function boschlooExact(first: Tally, second: Tally, alternative: Alternative = 'two-sided'): number {
+export function boschlooExact(first: PassCount, second: PassCount, alternative: Alternative = 'two-sided'): number {
   for (const { passes, n } of [first, second]) {
     mustBeCount('n', n);
     mustBeWithin('n', n, 1, 200);

@@ -5,14 +5,14 @@
  * Published: D. Firth, Biometrika 80 (1993) 27; G. Heinze and M. Schemper, Stat. Med. 21 (2002) 2409.
  */
 
-export interface Point {
+export interface DosePoint {
   readonly x: number;
   /** swatches that passed; halves are allowed */
   readonly passes: number;
   readonly n: number;
 }
 
-export interface Line {
+export interface LogitLine {
   readonly intercept: number;
   readonly slope: number;
 }
@@ -30,7 +30,7 @@ interface Information {
 }
 
 /** About its own centre, so that no two large numbers are taken from each other where the curve is steep. */
-function information(points: readonly Point[], line: Line): Information {
+function information(points: readonly DosePoint[], line: LogitLine): Information {
   let [level, moment] = [0, 0];
   const weights = points.map(({ x, n }) => {
     const p = chanceOf(line.intercept + line.slope * x);
@@ -46,11 +46,11 @@ function information(points: readonly Point[], line: Line): Information {
 }
 
 /** Log likelihood with Firth's penalty; −∞ where the information vanishes. */
-export const penalised = (points: readonly Point[], { intercept, slope }: Line): number =>
+export const penalised = (points: readonly DosePoint[], { intercept, slope }: LogitLine): number =>
   heightOf(points)(intercept, slope);
 
 /** The same for many lines through the same points. */
-function heightOf(points: readonly Point[]): (intercept: number, slope: number) => number {
+function heightOf(points: readonly DosePoint[]): (intercept: number, slope: number) => number {
   const weights = new Float64Array(points.length);
   return (intercept, slope) => {
     let [likelihood, level, moment, spread] = [0, 0, 0, 0];
@@ -75,7 +75,8 @@ function heightOf(points: readonly Point[]): (intercept: number, slope: number) 
 }
 
 /** Are there two different x, so that a slope can be told. */
-export const hasSpread = (points: readonly Point[]): boolean => points.some(({ x, n }) => n > 0 && x !== points[0]!.x);
+export const hasSpread = (points: readonly DosePoint[]): boolean =>
+  points.some(({ x, n }) => n > 0 && x !== points[0]!.x);
 
 /**
  * The penalised estimates: the highest point of the penalised likelihood.
@@ -84,10 +85,10 @@ export const hasSpread = (points: readonly Point[]): boolean => points.some(({ x
  * highest peak is kept. Published: D. Firth, Biometrika 80 (1993) 27; R's brglm and logistf maximise the same. `n`
  * 0 or more, halves allowed in `passes`. Throws RangeError when every x is the same.
  */
-export function firthLine(points: readonly Point[]): Line {
+export function firthLine(points: readonly DosePoint[]): LogitLine {
   if (!hasSpread(points)) throw new RangeError('a slope needs at least two different values of x');
   const xs = [...new Set(points.flatMap(({ x, n }) => (n > 0 ? [x] : [])))].sort((a, b) => a - b);
-  const starts: Line[] = [{ intercept: 0, slope: 0 }];
+  const starts: LogitLine[] = [{ intercept: 0, slope: 0 }];
   xs.slice(1).forEach((x, i) => {
     const [gap, middle] = [x - xs[i]!, (x + xs[i]!) / 2];
     // one in twenty on one side, nineteen in twenty on the other
@@ -102,7 +103,7 @@ export function firthLine(points: readonly Point[]): Line {
 }
 
 /** Steps of Fisher scoring on the modified score, halved whenever they would lower the penalised likelihood. */
-function climb(points: readonly Point[], start: Line): { readonly line: Line; readonly height: number } {
+function climb(points: readonly DosePoint[], start: LogitLine): { readonly line: LogitLine; readonly height: number } {
   let line = start;
   let height = penalised(points, line);
   for (let step = 0; step < 200 && height > -Infinity; step += 1) {
@@ -137,7 +138,7 @@ function climb(points: readonly Point[], start: Line): { readonly line: Line; re
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** Slopes between which every peak of a profile is looked for, in steps of half as much again. */
-function slopesFor(points: readonly Point[]): readonly number[] {
+function slopesFor(points: readonly DosePoint[]): readonly number[] {
   const xs = [...new Set(points.map(({ x }) => x))].sort((a, b) => a - b);
   const gaps = xs.slice(1).map((x, i) => x - xs[i]!);
   const [least, most] = [0.1 / (xs.at(-1)! - xs[0]!), 20 / Math.min(...gaps)];
@@ -151,7 +152,7 @@ function slopesFor(points: readonly Point[]): readonly number[] {
  * coarse steps, since there may be two peaks, and the best closed in on by golden section. `points` as for
  * `firthLine`. Published: Heinze and Schemper 2002 (above), for intervals from it.
  */
-export function profileOf(points: readonly Point[]): (x: number, logit: number) => number {
+export function profileOf(points: readonly DosePoint[]): (x: number, logit: number) => number {
   const slopes = slopesFor(points);
   const height = heightOf(points);
   return (x, logit) => {

@@ -2,7 +2,7 @@
 import { mustBeWithin } from '../base/result';
 import { logChoose } from './distributions';
 
-export type Table = readonly [readonly [number, number], readonly [number, number]];
+export type TwoByTwo = readonly [readonly [number, number], readonly [number, number]];
 export type Alternative = 'two-sided' | 'greater' | 'less';
 
 /** Guards a count: a whole number from 0 to 10 000. Throws RangeError otherwise. */
@@ -23,7 +23,7 @@ export const SAME = 1 + 1e-7;
  * tables no likelier than the one seen, as R's fisher.test; 'greater' and 'less' are about a. Counts whole,
  * 0–10 000. Returns p in (0, 1]. Throws RangeError outside these.
  */
-export function fisherExact(table: Table, alternative: Alternative = 'two-sided'): number {
+export function fisherExact(table: TwoByTwo, alternative: Alternative = 'two-sided'): number {
   const [[a, b], [c, d]] = table;
   for (const [name, value] of Object.entries({ a, b, c, d })) mustBeCount(name, value);
   const [row, column, all] = [a + b, a + c, a + b + c + d];

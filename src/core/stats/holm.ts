@@ -1,7 +1,7 @@
 /** Many claims on one page, held together so that luck alone seldom makes even one of them. */
 import { mustBeWithin } from '../base/result';
 
-export interface Claim {
+export interface TestedClaim {
   /** of its own test, 0–1 */
   readonly p: number;
   /** the smallest p that test could have given; 0 where that is not known, and the claim always counts */
@@ -23,7 +23,7 @@ const SAME = 1 + 1e-9;
  * Published: S. Holm, Scand. J. Stat. 6 (1979) 65; R. E. Tarone, Biometrics 46 (1990) 515. Throws RangeError unless
  * every p is from 0 to 1 and no least above its p.
  */
-export function holmTarone(claims: readonly Claim[]): readonly number[] {
+export function holmTarone(claims: readonly TestedClaim[]): readonly number[] {
   for (const { p, least } of claims) {
     mustBeWithin('p', p, 0, 1);
     mustBeWithin('least', least, 0, p * SAME);

@@ -2,7 +2,7 @@
 import { mustBePositive, mustBeWithin } from '../base/result';
 import { atOnce, type InTurns } from '../base/turns';
 import { zFor } from './distributions';
-import { chanceOf, firthLine, hasSpread, penalised, profileOf, type Point } from './firth';
+import { chanceOf, firthLine, hasSpread, penalised, profileOf, type DosePoint } from './firth';
 
 export interface Observation {
   /** g/m² */
@@ -47,7 +47,7 @@ const MOST_LOGIT = 40;
  * grammage is above 0, counts are sound and two grammages differ.
  */
 export function* thresholdInTurns(observations: readonly Observation[], confidence = 0.95): InTurns<PassThreshold> {
-  const points: readonly Point[] = observations.map(({ grammage, passes, n = 1 }) => {
+  const points: readonly DosePoint[] = observations.map(({ grammage, passes, n = 1 }) => {
     mustBePositive('grammage', grammage);
     mustBeWithin('n', n, 1, 100_000);
     mustBeWithin('passes', Number(passes), 0, n);

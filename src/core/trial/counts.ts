@@ -2,7 +2,7 @@
 import { isDone, type Trial, type TrialPaper } from './record';
 
 /** A paper with its weight: "lokta, 55 g/m²". */
-export const paperName = ({ name, grammage }: TrialPaper): string =>
+export const paperWithWeight = ({ name, grammage }: TrialPaper): string =>
   grammage === undefined ? name : `${name}, ${Number(grammage.toPrecision(4))}\u00a0g/m²`;
 
 /** An adhesive by its own name, and by its name on the shelf where that is another: ["Old pot", "EVA dispersion"]. */

@@ -7,7 +7,7 @@ import {
   own,
   readConditions,
   readGlue,
-  readPaper,
+  readTrialPaper,
   readQuestion,
   readSwatch,
   type Loose,
@@ -15,7 +15,7 @@ import {
 import { TRIAL_LIMITS, TRIAL_VERSION, type Trial } from './record';
 import { lineOf } from './text';
 
-export type Parsed =
+export type ParsedTrial =
   | { readonly ok: true; readonly trial: Trial; readonly notes: readonly string[] }
   | { readonly ok: false; readonly problems: readonly string[] };
 
@@ -49,7 +49,7 @@ function doubted(glue: unknown): unknown {
 }
 
 /** Reads a trial. Parts that cannot be used are left out and named in `notes`; without papers, adhesives or questions there is none. */
-export function parseTrial(value: unknown): Parsed {
+export function parseTrial(value: unknown): ParsedTrial {
   if (!isObject(value)) return { ok: false, problems: ['This is not a trial: it holds no record.'] };
   const version = own(value, 'version') ?? 0;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 0)
@@ -61,7 +61,7 @@ export function parseTrial(value: unknown): Parsed {
     };
   const record = MIGRATIONS.slice(version).reduce((old, step) => step(old), value);
   const notes: string[] = [];
-  const papers = readList(own(record, 'papers'), TRIAL_LIMITS.papers, 'papers', readPaper, notes);
+  const papers = readList(own(record, 'papers'), TRIAL_LIMITS.papers, 'papers', readTrialPaper, notes);
   const glues = readList(own(record, 'glues'), TRIAL_LIMITS.glues, 'adhesives', readGlue, notes);
   const questions = readList(own(record, 'questions'), TRIAL_LIMITS.questions, 'questions', readQuestion, notes);
   const missing = [

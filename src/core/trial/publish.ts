@@ -2,7 +2,7 @@
 import { cellsOf } from './analysis';
 import { COLUMNS, type ColumnKey } from './columns';
 import { nameIn, outcomeOf, type Trial } from './record';
-import { paperName } from './counts';
+import { paperWithWeight } from './counts';
 import type { TrialSummary } from './summary';
 import { csvCell, escapeHtml, escapeMarkdown } from './text';
 import { cellWords, percent, standingOf } from './words';
@@ -50,7 +50,7 @@ export function markdownTable(trial: Trial, question: string): readonly string[]
     row(['---', ...trial.glues.map(() => '---')]),
     ...trial.papers.map((paper) =>
       row([
-        escapeMarkdown(paperName(paper)),
+        escapeMarkdown(paperWithWeight(paper)),
         ...cells
           .filter((cell) => cell.paper === paper.id)
           .map(({ passes, n, interval }) =>
@@ -80,7 +80,7 @@ export function trialHtml(
     const head = trial.glues.map(({ name }) => `<th scope="col">${text(name)}</th>`).join('');
     const rows = trial.papers.map((paper) => {
       const own = cells.filter((cell) => cell.paper === paper.id);
-      return `<tr><th scope="row">${text(paperName(paper))}</th>${own.map((cell) => `<td>${text(standingOf(cell))}<small>${text(cellWords(cell))}</small></td>`).join('')}</tr>`;
+      return `<tr><th scope="row">${text(paperWithWeight(paper))}</th>${own.map((cell) => `<td>${text(standingOf(cell))}<small>${text(cellWords(cell))}</small></td>`).join('')}</tr>`;
     });
     const criterion = question.criterion && `<p>${text(question.criterion)}</p>\n`;
     return `<h2>${text(question.text)}</h2>\n${criterion}<div class="box"><table><thead><tr><th scope="col">Paper</th>${head}</tr></thead>\n<tbody>${rows.join('\n')}</tbody></table></div>\n<ul>${takeaways.map((one) => `<li>${text(one)}</li>`).join('\n')}</ul>`;

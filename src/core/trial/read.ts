@@ -35,7 +35,7 @@ export function numberIn(value: unknown, { low, high }: { low: number; high: num
 }
 
 /** A paper of a trial from a file, or undefined where it is none. */
-export function readPaper(one: Loose): TrialPaper | undefined {
+export function readTrialPaper(one: Loose): TrialPaper | undefined {
   const [id, name, family] = [
     idIn(own(one, 'id')),
     lineOf(own(one, 'name'), TRIAL_LIMITS.name),

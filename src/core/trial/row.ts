@@ -13,7 +13,7 @@ export interface RowProblem {
 }
 
 /** What the rows read so far have brought, and where complaints go. */
-export interface Bench {
+export interface RowsSoFar {
   readonly papers: Map<string, TrialPaper>;
   readonly glues: Map<string, TrialGlue>;
   readonly numbers: Set<number>;
@@ -23,7 +23,7 @@ export interface Bench {
 }
 
 /** The swatch of one row; undefined, with a complaint, when its paper or adhesive is missing. */
-export function readRow(row: readonly string[], line: number, columns: Columns, bench: Bench): Swatch | undefined {
+export function readRow(row: readonly string[], line: number, columns: Columns, bench: RowsSoFar): Swatch | undefined {
   const { headings, place, asked } = columns;
   const cell = (key: ColumnKey) => row[place.get(key) ?? -1] ?? '';
   const complain = (message: string, column?: number) =>
@@ -111,7 +111,7 @@ export function wholeIn(cell: string): number | undefined {
   return Number.isInteger(value) ? value : undefined;
 }
 
-function nextFree({ numbers, wished }: Bench): number {
+function nextFree({ numbers, wished }: RowsSoFar): number {
   let number = numbers.size + 1;
   while (numbers.has(number) || wished.has(number)) number += 1;
   return number;

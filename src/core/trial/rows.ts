@@ -4,7 +4,7 @@
  */
 import { columnsOf, headingsOf } from './columns';
 import { TRIAL_LIMITS, TRIAL_VERSION, type Trial } from './record';
-import { readRow, wholeIn, type Bench, type RowProblem } from './row';
+import { readRow, wholeIn, type RowsSoFar, type RowProblem } from './row';
 import { lineOf, unguarded } from './text';
 
 export interface FromRows {
@@ -29,7 +29,7 @@ export function trialFromRows(
     .map((row) => headings.map((_, i) => lineOf(unguarded(row[i] ?? ''), TRIAL_LIMITS.note)));
   const columns = columnsOf(headings, body);
   const numbered = columns.place.get('number');
-  const bench: Bench = {
+  const bench: RowsSoFar = {
     papers: new Map(),
     glues: new Map(),
     numbers: new Set(),

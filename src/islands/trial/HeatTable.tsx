@@ -1,5 +1,5 @@
 /** Papers down, adhesives across: how each pairing stands, in a word, a pattern and its counts. */
-import { paperName } from '../../core/trial/counts';
+import { paperWithWeight } from '../../core/trial/counts';
 import type { Cell } from '../../core/trial/analysis';
 import type { Trial } from '../../core/trial/record';
 import { percent, standingOf } from '../../core/trial/words';
@@ -34,7 +34,7 @@ export function HeatTable({ trial, cells, question }: Props) {
           <tbody>
             {trial.papers.map((paper) => (
               <tr key={paper.id}>
-                <th scope="row">{paperName(paper)}</th>
+                <th scope="row">{paperWithWeight(paper)}</th>
                 {cells
                   .filter((cell) => cell.paper === paper.id)
                   .map((cell) => (

@@ -1,7 +1,7 @@
 /** One trial that was read in: what is in it, and where it should go. */
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
-import { count, doneCount, paperName } from '../../core/trial/counts';
+import { count, doneCount, paperWithWeight } from '../../core/trial/counts';
 import { conflictName, mergeTrials, type Merged } from '../../core/trial/merge';
 import { nameIn, outcomeOf, type Trial } from '../../core/trial/record';
 import type { TrialShelf } from '../../stores/trial/shelf';
@@ -66,7 +66,7 @@ export function Incoming({ trial, shelf, onSettled }: Props) {
               return (
                 <tr key={swatch.number}>
                   <th scope="row">{swatch.number}</th>
-                  <td>{paper && paperName(paper)}</td>
+                  <td>{paper && paperWithWeight(paper)}</td>
                   <td>{nameIn(trial.glues, swatch.glue)}</td>
                   <td>{swatch.hold}</td>
                   {trial.questions.map(({ id }) => (

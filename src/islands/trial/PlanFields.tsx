@@ -2,7 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { STANDARD_QUESTIONS } from '../../core/trial/design';
 import { TRIAL_LIMITS } from '../../core/trial/record';
-import type { PlanStore } from '../../stores/trial/plan';
+import type { TrialPlanStore } from '../../stores/trial/plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
 import { changed, without } from '../parts/rows';
@@ -10,7 +10,7 @@ import { TextField } from '../parts/TextField';
 import { useProblem } from './PlanLists';
 
 interface Props {
-  readonly store: PlanStore;
+  readonly store: TrialPlanStore;
 }
 
 export function BenchFields({ store, substrates }: Props & { readonly substrates: readonly Option[] }) {

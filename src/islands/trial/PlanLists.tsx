@@ -2,19 +2,25 @@
 import { useStore } from '@nanostores/preact';
 import { asPaperText, NO_GLUE, NO_PAPER, type PaperText } from '../../core/trial/plan-text';
 import { TRIAL_LIMITS } from '../../core/trial/record';
-import type { PlanStore } from '../../stores/trial/plan';
+import type { TrialPlanStore } from '../../stores/trial/plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
 import { changed, without } from '../parts/rows';
 import { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { TextField } from '../parts/TextField';
 
-export function useProblem(store: PlanStore): (field: string) => string | undefined {
+export function useProblem(store: TrialPlanStore): (field: string) => string | undefined {
   const problems = useStore(store.$problems);
   return (field) => problems.find((problem) => problem.field === field)?.message;
 }
 
-export function PaperFields({ store, families }: { readonly store: PlanStore; readonly families: readonly Option[] }) {
+export function PaperFields({
+  store,
+  families,
+}: {
+  readonly store: TrialPlanStore;
+  readonly families: readonly Option[];
+}) {
   const { papers } = useStore(store.$text);
   const error = useProblem(store);
   const set = (place: number, part: Partial<PaperText>) => store.set('papers', changed(papers, place, part));
@@ -81,7 +87,13 @@ export function PaperFields({ store, families }: { readonly store: PlanStore; re
   );
 }
 
-export function GlueFields({ store, adhesives }: { readonly store: PlanStore; readonly adhesives: readonly Option[] }) {
+export function GlueFields({
+  store,
+  adhesives,
+}: {
+  readonly store: TrialPlanStore;
+  readonly adhesives: readonly Option[];
+}) {
   const { glues } = useStore(store.$text);
   const error = useProblem(store);
   return (

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { TRIAL_LIMITS, type Trial } from '../../core/trial/record';
 import { doneCount } from '../../core/trial/counts';
-import type { ReadIn as Read } from '../../stores/trial/files';
+import type { FileReading as Read } from '../../stores/trial/files';
 import type { TrialShelf } from '../../stores/trial/shelf';
 import { Incoming } from './Incoming';
 

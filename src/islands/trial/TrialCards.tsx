@@ -3,7 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { useMemo, useState } from 'preact/hooks';
 import { keepUnits } from '../../core/base/format';
 import { BOARD_MARGIN_MM } from '../../core/trial/amounts';
-import { paperName } from '../../core/trial/counts';
+import { paperWithWeight } from '../../core/trial/counts';
 import type { Trial } from '../../core/trial/record';
 import { openShelf } from '../../stores/trial/shelf';
 import type { Option } from '../parts/Field';
@@ -65,7 +65,7 @@ export default function TrialCards({ demo, adhesives }: Props) {
               return (
                 <li class="card" key={swatch.number}>
                   <span class="card-number">{swatch.number}</span>
-                  <span>{paper ? paperName(paper) : swatch.paper}</span>
+                  <span>{paper ? paperWithWeight(paper) : swatch.paper}</span>
                   <span>
                     <strong>
                       <GlueName trial={trial} glue={swatch.glue} shelf={adhesives} />
@@ -106,7 +106,7 @@ function CuttingList({ trial }: { readonly trial: Trial }) {
       <ul>
         {papers.map((paper) => (
           <li key={paper.id}>
-            {paperName(paper)}: {swatches.filter((swatch) => swatch.paper === paper.id).length} pieces of{' '}
+            {paperWithWeight(paper)}: {swatches.filter((swatch) => swatch.paper === paper.id).length} pieces of{' '}
             {keepUnits(`${widthMm} × ${heightMm} mm, grain along the ${heightMm} mm`)}
           </li>
         ))}

@@ -6,7 +6,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Range } from '../../core/base/quantity';
 import { DEFAULT_PLAN } from '../../core/trial/plan-text';
-import { createPlan } from '../../stores/trial/plan';
+import { createTrialPlan } from '../../stores/trial/plan';
 import { preparePower } from '../../stores/trial/plan-power';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
@@ -32,7 +32,7 @@ const nameIn = (adhesives: readonly Option[]) => (record: string) =>
   adhesives.find(({ value }) => value === record)?.text ?? '';
 
 export default function TrialPlan({ families, adhesives, substrates, coat, runAt }: Props) {
-  const store = useMemo(() => createPlan(DEFAULT_PLAN, nameIn(adhesives)), []);
+  const store = useMemo(() => createTrialPlan(DEFAULT_PLAN, nameIn(adhesives)), []);
   const shelf = useMemo(openShelf, []);
   const problems = useStore(store.$problems);
   const plan = useStore(store.$plan);

@@ -4,7 +4,7 @@
  */
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
-import { doneCount, paperName } from '../../core/trial/counts';
+import { doneCount, paperWithWeight } from '../../core/trial/counts';
 import { createRun } from '../../stores/trial/run';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
@@ -91,7 +91,7 @@ function Bench({ id, readAt, cardsAt, adhesives }: Props & { readonly id: string
       <dl class="run-what">
         <div>
           <dt>Paper</dt>
-          <dd>{paper ? paperName(paper) : swatch.paper}</dd>
+          <dd>{paper ? paperWithWeight(paper) : swatch.paper}</dd>
         </div>
         <div>
           <dt>Adhesive</dt>

@@ -3,7 +3,7 @@ import { parseTrial } from '../../core/trial/parse';
 import { TRIAL_FORMAT, TRIAL_LIMITS, type Trial } from '../../core/trial/record';
 import { trialFromRows, type FromRows } from '../../core/trial/rows';
 
-export interface ReadIn {
+export interface FileReading {
   readonly trials: readonly Trial[];
   /** what was left out or could not be read, in words */
   readonly notes: readonly string[];
@@ -20,7 +20,7 @@ export const trialsJson = (trials: readonly Trial[]): string =>
 export async function readIn(
   text: string,
   info: { readonly name: string; readonly by: string; readonly now: string },
-): Promise<ReadIn> {
+): Promise<FileReading> {
   if (text.length > TRIAL_LIMITS.file)
     return {
       trials: [],
@@ -31,7 +31,7 @@ export async function readIn(
   return /^[[{]/.test(tidy) ? fromJson(tidy) : fromCsv(tidy, info);
 }
 
-function fromJson(text: string): ReadIn {
+function fromJson(text: string): FileReading {
   let value: unknown;
   try {
     value = JSON.parse(text);
@@ -50,7 +50,10 @@ function fromJson(text: string): ReadIn {
   };
 }
 
-async function fromCsv(text: string, { name, by, now }: { name: string; by: string; now: string }): Promise<ReadIn> {
+async function fromCsv(
+  text: string,
+  { name, by, now }: { name: string; by: string; now: string },
+): Promise<FileReading> {
   const { default: Papa } = await import('papaparse');
   const { data } = Papa.parse<string[]>(text, { skipEmptyLines: 'greedy', preview: TRIAL_LIMITS.swatches + 2 });
   const found: FromRows = trialFromRows(data, { id: newId(), name, by, createdAt: now });
@@ -77,8 +80,11 @@ export async function linkTail(trial: Trial): Promise<string | undefined> {
 }
 
 /** The trial in such a tail. Never throws; a tail that would unfold without end is cut short. */
-export async function fromLinkTail(tail: string): Promise<ReadIn> {
-  const broken: ReadIn = { trials: [], notes: ['The trial in this link is cut off or damaged. Ask for it again.'] };
+export async function fromLinkTail(tail: string): Promise<FileReading> {
+  const broken: FileReading = {
+    trials: [],
+    notes: ['The trial in this link is cut off or damaged. Ask for it again.'],
+  };
   if (!tail.startsWith('t1.') || tail.length > 4 * LONGEST_LINK) return broken;
   try {
     const packed = Uint8Array.from(atob(tail.slice(3).replace(/-/g, '+').replace(/_/g, '/')), (letter) =>

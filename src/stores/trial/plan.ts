@@ -7,7 +7,7 @@ import type { Trial } from '../../core/trial/record';
 
 const DRAFT_KEY = 'open-time:plan';
 
-export interface PlanStore {
+export interface TrialPlanStore {
   readonly $text: ReadableAtom<PlanText>;
   readonly $problems: ReadableAtom<readonly InputError[]>;
   /** the last plan that made sense */
@@ -24,7 +24,7 @@ export interface PlanStore {
 }
 
 /** `nameOf`: what the shelf calls a record, '' for none. */
-export function createPlan(start: PlanText, nameOf: (record: string) => string): PlanStore {
+export function createTrialPlan(start: PlanText, nameOf: (record: string) => string): TrialPlanStore {
   const $text = atom<PlanText>(start);
   const $seed = atom(1);
   const $made = computed([$text, $seed], planOf);
@@ -40,7 +40,7 @@ export function createPlan(start: PlanText, nameOf: (record: string) => string):
       // A draft that cannot be kept is still on the screen.
     }
   };
-  const set: PlanStore['set'] = (field, value) => {
+  const set: TrialPlanStore['set'] = (field, value) => {
     $text.set({ ...$text.get(), [field]: value });
     keep();
   };

@@ -1,7 +1,7 @@
 /** A mix is worked out from its parts: it lies between them, and what is nested comes to the same as what is flat. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ingredientsOf, liquidOf } from '../../../src/core/adhesive/liquid';
+import { ingredientGrams, liquidOf } from '../../../src/core/adhesive/liquid';
 import type { Catalogue, WetAdhesive } from '../../../src/core/records/records';
 import { catalogue } from '../../../src/data/catalogue';
 
@@ -70,7 +70,7 @@ describe('a recipe of recipes is the recipe written out', () => {
     for (const adhesive of catalogue.adhesives.values()) {
       if (adhesive.form !== 'wet') continue;
       const asked = adhesive.parts.reduce((sum, { parts }) => sum + parts, 0);
-      const inPot = ingredientsOf(adhesive, catalogue);
+      const inPot = ingredientGrams(adhesive, catalogue);
       const amount = inPot.reduce(
         (sum, { part }) => sum + (adhesive.by === 'mass' ? part.grams : part.grams / part.density),
         0,

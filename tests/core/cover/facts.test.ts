@@ -1,6 +1,6 @@
 /** The figures beside a coverage, on a square metre of round numbers. */
 import { describe, expect, it } from 'vitest';
-import { classFacts, filmFacts } from '../../../src/core/cover/facts';
+import { classFacts, coverageFacts } from '../../../src/core/cover/facts';
 import { DEFAULT_COVER, type CoverPlan } from '../../../src/core/cover/plan';
 import type { Coverage } from '../../../src/core/adhesive/coverage';
 import type { Liquid } from '../../../src/core/adhesive/liquid';
@@ -19,7 +19,7 @@ const COVERAGE = {
 const plainly = (text = '') => text.replaceAll('\u00a0', ' ');
 const film = (change: Partial<Record<keyof Coverage, unknown>> = {}, coat = range(40, 80)) =>
   Object.fromEntries(
-    filmFacts({ ...COVERAGE, ...change } as Coverage, coat, { density: 1.2 } as Liquid).map((fact) => [
+    coverageFacts({ ...COVERAGE, ...change } as Coverage, coat, { density: 1.2 } as Liquid).map((fact) => [
       fact.label,
       `${plainly(fact.value)} | ${plainly(fact.note)}`,
     ]),

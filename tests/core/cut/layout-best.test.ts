@@ -1,7 +1,7 @@
 /** The fewest sheets for small jobs, against counts by hand. */
 import { describe, expect, it } from 'vitest';
 import { atOnce } from '../../../src/core/base/turns';
-import { heldBy } from '../../../src/core/cut/layout-bound';
+import { piecesHeld } from '../../../src/core/cut/layout-bound';
 import { fewestSheets, mostWorth } from '../../../src/core/cut/layout-exact';
 import { bestPattern, tableOf } from '../../../src/core/cut/layout-pattern';
 import { eachPart, selectionsOf, shapesOf } from '../../../src/core/cut/layout-shapes';
@@ -28,9 +28,9 @@ describe('the best of one sheet', () => {
     const table = tableOf(all, room)!;
     const found = (worth: number[]) => bestPattern(all, worth, room, table, { left: 1e7 })!;
     expect(found([1, 1]).worth).toBe(4);
-    expect(heldBy(found([1, 1]).tree, all)).toEqual([4, 0]);
+    expect(piecesHeld(found([1, 1]).tree, all)).toEqual([4, 0]);
     expect(found([1, 3]).worth).toBe(9);
-    expect(heldBy(found([1, 3]).tree, all)).toEqual([0, 3]);
+    expect(piecesHeld(found([1, 3]).tree, all)).toEqual([0, 3]);
     // 50 high of quarters and one strip of 30: 2 + 5 is less than three strips; strips of 2.5 and two quarters of 3: 6 + 2.5
     expect(found([3, 2.5]).worth).toBe(12);
     expect(found([0, 0]).worth).toBe(0);
@@ -92,10 +92,10 @@ describe('the best of one sheet', () => {
     const all = kinds(up(60, 60, 2), up(40, 100, 2), up(60, 40, 2));
     const found = atOnce(fewestSheets(all, room, { left: 1e6 }))!;
     expect(found).toHaveLength(2);
-    const held = found.map(({ tree }) => heldBy(tree, all));
+    const held = found.map(({ tree }) => piecesHeld(tree, all));
     expect(held[0]!.map((n, k) => n + held[1]![k]!)).toEqual([2, 2, 2]);
     for (const { counts, area, tree } of found) {
-      expect(heldBy(tree, all)).toEqual(counts);
+      expect(piecesHeld(tree, all)).toEqual(counts);
       expect(area).toBe(counts.reduce((sum, n, k) => sum + n * all[k]!.area, 0));
     }
     expect(mostWorth(all, [5, 1, 1], room, { left: 1e6 })).toBe(7);

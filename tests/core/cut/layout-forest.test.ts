@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { atOnce } from '../../../src/core/base/turns';
 import { Best, grouped } from '../../../src/core/cut/layout-best';
-import { heldBy } from '../../../src/core/cut/layout-bound';
+import { piecesHeld } from '../../../src/core/cut/layout-bound';
 import { packInto } from '../../../src/core/cut/layout-forest';
 import { sheetPlan } from '../../../src/core/cut/layout-parts';
 import { repack } from '../../../src/core/cut/layout-repack';
@@ -31,7 +31,7 @@ function faults(stock: StockSheet, pieces: readonly SheetPiece[], patterns: read
   const kinds = kindsOf(pieces, stock, 1);
   const cut = pieces.map(() => 0);
   const found = patterns.flatMap(({ tree, counts, area }) => {
-    const held = heldBy(tree, kinds);
+    const held = piecesHeld(tree, kinds);
     held.forEach((n, k) => (cut[k]! += n));
     return [
       ...faultsOf(sheetPlan({ tree, times: 1 }, pieces, stock).placements, stock, pieces),
@@ -140,7 +140,7 @@ describe('the poorest sheets of a plan', () => {
     expect(best.sheets).toBe(5);
     atOnce(repack(kinds, room, 2, best, { left: 1e6 }));
     expect(best.sheets).toBe(2);
-    const cut = best.plan.flatMap(({ tree, times }) => Array.from({ length: times }, () => heldBy(tree, kinds)));
+    const cut = best.plan.flatMap(({ tree, times }) => Array.from({ length: times }, () => piecesHeld(tree, kinds)));
     expect(kinds.map((_, k) => cut.reduce((sum, held) => sum + held[k]!, 0))).toEqual([1, 1, 1, 1, 1]);
   });
   test('are left alone where nothing is to be gained, or no steps are left', () => {

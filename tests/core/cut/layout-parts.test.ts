@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cutOrder, listed } from '../../../src/core/cut/layout-order';
 import { sheetPlan } from '../../../src/core/cut/layout-parts';
 import { OFFCUT, type Tree } from '../../../src/core/cut/layout-tree';
-import type { Part, PieceGrain, SheetPiece, SheetPlan, StockSheet } from '../../../src/core/cut/layout-types';
+import type { SheetPart, PieceGrain, SheetPiece, SheetPlan, StockSheet } from '../../../src/core/cut/layout-types';
 const piece = (widthMm: number, heightMm: number, count = 1, grain: PieceGrain = 'either', name = ''): SheetPiece => ({
   ...{ name, widthMm, heightMm, count, grain },
 });
@@ -59,18 +59,18 @@ describe('parts and cuts', () => {
     expect(plan.placements).toEqual([{ piece: 1, x: 5, y: 5, width: 60, height: 40, turned: true }]);
   });
 
-  const at = (x: number, y: number, width: number, height: number, becomes: Part['becomes']): Part => ({
+  const at = (x: number, y: number, width: number, height: number, becomes: SheetPart['becomes']): SheetPart => ({
     x,
     y,
     width,
     height,
     becomes,
   });
-  const placed = (which: number): Part['becomes'] => ({
+  const placed = (which: number): SheetPart['becomes'] => ({
     kind: 'piece',
     placement: { piece: which, x: 0, y: 0, width: 0, height: 0, turned: false },
   });
-  const told = (part: Part) => cutOrder({ part } as SheetPlan, (which) => String(which + 1), 'mm');
+  const told = (part: SheetPart) => cutOrder({ part } as SheetPlan, (which) => String(which + 1), 'mm');
   it('parts that are alike are cut alike, in one step for all of them', () => {
     const strip = (x: number) =>
       at(x, 0, 50, 100, {

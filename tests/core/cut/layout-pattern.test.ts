@@ -1,8 +1,8 @@
 /** The best pattern for one sheet. */
 import { describe, expect, it } from 'vitest';
 import { atOnce } from '../../../src/core/base/turns';
-import { Best, cutAll, type Sheets } from '../../../src/core/cut/layout-best';
-import { heldBy } from '../../../src/core/cut/layout-bound';
+import { Best, cutAll, type SheetsTaken } from '../../../src/core/cut/layout-best';
+import { piecesHeld } from '../../../src/core/cut/layout-bound';
 import { OFFCUT, treeText, within, type Tree } from '../../../src/core/cut/layout-tree';
 import type { PieceGrain, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
 import { kindsOf } from '../../../src/core/cut/layout-units';
@@ -44,7 +44,7 @@ describe('patterns', () => {
   });
   it('hold so many of each', () => {
     const tree = cut('x', 30, leaf(0, 30, 20), cut('y', 20, leaf(1, 20, 20), cut('y', 20, leaf(0, 30, 20), OFFCUT)));
-    expect(heldBy(tree, kinds(piece(30, 20, 9), piece(20, 20, 9), piece(5, 5, 9)))).toEqual([2, 1, 0]);
+    expect(piecesHeld(tree, kinds(piece(30, 20, 9), piece(20, 20, 9), piece(5, 5, 9)))).toEqual([2, 1, 0]);
   });
   it('are cut as often as the pieces allow, until all is cut; not past the most', () => {
     const by = (counts: number[]) => ({ tree: OFFCUT, counts, area: 1 });
@@ -68,7 +68,7 @@ describe('patterns', () => {
   });
   it('the best plan has fewer sheets, then fewer that differ, then the bigger offcut', () => {
     const best = new Best({ w: 100_000, h: 100_000, kerf: 0 });
-    const plan = (offcut: number, ...times: number[]): Sheets[] =>
+    const plan = (offcut: number, ...times: number[]): SheetsTaken[] =>
       times.map((n) => ({ tree: cut('x', 100 - offcut, leaf(0, 1, 1), OFFCUT), times: n }));
     const now = () => [best.sheets, best.plan.length, best.plan[0]!.tree];
     best.offer(undefined);
@@ -91,14 +91,14 @@ describe('patterns', () => {
     best.offer(plan(1, 1, 1, 1));
     expect(now().slice(0, 2)).toEqual([3, 3]);
     // the offcut on either side of either cut: 30 of 100 across, 20 of 100 down
-    const down: Sheets[] = [{ tree: cut('y', 30, OFFCUT, leaf(0, 1, 1)), times: 1 }];
-    const across: Sheets[] = [{ tree: cut('x', 20, OFFCUT, leaf(0, 1, 1)), times: 1 }];
+    const down: SheetsTaken[] = [{ tree: cut('y', 30, OFFCUT, leaf(0, 1, 1)), times: 1 }];
+    const across: SheetsTaken[] = [{ tree: cut('x', 20, OFFCUT, leaf(0, 1, 1)), times: 1 }];
     best.offer(across);
     best.offer(down);
     expect(best.plan).toBe(down);
     best.offer(across);
     expect(best.plan).toBe(down);
-    const deep: Sheets[] = [{ tree: cut('y', 30, leaf(0, 1, 1), cut('x', 20, leaf(0, 1, 1), OFFCUT)), times: 1 }];
+    const deep: SheetsTaken[] = [{ tree: cut('y', 30, leaf(0, 1, 1), cut('x', 20, leaf(0, 1, 1), OFFCUT)), times: 1 }];
     best.offer(deep);
     // 70 × 80 is more than 30 × 100
     expect(best.plan).toBe(deep);

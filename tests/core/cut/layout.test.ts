@@ -6,7 +6,7 @@ import { layOut } from '../../../src/core/cut/layout';
 import { fewestSheets, mostWorth } from '../../../src/core/cut/layout-exact';
 import { areaBound, oneKindBound, weighedBound } from '../../../src/core/cut/layout-bound';
 import { kindsOf, roomOf } from '../../../src/core/cut/layout-units';
-import type { Part, PieceGrain, SheetLayout, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
+import type { SheetPart, PieceGrain, SheetLayout, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
 import { anyJob, faultsOf, fewestByTrying, isGuillotine, type Loose } from '../support/cutting';
 
 const piece = (widthMm: number, heightMm: number, count: number, grain: PieceGrain = 'either'): SheetPiece => ({
@@ -23,7 +23,7 @@ function planOf(stock: StockSheet, pieces: readonly SheetPiece[], kits = 1): She
 }
 
 /** Every part of a cut lies in the part it is cut from, none over another, and the cuts fall between them. */
-function treeFaults(part: Part, kerf: number): string[] {
+function treeFaults(part: SheetPart, kerf: number): string[] {
   const { becomes, x, y, width, height } = part;
   if (becomes.kind !== 'cut') return [];
   const { axis, at, parts } = becomes;

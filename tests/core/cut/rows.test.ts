@@ -10,7 +10,7 @@ import {
   MOST_ROWS,
   MOST_STOCKS,
   type CutPiece,
-  type Stock,
+  type StockRow,
 } from '../../../src/core/cut/codec';
 import { cutPlanFor, type ToCut } from '../../../src/core/cut/plan';
 import {
@@ -48,12 +48,12 @@ const piece = (change: Partial<CutPieceText> = {}) => ({
 const stocks = (...rows: Partial<StockText>[]) => parseStocks(joinStocks(rows.map(stock)), 'mm');
 const pieces = (...rows: Partial<CutPieceText>[]) => parseCutPieces(joinCutPieces(rows.map(piece)), 'mm');
 /** As a link carries what is kept. */
-const kept = (found: Result<readonly Stock[]> | Result<readonly CutPiece[]>) =>
+const kept = (found: Result<readonly StockRow[]> | Result<readonly CutPiece[]>) =>
   !found.ok
     ? found.errors
     : 'stock' in (found.value[0] ?? {})
       ? encodeCutPieces(found.value as readonly CutPiece[])
-      : encodeStocks(found.value as readonly Stock[]);
+      : encodeStocks(found.value as readonly StockRow[]);
 const faults = (found: Result<unknown>) =>
   found.ok ? [] : found.errors.map(({ field, message }) => `${field}: ${message}`);
 

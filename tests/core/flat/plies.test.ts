@@ -1,13 +1,13 @@
 /** The layers of a board as the curl of a laminate takes them. */
 import { describe, expect, it } from 'vitest';
 import type { Paper } from '../../../src/core/records/records';
-import { draws, drawWork, MIDDLE, flatPaper, type Work } from '../../../src/core/flat/plies';
+import { draws, drawWork, MIDDLE, flatPaper, type FlatWork } from '../../../src/core/flat/plies';
 import { catalogue } from '../../../src/data/catalogue';
 const only = (value: number) => ({ low: value, middle: value, high: value, basis: 'estimate' }) as const;
 
 describe('plies', () => {
   // 100 g/m² at 0.7 g/cm³, 24 N·m/g, 2.4 % of growth, 3 against the board's 2.8 g/m² per √s
-  const work = (change: Partial<Work> = {}): Work => ({
+  const work = (change: Partial<FlatWork> = {}): FlatWork => ({
     cover: { paper: flatPaper(catalogue, 'wove-text')!, grain: 'height' },
     board: catalogue.substrates.get('binders-board')!,
     boardGrain: 'width',

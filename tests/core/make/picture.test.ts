@@ -1,6 +1,6 @@
 /** Drawings laid out on a page: to scale, inside their frame, and no figure on another. Sketches made by hand. */
 import { describe, expect, it } from 'vitest';
-import { layOut } from '../../../src/core/make/picture';
+import { pictureOf } from '../../../src/core/make/picture';
 import { chain, fold, rectangle, type Sketch } from '../../../src/core/make/sketch';
 
 const sketch = (change: Partial<Sketch> = {}): Sketch => ({
@@ -24,7 +24,7 @@ const strokes = (lines: string) => lines.split('M').slice(1).map(points);
 describe('the shapes', () => {
   it('keep their proportions and their places to each other, wherever the sketch begins', () => {
     const two = sketch({ shapes: [rectangle('cover', -50, -30, 300, 160), rectangle('board', 0, 0, 200, 100)] });
-    const [cover, board] = layOut(two, 'mm').shapes.map(({ d }) => box(d));
+    const [cover, board] = pictureOf(two, 'mm').shapes.map(({ d }) => box(d));
     const scale = cover!.wide / 300;
     expect(cover!.high / 160).toBeCloseTo(scale, 2);
     expect(board!.wide / 200).toBeCloseTo(scale, 2);
@@ -32,29 +32,32 @@ describe('the shapes', () => {
     expect((board!.y - cover!.y) / 30).toBeCloseTo(scale, 1);
   });
   it('fill the width of the frame where they are wide, and are held by its height where they are tall', () => {
-    const { width, shapes, height } = layOut(sketch({ shapes: [rectangle('board', 0, 0, 800, 100)] }), 'mm');
+    const { width, shapes, height } = pictureOf(sketch({ shapes: [rectangle('board', 0, 0, 800, 100)] }), 'mm');
     const wide = box(shapes[0]!.d);
     expect(wide.wide).toBeGreaterThan(0.9 * width);
     expect(wide.x + wide.wide).toBeLessThan(width);
     expect(height).toBeLessThan(width / 2);
-    const tall = layOut(sketch({ shapes: [rectangle('board', 0, 0, 100, 2000)] }), 'mm');
+    const tall = pictureOf(sketch({ shapes: [rectangle('board', 0, 0, 100, 2000)] }), 'mm');
     const { x, high, wide: narrow } = box(tall.shapes[0]!.d);
     expect(high).toBeCloseTo(300, 0);
     expect(tall.height).toBeLessThan(350);
-    const moved = layOut(sketch({ shapes: [rectangle('board', 500, 700, 100, 2000)] }), 'mm');
+    const moved = pictureOf(sketch({ shapes: [rectangle('board', 500, 700, 100, 2000)] }), 'mm');
     expect([moved.shapes, moved.height]).toEqual([tall.shapes, tall.height]);
     // in the middle, but for the room that figures would take at its left
     expect(Math.abs(x + narrow / 2 - tall.width / 2)).toBeLessThan(10);
   });
   it('are closed, but for a fold, which is a line', () => {
-    const { shapes } = layOut(sketch({ shapes: [rectangle('sheet', 0, 0, 200, 100), fold([50, 0], [50, 100])] }), 'mm');
+    const { shapes } = pictureOf(
+      sketch({ shapes: [rectangle('sheet', 0, 0, 200, 100), fold([50, 0], [50, 100])] }),
+      'mm',
+    );
     expect(shapes.map(({ look, d }) => [look, d.endsWith('Z'), points(d).length])).toEqual([
       ['sheet', true, 4],
       ['fold', false, 2],
     ]);
   });
   it('end above the foot of the frame, and below the figures above them', () => {
-    const { shapes, height, figures } = layOut(sketch({ dimensions: chain('top', 0, [200]) }), 'mm');
+    const { shapes, height, figures } = pictureOf(sketch({ dimensions: chain('top', 0, [200]) }), 'mm');
     const { y, high } = box(shapes[0]!.d);
     expect(y + high).toBeLessThanOrEqual(height);
     expect(y + high).toBeGreaterThan(height - 12);
@@ -65,7 +68,7 @@ describe('the shapes', () => {
 
 describe('the figures', () => {
   const laid = () => {
-    const picture = layOut(
+    const picture = pictureOf(
       sketch({
         shapes: [rectangle('board', -20, -10, 200, 100)],
         dimensions: [
@@ -141,7 +144,7 @@ describe('the figures', () => {
     expect(parts[0]![1]).toBeLessThan(shape.y - 4);
   });
   it('move outwards where they would lie on each other, on a thread to their line', () => {
-    const narrow = layOut(sketch({ dimensions: chain('top', 0, [100.5, 2.5, 3.5, 2.5, 91]) }), 'mm');
+    const narrow = pictureOf(sketch({ dimensions: chain('top', 0, [100.5, 2.5, 3.5, 2.5, 91]) }), 'mm');
     expect(narrow.figures.map(({ text }) => text)).toEqual(['100.5', '2.5', '3.5', '2.5', '91']);
     narrow.figures.forEach((a, i) =>
       narrow.figures.slice(i + 1).forEach((b) => {
@@ -164,7 +167,7 @@ describe('the figures', () => {
   });
   it('what lies aslant has a line of its own, and its figure at the end of it', () => {
     const slant = { from: [0, 0], to: [30, 40], mm: 50 } as const;
-    const found = layOut(sketch({ aslant: slant }), 'mm');
+    const found = pictureOf(sketch({ aslant: slant }), 'mm');
     const { x, y, wide } = box(found.shapes[0]!.d);
     const scale = wide / 200;
     const [line] = strokes(found.lines);
@@ -174,13 +177,13 @@ describe('the figures', () => {
     expect(line![1]![0] - found.figures[0]!.x).toBeGreaterThan(5);
     expect(line![1]![1] - found.figures[0]!.y).toBeGreaterThan(2);
     expect(Math.hypot(found.figures[0]!.x - line![1]![0], found.figures[0]!.y - line![1]![1])).toBeLessThan(15);
-    expect(layOut(sketch(), 'mm').lines).toBe('');
+    expect(pictureOf(sketch(), 'mm').lines).toBe('');
   });
 });
 
 describe('the labels', () => {
   const label = (wide: number, high: number, text = 'board') =>
-    layOut(
+    pictureOf(
       sketch({ shapes: [rectangle('cover', 0, 0, 320, 300), rectangle('board', 10, 20, wide, high, text)] }),
       'mm',
     );
@@ -207,13 +210,13 @@ describe('the labels', () => {
     expect(label(200, 8).labels).toEqual([]);
     expect(label(60, 20).labels).toHaveLength(1);
     expect(label(200, 100, undefined).labels).toHaveLength(1);
-    expect(layOut(sketch({ shapes: [rectangle('board', 0, 0, 200, 100)] }), 'mm').labels).toEqual([]);
+    expect(pictureOf(sketch({ shapes: [rectangle('board', 0, 0, 200, 100)] }), 'mm').labels).toEqual([]);
   });
 });
 
 describe('the same in words', () => {
   const words = (dimensions: Sketch['dimensions'], rest: Partial<Sketch> = {}, unit: 'mm' | 'cm' = 'mm') =>
-    layOut(sketch({ dimensions, ...rest }), unit).words;
+    pictureOf(sketch({ dimensions, ...rest }), unit).words;
   it('parts from left to right and from top to bottom, the whole after them', () => {
     const all = [...chain('top', 0, [50, 150]), ...chain('top', 0, [200], 1), ...chain('left', 0, [100])];
     expect(words(all)).toBe(

@@ -3,7 +3,7 @@ import { paperTails } from '../../../src/core/handover/measure-to-all';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { asOneDrop, isDrop, parseDrops, readDrops } from '../../../src/core/paper/drop-test';
-import { findGrain, GRAIN_TESTS, grainName, type Seen } from '../../../src/core/paper/grain-tests';
+import { findGrain, GRAIN_TESTS, grainName, type GrainSeen } from '../../../src/core/paper/grain-tests';
 import { measureAnswer } from '../../../src/core/measure/answer';
 import { createMeasure } from '../../../src/stores/measure/measure';
 import {
@@ -41,12 +41,12 @@ const warnings = (change: Partial<MeasurePlan>) => answered(change).warnings.joi
 const NONE = { bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried' } as const;
 
 describe('grain from four home tests', () => {
-  const seen = fc.constantFrom<Seen>('height', 'width', 'unclear', 'untried');
+  const seen = fc.constantFrom<GrainSeen>('height', 'width', 'unclear', 'untried');
   const all = fc.record({ bend: seen, strips: seen, damp: seen, tear: seen });
   const kind = fc.constantFrom('none', 'weak', 'marked' as const);
 
   it('shares out a whole, and turns with the sheet', () => {
-    const turned = (one: Seen): Seen => (one === 'height' ? 'width' : one === 'width' ? 'height' : one);
+    const turned = (one: GrainSeen): GrainSeen => (one === 'height' ? 'width' : one === 'width' ? 'height' : one);
     fc.assert(
       fc.property(all, kind, (tests, marked) => {
         const { chances } = findGrain(tests, marked);
@@ -74,7 +74,7 @@ describe('grain from four home tests', () => {
   it('says which test to try next, and none once it is settled', () => {
     expect(findGrain(UNTRIED, 'marked').next).toBe('bend');
     expect(findGrain({ ...UNTRIED, bend: 'height', strips: 'width' }, 'marked').next).toBe('damp');
-    const all: Record<string, Seen> = Object.fromEntries(GRAIN_TESTS.map((test) => [test, 'height']));
+    const all: Record<string, GrainSeen> = Object.fromEntries(GRAIN_TESTS.map((test) => [test, 'height']));
     expect(findGrain(all as never, 'marked').next).toBeUndefined();
   });
 

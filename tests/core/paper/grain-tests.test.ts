@@ -1,10 +1,10 @@
 /** The grain from several tests: Bayes’ rule worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { findGrain, type Seen } from '../../../src/core/paper/grain-tests';
+import { findGrain, type GrainSeen } from '../../../src/core/paper/grain-tests';
 
 describe('grain by Bayes’ rule', () => {
   const untried = { bend: 'untried', strips: 'untried', damp: 'untried', tear: 'untried' } as const;
-  const chances = (seen: Partial<Record<keyof typeof untried, Seen>>, kind: 'none' | 'weak' | 'marked') =>
+  const chances = (seen: Partial<Record<keyof typeof untried, GrainSeen>>, kind: 'none' | 'weak' | 'marked') =>
     findGrain({ ...untried, ...seen }, kind);
   it('starts from how marked such a paper’s grain is', () => {
     const { chances: before, likeliest, settled, against } = chances({}, 'weak');

@@ -6,7 +6,7 @@ import {
   CAUTIONS,
   cautionsFor,
   DEEDS,
-  inOrder,
+  gravestFirst,
   NATURES,
 } from '../../../src/core/safety/hazards';
 
@@ -39,7 +39,7 @@ describe('cautions of work', () => {
     expect(cautions).toEqual([
       ...['hot-liquid', 'knife', 'flour-allergen', 'powder-dust', 'spoilage', 'preservatives', 'press'],
     ]);
-    expect(inOrder(['press', 'unheard-of', 'hot-liquid', 'press'])).toEqual(['hot-liquid', 'press', 'unheard-of']);
+    expect(gravestFirst(['press', 'unheard-of', 'hot-liquid', 'press'])).toEqual(['hot-liquid', 'press', 'unheard-of']);
   });
   it('every caution can come up, every deed but keeping brings one, every nature brings one with some deed', () => {
     const found = new Set(cautionsFor({ steps: [{ does: DEEDS, celsius: 100 }], natures: NATURES }));

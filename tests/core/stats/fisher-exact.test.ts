@@ -1,12 +1,12 @@
 /** Fisher's exact test, against published tables and R. */
 import { describe, expect, it } from 'vitest';
-import { fisherExact, type Table } from '../../../src/core/stats/fisher-exact';
+import { fisherExact, type TwoByTwo } from '../../../src/core/stats/fisher-exact';
 
-const ALL: Table = [
+const ALL: TwoByTwo = [
   [4, 0],
   [0, 4],
 ];
-const MOST: Table = [
+const MOST: TwoByTwo = [
   [3, 1],
   [1, 3],
 ];
@@ -23,12 +23,12 @@ describe('the lady tasting tea', () => {
 });
 
 it('twins of convicts, Fisher 1962 (R help of fisher.test prints 0.0005367; R 4.2.2 gives more digits)', () => {
-  const twins: Table = [
+  const twins: TwoByTwo = [
     [2, 15],
     [10, 3],
   ];
   expect(fisherExact(twins)).toBeCloseTo(0.000536724119143, 12);
-  const other: Table = [
+  const other: TwoByTwo = [
     [7, 12],
     [8, 3],
   ];
@@ -36,7 +36,7 @@ it('twins of convicts, Fisher 1962 (R help of fisher.test prints 0.0005367; R 4.
 });
 
 it('a table of nothing tells nothing', () => {
-  const none: Table = [
+  const none: TwoByTwo = [
     [0, 0],
     [0, 0],
   ];
@@ -48,7 +48,7 @@ it.each([
   [1, -1, 1, 1],
   [1, 1, 1, 10_001],
 ])('%d, %d, %d, %d are no counts', (a, b, c, d) => {
-  const table: Table = [
+  const table: TwoByTwo = [
     [a, b],
     [c, d],
   ];

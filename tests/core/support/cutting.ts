@@ -1,6 +1,6 @@
 /** Judges of cutting plans that share nothing with the code that makes them. */
 import fc from 'fast-check';
-import type { Placement, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
+import type { PlacedPiece, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
 
 /** What a fit may be short of, mm: the plan's own allowance for fractions of an inch. */
 const SLACK = 0.06;
@@ -12,7 +12,7 @@ interface Box {
   readonly h: number;
 }
 
-const boxOf = ({ x, y, width, height }: Placement): Box => ({ x, y, w: width, h: height });
+const boxOf = ({ x, y, width, height }: PlacedPiece): Box => ({ x, y, w: width, h: height });
 
 /** Whether straight cuts from edge to edge, each as wide as the kerf, can part these boxes. Knows places only, no cuts. */
 export function isGuillotine(boxes: readonly Box[], kerf: number): boolean {
@@ -33,7 +33,7 @@ export function isGuillotine(boxes: readonly Box[], kerf: number): boolean {
 
 /** Everything wrong with where the pieces of one sheet lie. */
 export function faultsOf(
-  placements: readonly Placement[],
+  placements: readonly PlacedPiece[],
   stock: StockSheet,
   pieces: readonly SheetPiece[],
 ): readonly string[] {

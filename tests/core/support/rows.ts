@@ -7,7 +7,7 @@ import {
   readStocks,
   stocksAreSound,
   type CutPiece,
-  type Stock,
+  type StockRow,
 } from '../../../src/core/cut/codec';
 
 const soundOnly =
@@ -19,7 +19,7 @@ const soundOnly =
 
 /** What a link's text gives, if a row allows it. */
 export const decodePieces = soundOnly<readonly Piece[]>(readPieces, piecesAreSound);
-export const decodeStocks = soundOnly<readonly Stock[]>(readStocks, stocksAreSound);
+export const decodeStocks = soundOnly<readonly StockRow[]>(readStocks, stocksAreSound);
 export const decodeCutPieces = soundOnly<readonly CutPiece[]>(readCutPieces, cutPiecesAreSound);
 
 const orThrow =

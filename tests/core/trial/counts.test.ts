@@ -1,6 +1,6 @@
 /** What is counted of a trial, and what things are called. */
 import { describe, expect, it } from 'vitest';
-import { count, doneCount, glueNames, paperName } from '../../../src/core/trial/counts';
+import { count, doneCount, glueNames, paperWithWeight } from '../../../src/core/trial/counts';
 import { trialOf } from '../support/trial';
 
 describe('counts', () => {
@@ -16,8 +16,8 @@ describe('counts', () => {
 
 describe('names', () => {
   it('a paper bears its weight', () => {
-    expect(paperName({ id: 'x', name: 'Lokta', grammage: 55.00001 })).toBe('Lokta, 55\u00a0g/m²');
-    expect(paperName({ id: 'x', name: 'Lokta' })).toBe('Lokta');
+    expect(paperWithWeight({ id: 'x', name: 'Lokta', grammage: 55.00001 })).toBe('Lokta, 55\u00a0g/m²');
+    expect(paperWithWeight({ id: 'x', name: 'Lokta' })).toBe('Lokta');
   });
   it('an adhesive bears its name on the shelf beside its own, where that is another', () => {
     const glues = [

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_PLAN } from '../../../src/core/trial/plan-text';
 import { catalogue } from '../../../src/data/catalogue';
-import { createPlan } from '../../../src/stores/trial/plan';
+import { createTrialPlan } from '../../../src/stores/trial/plan';
 
 const nameOf = (record: string) => catalogue.adhesives.get(record)?.name ?? '';
-const fresh = () => createPlan(DEFAULT_PLAN, nameOf);
+const fresh = () => createTrialPlan(DEFAULT_PLAN, nameOf);
 const names = (store: ReturnType<typeof fresh>) => store.$text.get().glues.map(({ name }) => name);
 
 function storing(draft?: unknown): Storage {
