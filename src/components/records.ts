@@ -18,10 +18,6 @@ export function wetAdhesiveOf(id: string): WetAdhesive {
   return adhesive;
 }
 
-/** A name as it stands inside a sentence: "Copy paper" → "copy paper"; abbreviations keep their capitals. */
-export const inSentence = (name: string): string =>
-  /^[A-Z][a-z]/.test(name) ? name[0]!.toLowerCase() + name.slice(1) : name;
-
 /** A job on binder's board that names only its paper. */
 export const jobWith = (family: string, more: Partial<Job> = {}): Job => ({
   ...DEFAULT_JOB,

@@ -1,5 +1,6 @@
 /** Turns records into the rows of the shelf: which number stands in which column, and the facts said in words. */
 import type { CollectionEntry } from 'astro:content';
+import { lowerFirst } from '../core/base/format';
 import { middleOf } from '../core/base/quantity';
 import { adhesiveCautions } from '../core/adhesive/hazards';
 import { catalogue } from '../data/catalogue';
@@ -131,9 +132,9 @@ export const ADHESIVE_COLUMNS: readonly Column[] = [
   { name: 'Hold, leather' },
   { name: 'Hold, non-porous' },
 ];
-/** "1 part white PVA dispersion": a name's own capital goes, that of an abbreviation stays. */
+/** "1 part white PVA dispersion" */
 const partOf = (parts: number, name: string) =>
-  `${asWritten(parts)} ${parts === 1 ? 'part' : 'parts'} ${/^[A-Z][a-z]/.test(name) ? name[0]!.toLowerCase() + name.slice(1) : name}`;
+  `${asWritten(parts)} ${parts === 1 ? 'part' : 'parts'} ${lowerFirst(name)}`;
 
 /** Looks up what an adhesive names: its ingredients and its cautions. */
 export interface LookUp {

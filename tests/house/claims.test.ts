@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { claimFaults, jobsOf, type Claim } from '../../src/core/choose/claim';
 import { choose } from '../../src/core/choose/choose';
 import { encodeJob } from '../../src/core/choose/write-link';
-import { once } from '../../src/components/once';
+import { memoize } from '../../src/core/base/memoize';
 import { catalogue } from '../../src/data/catalogue';
 import { TIED, tiedIn } from './support/claims';
 
-const answer = once(encodeJob, (job: Parameters<typeof choose>[0]) => choose(job, catalogue));
+const answer = memoize((job: Parameters<typeof choose>[0]) => choose(job, catalogue), encodeJob);
 
 test('sentences are tied in most lessons', () => {
   expect(TIED.length).toBeGreaterThanOrEqual(20);

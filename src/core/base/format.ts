@@ -71,5 +71,6 @@ const NUMBER_TIMES_NUMBER = /(\d) × (?=\d)/g;
 export const keepUnits = (text: string): string =>
   text.replace(NUMBER_TIMES_NUMBER, `$1${NO_BREAK}×${NO_BREAK}`).replace(NUMBER_THEN_UNIT, `$1${NO_BREAK}`);
 
-/** A record's name inside a sentence: "White PVA dispersion" → "white PVA dispersion". */
-export const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** A name or sentence inside another: "White PVA dispersion" → "white PVA dispersion"; "PVA" and "A4" keep their capitals. */
+export const lowerFirst = (text: string): string =>
+  /^\p{Lu}(?![\p{Lu}\d])/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

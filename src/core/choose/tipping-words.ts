@@ -1,6 +1,6 @@
 /** What stands around the answer: the needs by name, what would change it, what it rests on. */
 import type { Flip, FlipField } from './tipping-points';
-import { figure, withUnit } from '../base/format';
+import { figure, lowerFirst, withUnit } from '../base/format';
 import type { Job, Need } from './job';
 import type { Catalogue } from '../records/records';
 import type { Sheet } from '../paper/sheet';
@@ -79,5 +79,5 @@ export function jobInWords(job: Job, sheet: Sheet, catalogue: Catalogue): string
       : withUnit(job.paper.grammage, 'g/m²', 3);
   const needs = job.needs.map((need) => NEED_WORDS[need].toLowerCase()).join(', ');
   const asked = needs && `; asked: ${needs}`;
-  return `${sheet.name}, ${weight}, on ${substrate.charAt(0).toLowerCase()}${substrate.slice(1)}; ${job.widthMm} × ${job.heightMm}\u00a0mm, ${tool}, ${job.celsius}\u00a0°C and ${job.humidity}\u00a0% RH${asked}.`;
+  return `${sheet.name}, ${weight}, on ${lowerFirst(substrate)}; ${job.widthMm} × ${job.heightMm}\u00a0mm, ${tool}, ${job.celsius}\u00a0°C and ${job.humidity}\u00a0% RH${asked}.`;
 }

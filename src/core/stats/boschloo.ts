@@ -1,6 +1,7 @@
 /** Boschloo's exact test: two tallies from one place. */
 import { mustBeWithin } from '../base/result';
 import { binomialChance } from './distributions';
+import { memoize } from '../base/memoize';
 import { fisherExact, mustBeCount, SAME, type Alternative } from './fisher-exact';
 
 export interface PassCount {
@@ -14,42 +15,39 @@ export interface PassCount {
  */
 const RATES = Array.from({ length: 399 }, (_, i) => (i + 1) / 400);
 
-const tables = new Map<string, readonly Float64Array[]>();
-
 /** Boschloo's p for every outcome of `m` against `n` swatches, [x][y]: one walk from the least likely outcome to the likeliest for each rate. */
-function tableOf(m: number, n: number, alternative: Alternative): readonly Float64Array[] {
-  const key = `${m} ${n} ${alternative}`;
-  const known = tables.get(key);
-  if (known) return known;
-  const outcomes = Array.from({ length: (m + 1) * (n + 1) }, (_, i) => {
-    const [x, y] = [Math.floor(i / (n + 1)), i % (n + 1)];
-    const rows = [
-      [x, m - x],
-      [y, n - y],
-    ] as const;
-    return { x, y, fisher: fisherExact(rows, alternative) };
-  }).sort((a, b) => a.fisher - b.fisher);
-  const worst = new Float64Array(outcomes.length);
-  for (const rate of RATES) {
-    const [ofFirst, ofSecond] = [m, n].map((of) =>
-      Float64Array.from({ length: of + 1 }, (_, k) => binomialChance(k, of, rate)),
-    ) as [Float64Array, Float64Array];
-    let sum = 0;
-    outcomes.forEach(({ x, y }, i) => {
-      sum += ofFirst[x]! * ofSecond[y]!;
-      if (sum > worst[i]!) worst[i] = sum;
-    });
-  }
-  const table = Array.from({ length: m + 1 }, () => new Float64Array(n + 1));
-  // outcomes that Fisher finds as likely count together
-  let last = outcomes.length - 1;
-  for (let i = last; i >= 0; i -= 1) {
-    if (outcomes[i]!.fisher * SAME < outcomes[last]!.fisher) last = i;
-    table[outcomes[i]!.x]![outcomes[i]!.y] = Math.min(1, worst[last]!);
-  }
-  tables.set(key, table);
-  return table;
-}
+const tableOf = memoize(
+  (m: number, n: number, alternative: Alternative): readonly Float64Array[] => {
+    const outcomes = Array.from({ length: (m + 1) * (n + 1) }, (_, i) => {
+      const [x, y] = [Math.floor(i / (n + 1)), i % (n + 1)];
+      const rows = [
+        [x, m - x],
+        [y, n - y],
+      ] as const;
+      return { x, y, fisher: fisherExact(rows, alternative) };
+    }).sort((a, b) => a.fisher - b.fisher);
+    const worst = new Float64Array(outcomes.length);
+    for (const rate of RATES) {
+      const [ofFirst, ofSecond] = [m, n].map((of) =>
+        Float64Array.from({ length: of + 1 }, (_, k) => binomialChance(k, of, rate)),
+      ) as [Float64Array, Float64Array];
+      let sum = 0;
+      outcomes.forEach(({ x, y }, i) => {
+        sum += ofFirst[x]! * ofSecond[y]!;
+        if (sum > worst[i]!) worst[i] = sum;
+      });
+    }
+    const table = Array.from({ length: m + 1 }, () => new Float64Array(n + 1));
+    // outcomes that Fisher finds as likely count together
+    let last = outcomes.length - 1;
+    for (let i = last; i >= 0; i -= 1) {
+      if (outcomes[i]!.fisher * SAME < outcomes[last]!.fisher) last = i;
+      table[outcomes[i]!.x]![outcomes[i]!.y] = Math.min(1, worst[last]!);
+    }
+    return table;
+  },
+  (m, n, alternative) => `${m} ${n} ${alternative}`,
+);
 
 /**
  * Boschloo's exact unconditional test of one tally against another.

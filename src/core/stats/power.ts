@@ -2,6 +2,7 @@
 import { seededUniform } from '../base/random';
 import { mustBeWithin } from '../base/result';
 import { atOnce, type InTurns } from '../base/turns';
+import { memoize } from '../base/memoize';
 import { boschlooExact } from './boschloo';
 import { binomialChance } from './distributions';
 import { stratifiedPermutation, type Outcomes } from './stratified-permutation';
@@ -23,20 +24,16 @@ export interface PowerOptions {
   readonly power?: number;
 }
 
-const outcomeCache = new Map<string, readonly (readonly boolean[])[]>();
-
 /** noticed[x][y]: would x of n against y of n be called different, with at most 1 − confidence false calls. */
-function noticedOutcomes(n: number, confidence: number): readonly (readonly boolean[])[] {
-  const key = `${n} ${confidence}`;
-  const known = outcomeCache.get(key);
-  if (known) return known;
-  const counts = Array.from({ length: n + 1 }, (_, k) => k);
-  const found = counts.map((x) =>
-    counts.map((y) => x !== y && boschlooExact({ passes: x, n }, { passes: y, n }) <= 1 - confidence + 1e-9),
-  );
-  outcomeCache.set(key, found);
-  return found;
-}
+const noticedOutcomes = memoize(
+  (n: number, confidence: number): readonly (readonly boolean[])[] => {
+    const counts = Array.from({ length: n + 1 }, (_, k) => k);
+    return counts.map((x) =>
+      counts.map((y) => x !== y && boschlooExact({ passes: x, n }, { passes: y, n }) <= 1 - confidence + 1e-9),
+    );
+  },
+  (n, confidence) => `${n} ${confidence}`,
+);
 
 /** Chance that a trial with `n` swatches each notices true pass rates `first` and `second`. */
 function powerOf(noticed: readonly (readonly boolean[])[], first: number, second: number): number {
@@ -72,8 +69,6 @@ function least(power: (gap: number) => number, wanted: number): number | undefin
   return found;
 }
 
-const cache = new Map<string, Detectable>();
-
 /**
  * What `replicates` swatches of each can tell apart: two-sided at `confidence`, noticed with chance `power`.
  * Exact: every outcome is enumerated. replicates whole 1–40. Throws RangeError outside.
@@ -83,22 +78,24 @@ export function detectableDifference(replicates: number, options: PowerOptions =
   mustBeReplicates(replicates);
   mustBeWithin('confidence', confidence, 0.5, 0.9999);
   mustBeWithin('power', power, 0.01, 0.9999);
-  const key = `${replicates} ${confidence} ${power}`;
-  const known = cache.get(key);
-  if (known) return known;
-  const outcomes = noticedOutcomes(replicates, confidence);
-  const found: Detectable = {
-    replicates,
-    difference: least((gap) => powerOf(outcomes, 0.5 - gap / 2, 0.5 + gap / 2), power),
-    fromNever: least((rate) => powerOf(outcomes, 0, rate), power),
-    noticed: outcomes.map((row, x) => {
-      const y = row.findIndex((seen, other) => other > x && seen);
-      return y < 0 ? undefined : y;
-    }),
-  };
-  cache.set(key, found);
-  return found;
+  return detected(replicates, confidence, power);
 }
+
+const detected = memoize(
+  (replicates: number, confidence: number, power: number): Detectable => {
+    const outcomes = noticedOutcomes(replicates, confidence);
+    return {
+      replicates,
+      difference: least((gap) => powerOf(outcomes, 0.5 - gap / 2, 0.5 + gap / 2), power),
+      fromNever: least((rate) => powerOf(outcomes, 0, rate), power),
+      noticed: outcomes.map((row, x) => {
+        const y = row.findIndex((seen, other) => other > x && seen);
+        return y < 0 ? undefined : y;
+      }),
+    };
+  },
+  (replicates, confidence, power) => `${replicates} ${confidence} ${power}`,
+);
 
 export interface PlanPower {
   readonly replicates: number;

@@ -1,7 +1,16 @@
 /** Numbers as a reader should see them, and as people type them. */
 import fc from 'fast-check';
 import { describe, expect, test, it } from 'vitest';
-import { chanceInTen, duration, durationSpan, figure, span, withUnit, keepUnits } from '../../../src/core/base/format';
+import {
+  chanceInTen,
+  duration,
+  durationSpan,
+  figure,
+  keepUnits,
+  lowerFirst,
+  span,
+  withUnit,
+} from '../../../src/core/base/format';
 import { parseNumber } from '../../../src/core/base/number-text';
 
 const THIN = '\u202f';
@@ -207,4 +216,10 @@ test.each([
   ['4 × piece 1', '4 × piece 1'],
 ])('"%s" holds its numbers together', (said, held) => {
   expect(keepUnits(said)).toBe(held);
+});
+
+test('a first capital goes, that of an abbreviation stays', () => {
+  expect(
+    ['White PVA dispersion', 'PVA', 'EVA dispersion', 'A thin coat', 'A4 card', 'Écru', ''].map(lowerFirst),
+  ).toEqual(['white PVA dispersion', 'PVA', 'EVA dispersion', 'a thin coat', 'A4 card', 'écru', '']);
 });
