@@ -54,7 +54,7 @@ test('what is taken off is what the code takes off', () => {
   expect(find('It gives off fumes')).toEqual(['× 0.75']);
   expect(find('“No heat” is asked')).toEqual(['ruled out', '× 0.6', '× 0.9']);
   expect(find('Food will touch it')).toEqual(['refused']);
-  expect(find('Colours are likely to run, under a water-borne glue')).toEqual(['× 0.2', '× 0.05']);
+  expect(find('Colours are likely to run, under a water-borne glue')).toEqual(['× 0.85', '× 0.05']);
   expect(find('Water marks the paper')).toEqual(['× 0.3', '× 0.7']);
 });
 

@@ -6,6 +6,7 @@ import { figure } from '../../core/base/format';
 import { NEED_WORDS } from '../../core/choose/tipping-words';
 import { DEFAULT_JOB, type Need } from '../../core/choose/job';
 import type { Adhesive, DryAdhesive, WetAdhesive } from '../../core/records/records';
+import type { Task } from '../../core/records/task';
 import { sheetOf, type Sheet } from '../../core/paper/sheet';
 import { suitability } from '../../core/choose/suitability';
 import { catalogue } from '../../data/catalogue';
@@ -62,6 +63,12 @@ function taken(adhesive: Adhesive, needs: readonly Need[] = [], sheet: Sheet = P
   if (verdict === 'ruled-out') return 'ruled out';
   if (verdict === 'refused') return 'refused';
   return share === 1 ? 'nothing' : `× ${figure(share)}`;
+}
+
+/** What a task takes from a film, beyond what another task takes. */
+function takenFromFilm(task: Task, beside: Task): string {
+  const share = (of: Task) => suitability(PERFECT, { ...DEFAULT_JOB, task: of }, PLAIN, catalogue).share;
+  return `× ${figure(share(task) / share(beside))}`;
 }
 
 /** What the paper and the needs take from a wet glue, beyond what the glue itself has against it. */
@@ -135,6 +142,7 @@ export function judgements(): readonly Judgement[] {
       when: '“Children in the room” is asked, and it is cooked first but used cold',
       takes: takenBy({ ...wet('wheat-starch'), needsHeat: true }, ['children'], PLAIN),
     },
+    { when: 'A film, where something is decorated', takes: takenFromFilm('decorate', 'mend') },
     { when: 'It gives off fumes', takes: taken({ ...PERFECT, hazards: ['mist'] }) },
     ...colours,
     { when: 'Water marks the paper, and the glue is water-borne', takes: takenBy(wet('pva'), [], harmed) },

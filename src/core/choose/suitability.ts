@@ -27,6 +27,9 @@ const LIFTED_EASILY = 60;
 /** m² of work for which cooking a paste is half worth its while. Estimate. */
 const SMALL_JOB = 0.01;
 
+/** Weight of the warning that colours run, among the reasons: high, though the share that it takes may be small. */
+const COLOURS_WARNED = 4;
+
 type Carrier = 'water' | 'alcohol' | 'a little water' | 'none';
 
 /** What brings the adhesive onto the sheet, and has to leave again. */
@@ -88,6 +91,8 @@ export function suitability(
     if (left < 0.95) off(left, 'one-go', 'Once it touches it stays: there is no second go.');
     else share *= left;
   }
+  if (adhesive.form === 'dry' && traits.films !== undefined)
+    off(traits.films, 'films', 'A film wants a flat face, and nothing goes over the top of the paper.');
   if (adhesive.form === 'dry' && adhesive.tasks && !adhesive.tasks.includes(task))
     out('task', 'It is not made for work of this kind.');
   if (adhesive.form === 'wet') {
@@ -135,18 +140,23 @@ export function suitability(
     const likely = sheet.coloursRun === 'likely';
     const asked = needs.has('colours');
     const left = {
-      water: likely ? (asked ? 0.05 : 0.2) : asked ? 0.6 : 1,
-      alcohol: likely ? (asked ? 0.5 : 0.6) : asked ? 0.8 : 1,
-      'a little water': likely ? (asked ? 0.2 : 0.5) : asked ? 0.8 : 1,
+      // where nobody asked for the colours to stay, that they may run is a warning and little more
+      water: likely ? (asked ? 0.05 : 0.85) : asked ? 0.6 : 1,
+      alcohol: likely ? (asked ? 0.5 : 0.92) : asked ? 0.8 : 1,
+      'a little water': likely ? (asked ? 0.2 : 0.95) : asked ? 0.8 : 1,
       none: 1,
     }[carrier];
-    if (left < 1)
-      off(
-        left,
-        'colours',
-        `Its ${carrier === 'alcohol' ? 'alcohol' : 'water'} may make ${likely ? 'the colours run.' : 'some colours run: test a corner.'}`,
-      );
-    else if (carrier === 'none') pro('colours', 'It brings no water, so colours stay where they are.');
+    if (left < 1) {
+      share *= left;
+      const may = likely ? 'the colours run: test a corner first.' : 'some colours run: test a corner.';
+      const text = `Its ${carrier === 'alcohol' ? 'alcohol' : 'water'} may make ${may}`;
+      notes.push({
+        code: 'colours',
+        weight: Math.max(likely ? COLOURS_WARNED : 0, 1 + (1 - left) * 4),
+        against: true,
+        text,
+      });
+    } else if (carrier === 'none') pro('colours', 'It brings no water, so colours stay where they are.');
   }
   if (sheet.harmedByWater && wet)
     off(

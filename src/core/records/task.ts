@@ -46,6 +46,8 @@ export interface TaskTraits {
   readonly undo: { readonly no: number; readonly partly: number };
   /** share left to a film that is less than flexible, or stiff, though nobody asked */
   readonly stiff: { readonly partly: number; readonly no: number };
+  /** share left to a film that is rolled down, which wants a flat face; left out: all of it */
+  readonly films?: number;
   /** whether the other side is lined too, unless told otherwise */
   readonly lined: boolean;
   /** mm */
@@ -234,6 +236,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.4,
     undo: KEPT,
     stiff: HARDLY_BENDS,
+    // what is decorated is often round or rough, and is often gone over the top as well
+    films: 0.75,
     lined: true,
     usual: { widthMm: 100, heightMm: 100 },
   },
