@@ -72,7 +72,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['bow', /\/core\/joint\/(?:flatness|laminate|constants)\.ts/],
   [
     'model',
-    /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|sampling|tally|method|method-words|task-words|at-hand|kind)\.ts/,
+    /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|draws|sampling|tally|method|method-words|task-words|at-hand|kind)\.ts/,
   ],
   ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread|way|strike-through|ensemble|bench)\.ts/],
   [

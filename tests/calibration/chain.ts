@@ -34,13 +34,14 @@ export function logLikelihood(
   outcomes: Outcomes,
   catalogue: Catalogue,
   draws = SAMPLES,
+  { timesSeen = TIMES_SEEN, insist = INSIST } = {},
 ): (of: BondConstants) => number {
   const cases = outcomes.rows.map((row) => [row, answerer(row, outcomes, catalogue, draws)] as const);
   return (constants) => {
     let sum = 0;
     for (const [row, answer] of cases)
       for (const chance of told(row, answer(constants)))
-        sum += TIMES_SEEN * Math.log(FLOOR + (1 - 2 * FLOOR) * chance) - INSIST * Math.max(0, CLEAR - chance);
+        sum += timesSeen * Math.log(FLOOR + (1 - 2 * FLOOR) * chance) - insist * Math.max(0, CLEAR - chance);
     return sum;
   };
 }

@@ -112,6 +112,7 @@ const ROOMS: readonly (readonly string[])[] = [
   ['adhesive'],
   ['joint'],
   ['choose', 'mix', 'cover', 'flat', 'make', 'cut', 'measure', 'trial'],
+  ['learn'],
   ['handover'],
   ['class'],
 ];

@@ -6,6 +6,7 @@
 import type { Range } from '../base/quantity';
 import { atOnce, type InTurns } from '../base/turns';
 import type { Adhesive, Catalogue, WetAdhesive, YesNo } from '../records/records';
+import type { Draws, Samples } from './draws';
 import { settleJob, type Job } from './job';
 import type { Method } from './method';
 import { rank } from './ranking';
@@ -88,43 +89,46 @@ const OWN = 'own-ratio';
 /**
  * The best ratio for a job, of what is at hand: `have` holds ids of adhesives and ingredients, and everything is at
  * hand when it is empty. Undefined when nothing can be mixed of it. Never throws on a job; a job with unusable parts is
- * answered with those parts at their defaults.
+ * answered with those parts at their defaults. `learned`: the draws that swatches have made of the even ones.
  */
 export const bestRatio = (
   job: Job,
   catalogue: Catalogue,
   have: readonly string[] = job.atHand,
-): BestRatio | undefined => atOnce(bestRatioInTurns(job, catalogue, have));
+  learned?: Draws,
+): BestRatio | undefined => atOnce(bestRatioInTurns(job, catalogue, have, learned));
 
 /** The same, stopping after each mix that is tried, so that a page can take it in small turns. */
 export function* bestRatioInTurns(
   job: Job,
   catalogue: Catalogue,
   have: readonly string[] = job.atHand,
+  learned?: Draws,
 ): InTurns<BestRatio | undefined> {
+  const draws = learned ?? DRAWS;
   const settled = settleJob({ ...job, atHand: [] }, catalogue).job;
   const base = BASES.find((id) => isHad(id, have, catalogue));
   const diluents: string[] = [];
   for (const strengths of DILUENTS) {
     const had = strengths.filter((id) => isHad(id, have, catalogue));
-    if (had.length > 0) diluents.push(yield* strongEnough(base, had, settled, catalogue));
+    if (had.length > 0) diluents.push(yield* strongEnough(base, had, settled, catalogue, draws));
   }
   const pairs: (readonly [string, string])[] = [
     ...(base ? diluents.map((id) => [base, id] as const) : []),
     ...(diluents.length === 2 ? [[diluents[1]!, diluents[0]!] as const] : []),
   ];
   const curves: RatioCurve[] = [];
-  for (const [of, rest] of pairs) curves.push(yield* curveOf(of, rest, settled, catalogue));
+  for (const [of, rest] of pairs) curves.push(yield* curveOf(of, rest, settled, catalogue, draws));
   curves.sort((a, b) => b.best.chance - a.best.chance || (a.of < b.of ? -1 : 1));
   const first = curves[0];
   if (!first) return undefined;
-  const three = base && diluents.length === 2 ? yield* ofThree(base, diluents, settled, catalogue) : undefined;
+  const three = base && diluents.length === 2 ? yield* ofThree(base, diluents, settled, catalogue, draws) : undefined;
   const [ofParts, withParts] = first.easy;
   const parts = [
     { of: first.of, parts: ofParts },
     { of: first.with, parts: withParts },
   ].filter((part) => part.parts > 0);
-  const answer = tryMix(parts, settled, catalogue);
+  const answer = tryMix(parts, settled, catalogue, learned);
   const better = three && three.chance > answer.chance + NEAR_BEST ? three : undefined;
   return {
     parts: better ? better.parts : parts,
@@ -160,6 +164,7 @@ function* strongEnough(
   strengths: readonly string[],
   job: Job,
   catalogue: Catalogue,
+  draws: Samples,
 ): InTurns<string> {
   let best = { id: strengths[0]!, chance: -1 };
   if (base === undefined) return best.id;
@@ -169,14 +174,14 @@ function* strongEnough(
       [base, id].map((of) => ({ of, parts: 1 })),
       job,
       catalogue,
-      DRAWS,
+      draws,
     );
     if (chance > best.chance) best = { id, chance };
   }
   return best.id;
 }
 
-function* curveOf(of: string, rest: string, job: Job, catalogue: Catalogue): InTurns<RatioCurve> {
+function* curveOf(of: string, rest: string, job: Job, catalogue: Catalogue, draws: Samples): InTurns<RatioCurve> {
   const points: Tried[] = [];
   for (let step = 0; step <= STEPS; step += 1) {
     yield;
@@ -185,7 +190,7 @@ function* curveOf(of: string, rest: string, job: Job, catalogue: Catalogue): InT
       { of, parts: share },
       { of: rest, parts: 1 - share },
     ].filter((part) => part.parts > 0);
-    points.push({ share, ...tryMix(parts, job, catalogue, DRAWS) });
+    points.push({ share, ...tryMix(parts, job, catalogue, draws) });
   }
   const best = points.reduce((top, point) => (point.chance > top.chance ? point : top));
   const works = widestRun(points, Math.max(LIKELY, best.chance - NEAR_BEST));
@@ -228,12 +233,13 @@ function* ofThree(
   diluents: readonly string[],
   job: Job,
   catalogue: Catalogue,
+  draws: Samples,
 ): InTurns<{ parts: readonly Part[]; chance: number; method: Method } | undefined> {
   let best: { parts: readonly Part[]; chance: number; method: Method } | undefined;
   for (const amounts of QUARTERS) {
     yield;
     const parts = [base, ...diluents].map((of, i) => ({ of, parts: amounts[i]! }));
-    const tried = { parts, ...tryMix(parts, job, catalogue, DRAWS) };
+    const tried = { parts, ...tryMix(parts, job, catalogue, draws) };
     if (!best || tried.chance > best.chance) best = tried;
   }
   return best;
@@ -249,7 +255,7 @@ function tryMix(
   parts: readonly Part[],
   job: Job,
   catalogue: Catalogue,
-  draws?: number,
+  draws?: Samples,
 ): { readonly chance: number; readonly method: Method } {
   const mixed = mixOf(parts, catalogue);
   const shelf = new Map<string, Adhesive>([...catalogue.adhesives, [mixed.id, mixed]]);

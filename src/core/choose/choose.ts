@@ -1,4 +1,5 @@
 /** The whole answer: the order, and for each adhesive its reasons, its technique and its cautions. */
+import type { DrawsFor, Samples } from './draws';
 import type { Placement, Ranked, Reason } from './finding';
 import { settleJob, type Job, type SettledJob } from './job';
 import { atOnce, type InTurns } from '../base/turns';
@@ -22,11 +23,11 @@ export interface Choice extends Ranked {
   readonly cautions: readonly Caution[];
 }
 
-/** Every adhesive of the catalogue for a job that is settled, best first, stopping now and then. `samples` 1–1000. */
+/** Every adhesive of the catalogue for a job that is settled, best first, stopping now and then; `samples` as for `rankInTurns`. */
 export function* chooseInTurns(
   job: SettledJob,
   catalogue: Catalogue,
-  samples: number = SAMPLES,
+  samples: Samples | DrawsFor = SAMPLES,
 ): InTurns<readonly Choice[]> {
   const choices: Choice[] = [];
   for (const ranked of yield* rankInTurns(job, catalogue, samples)) {
@@ -51,5 +52,5 @@ function cautionsOf({ verdict, facts: { fit, adhesive, job } }: Ranked, catalogu
  * The same in one go, for any job. Never throws: a job with unusable parts is answered with those parts at their
  * defaults (see `settleJob`, which names them).
  */
-export const choose = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Choice[] =>
+export const choose = (job: Job, catalogue: Catalogue, samples: Samples | DrawsFor = SAMPLES): readonly Choice[] =>
   atOnce(chooseInTurns(settleJob(job, catalogue).job, catalogue, samples));

@@ -3,7 +3,7 @@
  * of the shelf or what a person may need of it. Quick enough for every key that is pressed.
  */
 import type { Job } from './job';
-import { ENSEMBLE, SETS } from '../joint/ensemble';
+import { drawsOf } from './draws';
 import { wetMargins } from '../joint/margins';
 import type { Catalogue, WetAdhesive } from '../records/records';
 import { benchesOf, liquidsOf } from './sampling';
@@ -15,11 +15,12 @@ const DRAWS = 64;
 
 /** Chances, margins and slip times. The job's paper, substrate and tool must be in the catalogue. */
 export function judge(adhesive: WetAdhesive, job: Job, catalogue: Catalogue): Tally {
-  const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, DRAWS);
+  const draws = drawsOf(DRAWS);
+  const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, draws);
   // Liquids are kept by catalogue and id, and a mix that is being tried has no id of its own: a fresh catalogue, then.
-  const liquids = liquidsOf(adhesive, { ...catalogue }, DRAWS);
+  const liquids = liquidsOf(adhesive, { ...catalogue }, draws);
   return tally(
-    (draw) => wetMargins(adhesive, liquids[draw]!, benches[draw]!, ENSEMBLE[draw % SETS]!),
+    (draw) => wetMargins(adhesive, liquids[draw]!, benches[draw]!, draws.constants[draw]!),
     DRAWS,
     () => 0,
   );

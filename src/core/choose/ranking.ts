@@ -4,14 +4,13 @@
  * share that holds. The best method stands for the adhesive. Nothing here is random, so a link gives the same answer
  * anywhere.
  */
-import type { Liquid } from '../adhesive/liquid';
 import { isAtHand } from './at-hand';
+import { drawsOf, inHand, type Draws, type DrawsFor, type Samples } from './draws';
 import { kindOf } from './kind';
 import type { Ranked, Verdict } from './finding';
 import { THINGS, type Bench, type Margins } from '../joint/bench';
 import { settleJob, type Job, type SettledJob } from './job';
-import { ENSEMBLE, SETS } from '../joint/ensemble';
-import { dryMargins, easeOf, wetMargins, type DryPoint, type Ease } from '../joint/margins';
+import { dryMargins, easeOf, wetMargins, type Ease } from '../joint/margins';
 import { methodsFor, type Bringable } from './method';
 import { placementOf } from './placement';
 import type { Adhesive, Catalogue } from '../records/records';
@@ -47,18 +46,22 @@ const CLOSE = 0.05;
 /** In the order, another of a kind that stands higher counts this much: the first places name different things. */
 const NEXT_OF_A_KIND = 0.8;
 
-/** Every adhesive of the catalogue for a job that is settled, best first, stopping after each. `samples` 1–1000. */
+/**
+ * Every adhesive of the catalogue for a job that is settled, best first, stopping after each. `samples`: how many even
+ * draws (1–1000), or what swatches have made of them, for each adhesive.
+ */
 export function* rankInTurns(
   job: SettledJob,
   catalogue: Catalogue,
-  samples: number = SAMPLES,
+  samples: Samples | DrawsFor = SAMPLES,
 ): InTurns<readonly Ranked[]> {
   const sheet = sheetOf(job, catalogue);
-  const benches = benchKeeper(job, sheet, catalogue, samples);
+  const benches = benchKeeper(job, sheet, catalogue);
+  const drawsFor = typeof samples === 'function' ? samples : () => samples;
   const ranked: Ranked[] = [];
   for (const adhesive of catalogue.adhesives.values()) {
     yield;
-    ranked.push(judge(adhesive, job, sheet, benches, catalogue));
+    ranked.push(judge(adhesive, job, sheet, benches, catalogue, drawsOf(drawsFor(adhesive.id))));
   }
   return inOrder(ranked);
 }
@@ -67,7 +70,7 @@ export function* rankInTurns(
  * The same in one go, for any job. Never throws: a job with unusable parts is answered with those parts at their
  * defaults (see `settleJob`, which names them).
  */
-export const rank = (job: Job, catalogue: Catalogue, samples: number = SAMPLES): readonly Ranked[] =>
+export const rank = (job: Job, catalogue: Catalogue, samples: Samples | DrawsFor = SAMPLES): readonly Ranked[] =>
   atOnce(rankInTurns(settleJob(job, catalogue).job, catalogue, samples));
 
 const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);
@@ -131,21 +134,30 @@ export function weightsOf(job: Job, form: Adhesive['form']): Chances {
   };
 }
 
-/** Benches by method, each made once for all adhesives. */
-type BenchKeeper = (bringing: Bringing) => readonly Bench[];
+/** Benches by method, each made once for all adhesives of the same draws. */
+type BenchKeeper = (bringing: Bringing, draws: Draws) => readonly Bench[];
 
-function benchKeeper(job: Job, sheet: Sheet, catalogue: Catalogue, samples: number): BenchKeeper {
-  const kept = new Map<string, readonly Bench[]>();
-  return (bringing) => {
+function benchKeeper(job: Job, sheet: Sheet, catalogue: Catalogue): BenchKeeper {
+  const kept = new Map<Draws, Map<string, readonly Bench[]>>();
+  return (bringing, draws) => {
     const { face, minutes } = bringing.way;
     const key = `${bringing.tool.id} ${face} ${minutes}`;
-    let benches = kept.get(key);
-    if (!benches) kept.set(key, (benches = benchesOf(job, sheet, catalogue, samples, bringing)));
+    let byMethod = kept.get(draws);
+    if (!byMethod) kept.set(draws, (byMethod = new Map()));
+    let benches = byMethod.get(key);
+    if (!benches) byMethod.set(key, (benches = benchesOf(job, sheet, catalogue, draws, bringing)));
     return benches;
   };
 }
 
-function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: BenchKeeper, catalogue: Catalogue): Ranked {
+function judge(
+  adhesive: Adhesive,
+  job: Job,
+  sheet: Sheet,
+  benches: BenchKeeper,
+  catalogue: Catalogue,
+  drawn: Draws,
+): Ranked {
   const weights = weightsOf(job, adhesive.form);
   const fit = suitability(adhesive, job, sheet, catalogue);
   const needs = new Set(job.needs);
@@ -156,10 +168,10 @@ function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: BenchKeeper,
     return weighedUp(held, weights) * (1 - wrinkles) * quick;
   };
   const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, job, sheet, catalogue));
-  const asked = marginsOf(adhesive, catalogue, job);
+  const asked = marginsOf(adhesive, catalogue, job, drawn);
   // A few draws tell which methods are worth the whole: one that falls far behind cannot be the best of all.
   const screened = methods.map((bringable) => {
-    const some = benches(bringable.bringing);
+    const some = benches(bringable.bringing, drawn);
     let sum = 0;
     let count = 0;
     for (let draw = SCREEN_FROM; draw < some.length; draw += SCREEN_EVERY, count += 1) {
@@ -171,7 +183,7 @@ function judge(adhesive: Adhesive, job: Job, sheet: Sheet, benches: BenchKeeper,
   screened.sort((a, b) => b.level - a.level);
   const worth = screened.filter(({ level }, i) => i < MOST_TRIED && level >= screened[0]!.level - SCREEN_GAP);
   const tried = worth.map(({ bringable }): Tried => {
-    const all = benches(bringable.bringing);
+    const all = benches(bringable.bringing, drawn);
     const draws = all.map((_, draw) => asked(draw, all));
     const together = draws.reduce((sum, margins) => sum + combine(margins, heldBy(margins)), 0) / draws.length;
     return { bringable, draws, chance: together * bringable.usual * fit.share };
@@ -242,22 +254,21 @@ function marginsOf(
   adhesive: Adhesive,
   catalogue: Catalogue,
   { celsius }: Job,
+  draws: Draws,
 ): (draw: number, benches: readonly Bench[]) => Margins {
+  const { constants } = draws;
+  const hand = draws.hand?.(kindOf(adhesive, catalogue));
+  const own = (margins: Margins) => (hand ? inHand(margins, hand) : margins);
   if (adhesive.form === 'dry') {
-    let points: readonly DryPoint[] = [];
-    return (draw, benches) => {
-      if (points.length !== benches.length) points = dryPointsOf(adhesive, benches.length);
-      return dryMargins(adhesive, points[draw]!, benches[draw]!, ENSEMBLE[draw % SETS]!);
-    };
+    const points = dryPointsOf(adhesive, draws);
+    return (draw, benches) => own(dryMargins(adhesive, points[draw]!, benches[draw]!, constants[draw]!));
   }
   const eased: Ease[] = [];
-  let liquids: readonly Liquid[] = [];
+  const liquids = liquidsOf(adhesive, catalogue, draws);
   return (draw, benches) => {
-    if (liquids.length !== benches.length) liquids = liquidsOf(adhesive, catalogue, benches.length);
     const liquid = liquids[draw]!;
-    const constants = ENSEMBLE[draw % SETS]!;
-    const ease = (eased[draw] ??= easeOf(adhesive, liquid, celsius, constants));
-    return wetMargins(adhesive, liquid, benches[draw]!, constants, ease);
+    const ease = (eased[draw] ??= easeOf(adhesive, liquid, celsius, constants[draw]!));
+    return own(wetMargins(adhesive, liquid, benches[draw]!, constants[draw]!, ease));
   };
 }
 

@@ -2,33 +2,24 @@
  * The many possible versions of one job: every uncertain number drawn evenly from its range, the same
  * draws for every visitor and every adhesive, so that two adhesives are compared on the same sheets.
  */
+import { DIMENSIONS, drawsOf, type Draws, type Samples } from './draws';
 import { placingSeconds, placingTime, type Job } from './job';
 import { liquidOf, type Liquid, type Uncertain } from '../adhesive/liquid';
 import type { Bench } from '../joint/bench';
 import type { DryPoint } from '../joint/margins';
 import { ethanolEvaporationRate, evaporationRate } from '../joint/moisture';
 import { at, type Range } from '../base/quantity';
-import { lowDiscrepancyPoints } from '../base/random';
 import type { Catalogue, DryAdhesive, Technique, WetAdhesive } from '../records/records';
 import type { Sheet } from '../paper/sheet';
 import { TASK_TRAITS, type Task } from '../records/task';
 import { workingSeconds, type Way } from '../joint/way';
 
-const DIMENSIONS = 14;
-
 type Draw = (range: Range, dimension: number) => number;
 
-function drawOf(points: Float64Array, sample: number): Draw {
-  return (range, dimension) => at(range, points[sample * DIMENSIONS + dimension]!);
-}
-
-const pointCache = new Map<number, Float64Array>();
-
-function pointsFor(samples: number): Float64Array {
-  let points = pointCache.get(samples);
-  if (!points) pointCache.set(samples, (points = lowDiscrepancyPoints(samples, DIMENSIONS)));
-  return points;
-}
+const drawOf =
+  ({ points }: Draws, sample: number): Draw =>
+  (range, dimension) =>
+    at(range, points[sample * DIMENSIONS + dimension]!);
 
 /** Seconds the person needs: what they said, or what the size of the piece suggests. */
 export function secondsNeeded(job: Job): number {
@@ -49,17 +40,17 @@ const usualBringing = (job: Job, catalogue: Catalogue): Bringing => ({
   way: { face: 'sheet', minutes: 0, workSeconds: workingSeconds(job.widthMm, job.heightMm) },
 });
 
-/** As many possible benches of a job as asked for, drawn evenly from the stated ranges. `samples` 1 to 1000. */
+/** As many possible benches of a job as asked for, drawn evenly from the stated ranges (1 to 1000), or those of the draws. */
 export function benchesOf(
   job: Job,
   sheet: Sheet,
   catalogue: Catalogue,
-  samples: number,
+  samples: Samples,
   bringing: Bringing = usualBringing(job, catalogue),
 ): readonly Bench[] {
-  const points = pointsFor(samples);
+  const draws = drawsOf(samples);
   const make = benchMaker(job, sheet, catalogue, bringing);
-  return Array.from({ length: samples }, (_, sample) => make(drawOf(points, sample)));
+  return Array.from({ length: draws.count }, (_, sample) => make(drawOf(draws, sample)));
 }
 
 /** The bench with everything at the middle of its range. */
@@ -125,37 +116,40 @@ function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue, { tool, way }:
 
 const LIQUID_DIMENSION: Readonly<Record<Uncertain, number>> = { solids: 11, viscosity: 12, grab: 13, film: 13 };
 
-/** Liquids do not depend on the job, so they are worked out once per catalogue. */
-const liquidCache = new WeakMap<Catalogue, Map<string, readonly Liquid[]>>();
+/** Liquids do not depend on the job, so they are worked out once per catalogue and draws. */
+const liquidCache = new WeakMap<Catalogue, WeakMap<object, Map<string, readonly Liquid[]>>>();
+const MIDDLE = {};
 
 /** The liquid at the middle of every range. */
 export function middleLiquid(adhesive: WetAdhesive, catalogue: Catalogue): Liquid {
-  return cached(catalogue, `${adhesive.id} middle`, () => [liquidOf(adhesive, catalogue)])[0]!;
+  return cached(catalogue, MIDDLE, adhesive.id, () => [liquidOf(adhesive, catalogue)])[0]!;
 }
 
-/** The same adhesive mixed `samples` times within its stated ranges. `samples` 1 to 1000. */
-export function liquidsOf(adhesive: WetAdhesive, catalogue: Catalogue, samples: number): readonly Liquid[] {
-  return cached(catalogue, `${adhesive.id} ${samples}`, () => {
-    const points = pointsFor(samples);
-    return Array.from({ length: samples }, (_, sample) => {
-      const draw = drawOf(points, sample);
+/** The same adhesive mixed many times within its stated ranges: as many times as asked (1 to 1000), or as the draws say. */
+export function liquidsOf(adhesive: WetAdhesive, catalogue: Catalogue, samples: Samples): readonly Liquid[] {
+  const draws = drawsOf(samples);
+  return cached(catalogue, draws, adhesive.id, () =>
+    Array.from({ length: draws.count }, (_, sample) => {
+      const draw = drawOf(draws, sample);
       return liquidOf(adhesive, catalogue, (range, of) => draw(range, LIQUID_DIMENSION[of]));
-    });
-  });
+    }),
+  );
 }
 
-function cached(catalogue: Catalogue, key: string, make: () => readonly Liquid[]): readonly Liquid[] {
+function cached(catalogue: Catalogue, of: object, id: string, make: () => readonly Liquid[]): readonly Liquid[] {
   let known = liquidCache.get(catalogue);
-  if (!known) liquidCache.set(catalogue, (known = new Map()));
-  let liquids = known.get(key);
-  if (!liquids) known.set(key, (liquids = make()));
+  if (!known) liquidCache.set(catalogue, (known = new WeakMap()));
+  let byId = known.get(of);
+  if (!byId) known.set(of, (byId = new Map()));
+  let liquids = byId.get(id);
+  if (!liquids) byId.set(id, (liquids = make()));
   return liquids;
 }
 
-/** A dry adhesive drawn `samples` times from its stated ranges. `samples` 1 to 1000. */
-export function dryPointsOf(adhesive: DryAdhesive, samples: number): readonly DryPoint[] {
-  const points = pointsFor(samples);
-  return Array.from({ length: samples }, (_, sample) => dryPoint(adhesive, drawOf(points, sample)));
+/** A dry adhesive drawn from its stated ranges: as many times as asked (1 to 1000), or as the draws say. */
+export function dryPointsOf(adhesive: DryAdhesive, samples: Samples): readonly DryPoint[] {
+  const draws = drawsOf(samples);
+  return Array.from({ length: draws.count }, (_, sample) => dryPoint(adhesive, drawOf(draws, sample)));
 }
 
 /** A dry adhesive with everything at the middle of its range. */

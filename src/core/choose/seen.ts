@@ -50,3 +50,19 @@ export function decodeSeen(text: string | undefined): Seen | undefined {
   if (modelVersion === undefined || slipLow === undefined || slipHigh === undefined) return undefined;
   return { modelVersion, adhesiveId, verdict, slipLow, slipHigh };
 }
+
+/** That an answer has learned from swatches of its sender: how many, and a digest of what they weigh. */
+export interface TaughtBy {
+  readonly swatches: number;
+  readonly digest: string;
+}
+
+/** The same as one word of a link: "8.1f3a9c"; `decodeTaught` reads it. */
+export const encodeTaught = ({ swatches, digest }: TaughtBy): string => `${swatches}.${digest}`;
+
+/** What such a word says, or undefined when it is none. */
+export function decodeTaught(text: unknown): TaughtBy | undefined {
+  const [, count, digest] = typeof text === 'string' ? (/^(\d{1,5})\.([0-9a-f]{6})$/.exec(text) ?? []) : [];
+  const swatches = Number(count);
+  return digest !== undefined && swatches > 0 ? { swatches, digest } : undefined;
+}

@@ -4,6 +4,7 @@
  * from the job's. The more swatches near by, the less the model has to say.
  */
 import type { Job } from '../choose/job';
+import type { Condition } from '../learn/judged';
 import type { Catalogue } from '../records/records';
 import { mustBeWithin } from '../base/result';
 import { secondsNeeded } from '../choose/sampling';
@@ -130,6 +131,23 @@ export function witnessesFor(
     }
   }
   return found;
+}
+
+/**
+ * How much of a condition the model may learn from, for the answer on one adhesive: what is counted as evidence of this
+ * very pair (`witnessesFor`) is left out of it, so that nothing counts twice.
+ */
+export function leftToLearn(adhesiveId: string, job: Job, catalogue: Catalogue): (condition: Condition) => number {
+  const sheet = sheetOf(job, catalogue);
+  return (condition) => {
+    if (condition.adhesive !== adhesiveId || condition.job.substrate !== job.substrate) return 1;
+    const other = sheetOf(condition.job, catalogue);
+    return (
+      1 -
+      bell(other.grammage.middle, sheet.grammage.middle, WIDTHS.grammage) *
+        bell(other.sorptivity.middle, sheet.sorptivity.middle, WIDTHS.sorptivity)
+    );
+  };
 }
 
 /** 1 where two values are the same, falling with the distance of their logarithms. */

@@ -56,6 +56,8 @@ export interface Margins extends Readonly<Record<Thing, number>> {
   /** from laying until it no longer slides, s */
   readonly slipSeconds: number;
   readonly gives: 'paper' | 'substrate' | 'neither';
+  /** what the sheet bears when it is lifted ÷ what the face below bears: below 1 the paper is the weaker */
+  readonly sheetToFace: number;
   /** how far the sheet still grows after it is laid, mm */
   readonly growsMm: number;
   /** how much the film shows where it comes through, 0–1 */

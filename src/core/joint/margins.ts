@@ -146,6 +146,7 @@ export function wetMargins(
     openSeconds,
     slipSeconds,
     gives: lift >= 1 ? 'neither' : sheetBears < faceBears ? 'paper' : 'substrate',
+    sheetToFace: bounded(sheetBears / faceBears),
     growsMm: Math.max(0, growth) * paper.wetExpansion * swelling * bench.spanMm,
     shows: liquid.shows,
   };
@@ -223,6 +224,7 @@ export function dryMargins(
     openSeconds: LONGEST_SLIP_SECONDS,
     slipSeconds: point.slip,
     gives: lift >= 1 ? 'neither' : sheetBears < faceStrength ? 'paper' : 'substrate',
+    sheetToFace: bounded(sheetBears / faceStrength),
     growsMm: 0,
     shows: 0,
   };

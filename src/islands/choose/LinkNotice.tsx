@@ -7,7 +7,7 @@ import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { LinkSaid } from '../parts/LinkSaid';
 
 export function LinkNotice({ store }: { readonly store: ChoosePageStore }) {
-  const { dropped } = useStore(store.$link);
+  const { dropped, taught } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
   return (
     <LinkSaid dropped={dropped}>
@@ -19,9 +19,11 @@ export function LinkNotice({ store }: { readonly store: ChoosePageStore }) {
             {durationSpan(other.slipLow, other.slipHigh)} to move it
           </strong>
           .{' '}
-          {other.modelVersion === MODEL_VERSION
-            ? 'Their link does not agree with this page.'
-            : 'The model has been improved since; today’s answer stands below.'}
+          {taught
+            ? `Their answer had learned from ${taught.swatches === 1 ? 'a swatch' : `${taught.swatches} swatches`} of their own, which a link does not carry.`
+            : other.modelVersion === MODEL_VERSION
+              ? 'Their link does not agree with this page.'
+              : 'The model has been improved since; today’s answer stands below.'}
         </p>
       )}
     </LinkSaid>

@@ -11,6 +11,7 @@ import { openEvidence, type EvidenceStore } from '../../stores/choose/evidence';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
 import { THINGS } from './Answer';
+import { Taught } from './Taught';
 
 interface Props {
   readonly store: ChoosePageStore;
@@ -24,7 +25,8 @@ interface PanelProps extends Props {
 
 /** `sent`: the evidence that a link brought, if it did. */
 export function openPanel(store: ChoosePageStore, sent: string | undefined, trialsAt: string): ComponentChildren {
-  const evidence = openEvidence(store, openShelf().$trials, sent, localStorageOrNone());
+  const { taught } = store.$link.get();
+  const evidence = openEvidence(store, openShelf().$trials, sent, localStorageOrNone(), taught);
   return <OwnTrialsPanel store={store} evidence={evidence} trialsAt={trialsAt} />;
 }
 
@@ -32,10 +34,11 @@ function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
   const speaks = useStore(evidence.$speaks);
   const on = useStore(evidence.$isOn);
   const source = useStore(evidence.$source);
-  if (!speaks) {
+  const learned = useStore(evidence.learning.$learned);
+  if (!speaks && !learned) {
     return (
       <p class="field-hint no-print">
-        None of your <a href={trialsAt}>swatch trials</a> is near enough to this job to have a say.
+        None of your <a href={trialsAt}>swatch trials</a> has a say in this answer yet.
       </p>
     );
   }
@@ -46,7 +49,8 @@ function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
         <input type="checkbox" checked={on} onChange={(event) => evidence.turn(event.currentTarget.checked)} />
         <span>{on ? 'The answer above counts them' : 'The answer above is the model alone'}</span>
       </label>
-      <OwnTrialsTable store={store} evidence={evidence} />
+      {source === 'own' && <Taught store={store} evidence={evidence} />}
+      {speaks && <OwnTrialsTable store={store} evidence={evidence} />}
     </section>
   );
 }
@@ -59,14 +63,15 @@ function OwnTrialsTable({ store, evidence }: Props) {
     <section class="scroll-box" tabIndex={0} aria-label="Model and trials, a wide table">
       <table class="numbers">
         <caption>
-          The model counts as four swatches (an estimate). A swatch counts less the farther its weight, absorbency and
-          hold time are from this job’s; only the same adhesive on the same board counts.
+          Swatches of this very kind of paper, counted. The model counts as four swatches (an estimate). A swatch counts
+          less the farther its weight, absorbency and hold time are from this job’s; only the same adhesive on the same
+          board counts, and the model has not learned from these.
         </caption>
         <thead>
           <tr>
             <th scope="col">Chance</th>
-            <th scope="col">Model alone</th>
-            <th scope="col">With the trials</th>
+            <th scope="col">Before counting</th>
+            <th scope="col">With them counted</th>
             <th scope="col">Rests on</th>
           </tr>
         </thead>

@@ -7,7 +7,7 @@ import { DEFAULT_JOB, JOB_PAPER_FIELDS, planOfJob, settleJob, type Job, type Set
 import { atOnce } from '../../core/base/turns';
 import type { JobPaper } from '../../core/paper/asked-paper';
 import type { Catalogue } from '../../core/records/records';
-import { sameAnswer, seenIn, type Seen } from '../../core/choose/seen';
+import { decodeTaught, sameAnswer, seenIn, type Seen, type TaughtBy } from '../../core/choose/seen';
 import { decodeJob, jobPartInLink } from '../../core/choose/read-link';
 import { weightMap } from '../../core/choose/weight-map';
 import { createChoose, textsOfJob, type Answering } from './choose';
@@ -45,7 +45,9 @@ export function createChoosePage(
   const $map = computed([$choices, $job], ([best], job) => weightMap(best!.adhesiveId, job, catalogue));
   const $compared = atom<{ readonly a: string; readonly b: string }>({ a: '', b: '' });
   /** what a link could not be read for, and what its sender saw */
-  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen }>({ dropped: [] });
+  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen; readonly taught?: TaughtBy }>({
+    dropped: [],
+  });
   const $flips = atom<readonly Flip[] | undefined>(undefined);
   /** set when a link's sender saw another answer than today's, until the job is changed */
   const $otherAnswer = computed([$link, $choices], ({ seen }, choices) =>
@@ -66,7 +68,8 @@ export function createChoosePage(
     $texts.set(textsOfJob(settled.job));
     // What was not in the records is named as the link named it.
     const unknown = settled.dropped.map((field) => jobPartInLink(field, planOfJob(job)));
-    $link.set({ dropped: [...dropped, ...unknown], ...(seen && { seen }) });
+    const taught = decodeTaught(new URLSearchParams(text).get('ls'));
+    $link.set({ dropped: [...dropped, ...unknown], ...(seen && { seen }), ...(taught && { taught }) });
     loading = false;
   };
 

@@ -3,7 +3,10 @@
  * a link brings what its sender's swatches showed.
  */
 import { atom, computed, type ReadableAtom } from 'nanostores';
-import type { Job } from '../../core/choose/job';
+import { chooseInTurns, type Choice } from '../../core/choose/choose';
+import { settleJob, type Job } from '../../core/choose/job';
+import { encodeTaught, type TaughtBy } from '../../core/choose/seen';
+import { leftToLearn } from '../../core/handover/trial-evidence';
 import {
   adjustRanking,
   decodeEvidence,
@@ -12,8 +15,11 @@ import {
   type Evidence,
   type Told,
 } from '../../core/handover/trial-to-choose';
+import { digestOf, drawsForTaught, movedBy, type Moved } from '../../core/learn/taught';
 import type { Trial } from '../../core/trial/record';
+import { inTurns } from '../shared/time-slice';
 import type { ChoosePageStore } from './choose-page';
+import { openLearning, type Learning } from './learning';
 
 export interface EvidenceStore {
   readonly $isOn: ReadableAtom<boolean>;
@@ -23,16 +29,30 @@ export interface EvidenceStore {
   readonly $told: ReadableAtom<ReadonlyMap<string, Told>>;
   /** does any swatch bear on the job at all */
   readonly $speaks: ReadableAtom<boolean>;
+  /** what the model has learned from all swatches, however far from this job */
+  readonly learning: Learning;
+  /** chances that have moved by what was learned, those that moved most first */
+  readonly $moved: ReadableAtom<readonly Moved[]>;
+  /** first place of the model alone, and with what was learned, each with its chance; undefined until it is worked out */
+  readonly $firsts: ReadableAtom<Firsts | undefined>;
+}
+
+export interface Firsts {
+  readonly before: Pick<Choice, 'adhesiveId' | 'chance'>;
+  readonly now: Pick<Choice, 'adhesiveId' | 'chance'>;
+  /** what is first now, by the model alone */
+  readonly nowBefore: number;
 }
 
 const SWITCH_KEY = 'open-time:evidence';
 
-/** `sentText`: the evidence in the link, if there is any. Demo trials say nothing. */
+/** `sentText`: the evidence in the link, if there is any; `sentTaught`: what its sender's model had learned from. Demo trials say nothing. */
 export function openEvidence(
   chooser: ChoosePageStore,
   $trials: ReadableAtom<readonly Trial[]>,
   sentText: string | undefined,
   storage: Storage | undefined,
+  sentTaught?: TaughtBy,
 ): EvidenceStore {
   const { $job, catalogue } = chooser;
   const sentJob: Job = $job.get();
@@ -44,9 +64,14 @@ export function openEvidence(
       return undefined;
     }
   })();
+  const learning = openLearning($trials, catalogue);
   // A reader of a link sees what its sender saw, whatever was switched here before.
   const $isOn = atom(sent.size > 0 || stored !== 'off');
-  const $source = computed($job, (job): 'own' | 'sent' => (sent.size > 0 && job === sentJob ? 'sent' : 'own'));
+  const $source = computed([$job, learning.$learned], (job, learned): 'own' | 'sent' => {
+    if (sent.size === 0 || job !== sentJob) return 'own';
+    // one's own link, opened where its swatches are
+    return learned && sentTaught && digestOf(learned).digest === sentTaught.digest ? 'own' : 'sent';
+  });
   const $evidence = computed([$job, $trials, $source], (job, trials, source): Evidence =>
     source === 'sent'
       ? sent
@@ -57,27 +82,61 @@ export function openEvidence(
         ),
   );
   const $told = atom<ReadonlyMap<string, Told>>(new Map());
+  const $moved = atom<readonly Moved[]>([]);
+  const $firsts = atom<Firsts | undefined>(undefined);
+  /** the answer by what was learned, before the swatches of this very pair are counted */
+  const $learnedChoices = atom<{ readonly job: Job; readonly choices: readonly Choice[] } | undefined>(undefined);
   const apply = () => {
-    const evidence = $evidence.get();
-    const on = $isOn.get() && evidence.size > 0;
+    const [evidence, job, learned] = [$evidence.get(), $job.get(), $learnedChoices.get()];
+    const taught = learned?.job === job && $source.get() === 'own' ? learned.choices : undefined;
+    const on = $isOn.get() && (evidence.size > 0 || taught !== undefined);
+    const tail =
+      (evidence.size > 0 ? `&ev=${encodeEvidence(evidence)}` : '') +
+      (taught ? `&ls=${encodeTaught(digestOf(learning.$learned.get()!))}` : '');
     chooser.$adjust.set(
       on
         ? {
-            choices: (choices) => adjustRanking(choices, evidence, catalogue).choices,
-            tail: `&ev=${encodeEvidence(evidence)}`,
+            choices: (choices, now) =>
+              adjustRanking((now === job ? taught : undefined) ?? choices, evidence, catalogue).choices,
+            tail,
           }
         : undefined,
     );
     // What the swatches would change is worked out even while they are switched off.
-    $told.set(adjustRanking(chooser.$modelChoices.get(), evidence, catalogue).told);
+    const before = chooser.$modelChoices.get();
+    const adjusted = adjustRanking(taught ?? before, evidence, catalogue);
+    $told.set(adjusted.told);
+    $moved.set(taught ? movedBy(before, adjusted.choices) : []);
+    const [was, is] = [before[0]!, adjusted.choices[0]!];
+    const same = before.find(({ adhesiveId }) => adhesiveId === is.adhesiveId);
+    $firsts.set(taught && { before: was, now: is, nowBefore: same?.chance ?? is.chance });
+  };
+  let stop = () => {};
+  const learn = () => {
+    stop();
+    const [job, learned] = [$job.get(), learning.$learned.get()];
+    if (!learned || learned.swatches === 0 || $source.get() === 'sent') return $learnedChoices.set(undefined);
+    const speaksOf = $evidence.get();
+    const draws = drawsForTaught(learned, job.paper, (id) =>
+      speaksOf.has(id) ? leftToLearn(id, job, catalogue) : undefined,
+    );
+    stop = inTurns(chooseInTurns(settleJob(job, catalogue).job, catalogue, draws), (choices) =>
+      $learnedChoices.set({ job, choices }),
+    );
   };
   $evidence.subscribe(apply);
   $isOn.listen(apply);
+  $learnedChoices.listen(apply);
+  $job.listen(learn);
+  learning.$learned.subscribe(learn);
   return {
     $isOn,
     $source,
     $told,
     $speaks: computed($evidence, (evidence) => evidence.size > 0),
+    learning,
+    $moved,
+    $firsts,
     turn: (on) => {
       $isOn.set(on);
       try {

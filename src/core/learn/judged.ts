@@ -1,0 +1,146 @@
+/**
+ * What swatches have shown, as the model can be asked about it. Swatches of one maker that were made alike (the same
+ * paper, adhesive, ground, seconds and room) stand together as one condition with its outcomes.
+ */
+import { clamp } from '../base/quantity';
+import { DEFAULT_JOB, JOB_FIELDS, type Job } from '../choose/job';
+import type { JobPaper } from '../paper/asked-paper';
+import type { Catalogue } from '../records/records';
+import { outcomeOf, type Outcome, type QuestionKind, type Swatch, type Trial } from '../trial/record';
+
+/** The questions that the model has an answer to. */
+export const MODELLED = ['spread', 'lift', 'board', 'cockle', 'stuck'] as const satisfies readonly QuestionKind[];
+export type Modelled = (typeof MODELLED)[number];
+
+/** What one swatch showed; a question that was not asked, or not judged, is left out. */
+export type Seen = Readonly<Partial<Record<Modelled, Outcome>>>;
+
+export interface Condition {
+  /** whose bench it is: everything that is a bench's own is shared by all that has one key */
+  readonly bench: string;
+  /** whose sheet it is: what is a sheet's own is shared by all that has one key */
+  readonly sheet: string;
+  /** as the maker called it */
+  readonly paperName: string;
+  readonly paper: JobPaper;
+  /** id of the adhesive on the shelf */
+  readonly adhesive: string;
+  /** the swatch as a job: laid for the seconds after which it was lifted */
+  readonly job: Job;
+  readonly seen: readonly Seen[];
+}
+
+export interface Judged {
+  readonly conditions: readonly Condition[];
+  /** swatches that the model can be asked about */
+  readonly swatches: number;
+  /** judged swatches that it cannot: the kind of paper, or the adhesive of the shelf, is not named */
+  readonly unnamed: number;
+}
+
+const within = (value: number | undefined, { low, high, usual }: { low: number; high: number; usual: number }) =>
+  clamp(value ?? usual, low, high);
+
+/** Which paper of the shelf it is, in one key. */
+const sheetKey = ({ family, grammage, dropSeconds }: JobPaper): string =>
+  `${family} ${grammage ?? ''} ${dropSeconds ?? ''}`;
+
+/**
+ * The judged swatches of these trials. Set aside ones, invented ones, and those whose name and record may not be of one
+ * adhesive, are left out. What a trial does not say is taken as usual: binder's board, 20 °C, 50 %, a full brush.
+ */
+export function judgedIn(trials: readonly Trial[], catalogue: Catalogue): Judged {
+  const conditions = new Map<string, Condition & { seen: Seen[] }>();
+  let [swatches, unnamed] = [0, 0];
+  for (const trial of trials) {
+    if (trial.demo) continue;
+    for (const swatch of trial.swatches) {
+      const seen = seenOn(swatch, trial);
+      if (swatch.spoiled || Object.keys(seen).length === 0) continue;
+      const made = conditionOf(swatch, trial, catalogue);
+      if (!made) {
+        unnamed += 1;
+        continue;
+      }
+      swatches += 1;
+      const { bench, sheet, adhesive, job } = made;
+      const key = [
+        bench,
+        sheet,
+        adhesive,
+        job.substrate,
+        job.placeSeconds,
+        job.celsius,
+        job.humidity,
+        job.widthMm,
+        job.heightMm,
+      ].join(' ');
+      const known = conditions.get(key);
+      if (known) known.seen.push(seen);
+      else conditions.set(key, { ...made, seen: [seen] });
+    }
+  }
+  return { conditions: [...conditions.values()], swatches, unnamed };
+}
+
+/** The worst that any question of each kind says. */
+function seenOn(swatch: Swatch, { questions }: Trial): Seen {
+  const seen: Partial<Record<Modelled, Outcome>> = {};
+  for (const { id, kind } of questions) {
+    const modelled = MODELLED.find((one) => one === kind);
+    const outcome = outcomeOf(swatch, id);
+    if (modelled === undefined || outcome === undefined) continue;
+    if (seen[modelled] === undefined || BADNESS[outcome] > BADNESS[seen[modelled]]) seen[modelled] = outcome;
+  }
+  return seen;
+}
+const BADNESS: Readonly<Record<Outcome, number>> = { pass: 0, partly: 1, fail: 2 };
+
+function conditionOf(swatch: Swatch, trial: Trial, catalogue: Catalogue): Omit<Condition, 'seen'> | undefined {
+  const paper = trial.papers.find(({ id }) => id === swatch.paper);
+  const glue = trial.glues.find(({ id }) => id === swatch.glue);
+  const family = paper?.family;
+  const adhesive = glue?.doubtful ? undefined : glue?.record;
+  if (!paper || family === undefined || adhesive === undefined) return undefined;
+  if (!catalogue.papers.has(family) || !catalogue.adhesives.has(adhesive)) return undefined;
+  const substrate = trial.substrate ?? DEFAULT_JOB.substrate;
+  if (!catalogue.substrates.has(substrate)) return undefined;
+  const asked: JobPaper = {
+    family,
+    ...(paper.grammage !== undefined && { grammage: paper.grammage }),
+    ...(paper.dropSeconds !== undefined && { dropSeconds: paper.dropSeconds }),
+  };
+  const bench = swatch.by ?? trial.by;
+  return {
+    bench,
+    sheet: `${bench} ${sheetKey(asked)}`,
+    paperName: paper.name,
+    paper: asked,
+    adhesive,
+    job: {
+      ...DEFAULT_JOB,
+      paper: asked,
+      substrate,
+      widthMm: trial.widthMm,
+      heightMm: trial.heightMm,
+      placeSeconds: Math.max(1, Math.min(JOB_FIELDS.placeSeconds.high, swatch.hold)),
+      celsius: within(trial.conditions.celsius, JOB_FIELDS.celsius),
+      humidity: within(trial.conditions.humidity, JOB_FIELDS.humidity),
+      lined: false,
+    },
+  };
+}
+
+/** The bench of whoever made most of these swatches; of as many, the name that comes first. Undefined for none. */
+export function ownBench(conditions: readonly Condition[]): string | undefined {
+  const counts = new Map<string, number>();
+  for (const { bench, seen } of conditions) counts.set(bench, (counts.get(bench) ?? 0) + seen.length);
+  return [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1))[0]?.[0];
+}
+
+/** Whether this is the sheet of a condition: the same kind, and a weight within a twentieth where both are given. */
+export function isSheet(paper: JobPaper, other: JobPaper): boolean {
+  if (paper.family !== other.family) return false;
+  if (paper.grammage === undefined || other.grammage === undefined) return paper.grammage === other.grammage;
+  return Math.abs(Math.log(paper.grammage / other.grammage)) <= 0.05;
+}

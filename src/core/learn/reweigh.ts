@@ -1,0 +1,335 @@
+/**
+ * Swatches re-weigh the ensemble. The versions of a bench that the chooser draws (a set of constants, and where the
+ * board, the glue, the brush and the room's other numbers lie) are each asked how likely they made what was seen, and
+ * weighed by it. A set of constants is everybody's; a bench is its maker's own, one draw for all its swatches; a sheet
+ * is one draw for all the swatches cut from it, over which is averaged.
+ */
+import type { InTurns } from '../base/turns';
+import { lowDiscrepancyPoints } from '../base/random';
+import { DIMENSIONS, drawsOf, inHand, PAPER_DIMENSIONS, type Draws, type Hand } from '../choose/draws';
+import { kindOf } from '../choose/kind';
+import { benchesOf, dryPointsOf, liquidsOf } from '../choose/sampling';
+import type { Bench, Margins } from '../joint/bench';
+import { SETS } from '../joint/ensemble';
+import { dryMargins, easeOf, wetMargins } from '../joint/margins';
+import type { JobPaper } from '../paper/asked-paper';
+import { sheetOf } from '../paper/sheet';
+import type { Catalogue } from '../records/records';
+import { handsOf } from './hand';
+import { isSheet, ownBench, type Condition, type Seen } from './judged';
+import { likelihood } from './likelihood';
+
+/** Versions of a bench that are weighed: each set of the ensemble with several draws of the bench. */
+export const POOL = SETS * 4;
+/** Draws of a sheet, over which each version is averaged. */
+export const SHEETS = 12;
+/** The weights are softened until at least this many versions count for as much as equals. A judgement of ours. */
+export const LEAST_EFFECTIVE = 24;
+/** How alike the swatches of one pair are beyond what the model says: of many, one more tells less. Estimate. */
+export const ALIKE = 0.1;
+
+/** The swatches of one condition, asked of every version and every draw of the sheet. */
+interface Asked {
+  readonly condition: Condition;
+  /** log likelihood of version v on sheet s at v·SHEETS + s */
+  readonly logs: Float32Array;
+}
+
+export interface Learned {
+  readonly asked: readonly Asked[];
+  /** the bench that an answer is for; undefined where nobody has swatches */
+  readonly own: string | undefined;
+  readonly swatches: number;
+}
+
+/** Weights of the versions, with how far they had to be softened. */
+export interface Weighed {
+  /** of each version, together 1 */
+  readonly weights: Float64Array;
+  /** how many equal versions would count as much: (Σw)² ÷ Σw² */
+  readonly effective: number;
+  /** 1: the swatches count in full; 0: not at all */
+  readonly softened: number;
+}
+
+/** The versions that are weighed: the even draws of an answer, more of them. */
+export const pool = (): Draws => drawsOf(POOL);
+
+/** Asks every version about each condition, stopping now and then. `own`: the bench that answers are for. */
+export function* learnInTurns(
+  conditions: readonly Condition[],
+  catalogue: Catalogue,
+  own: string | undefined = ownBench(conditions),
+  ask: MarginsOf = marginsInTurns,
+): InTurns<Learned> {
+  const asked: Asked[] = [];
+  for (const condition of conditions) asked.push({ condition, logs: yield* askAll(condition, catalogue, ask) });
+  return { asked, own, swatches: conditions.reduce((sum, { seen }) => sum + seen.length, 0) };
+}
+
+/** The hand of each version. */
+const HANDS = handsOf(POOL);
+
+/** Versions asked between two stops. */
+const AT_A_TIME = 64;
+
+function* askAll(condition: Condition, catalogue: Catalogue, ask: MarginsOf): InTurns<Float32Array> {
+  const margins = yield* ask(condition, catalogue);
+  const logs = new Float32Array(POOL * SHEETS);
+  const outcomes = countsOf(condition.seen);
+  const kind = kindOf(catalogue.adhesives.get(condition.adhesive)!, catalogue);
+  for (let version = 0; version < POOL; version += 1) {
+    if (version % AT_A_TIME === 0) yield;
+    const logged = HANDS(version, kind);
+    const hand = { spread: Math.exp(logged.spread), lift: Math.exp(logged.lift) };
+    for (let sheet = 0; sheet < SHEETS; sheet += 1) {
+      const found = inHand(margins(version, sheet), hand);
+      let sum = 0;
+      for (const { seen, count } of outcomes) sum += count * Math.log(likelihood(seen, found));
+      logs[version * SHEETS + sheet] = sum;
+    }
+  }
+  return logs;
+}
+
+/** Swatches that showed the same, counted. */
+function countsOf(all: readonly Seen[]): readonly { readonly seen: Seen; readonly count: number }[] {
+  const counts = new Map<string, { seen: Seen; count: number }>();
+  for (const seen of all) {
+    const key = [seen.spread, seen.lift, seen.board, seen.cockle, seen.stuck].join();
+    const known = counts.get(key);
+    if (known) known.count += 1;
+    else counts.set(key, { seen, count: 1 });
+  }
+  return [...counts.values()];
+}
+
+/** Where the sheet lies in its ranges: the same few points for every sheet. */
+const SHEET_DRAWS: Draws = {
+  count: SHEETS,
+  points: widened(lowDiscrepancyPoints(SHEETS, PAPER_DIMENSIONS)),
+  constants: drawsOf(SHEETS).constants,
+};
+
+function widened(points: Float64Array): Float64Array {
+  const wide = new Float64Array(SHEETS * DIMENSIONS).fill(0.5);
+  for (let i = 0; i < SHEETS; i += 1)
+    wide.set(points.subarray(i * PAPER_DIMENSIONS, (i + 1) * PAPER_DIMENSIONS), i * DIMENSIONS);
+  return wide;
+}
+
+type Made = Pick<Condition, 'job' | 'adhesive'>;
+export type ByVersion = (version: number, sheet: number) => Margins;
+export type MarginsOf = (made: Made, catalogue: Catalogue) => InTurns<ByVersion>;
+
+/** The margins of a swatch made so, by version and draw of the sheet. */
+export function* marginsInTurns({ job, adhesive: id }: Made, catalogue: Catalogue): InTurns<ByVersion> {
+  const adhesive = catalogue.adhesives.get(id)!;
+  const draws = pool();
+  const sheet = sheetOf(job, catalogue);
+  const papers = benchesOf(job, sheet, catalogue, SHEET_DRAWS).map(({ paper }) => paper);
+  yield;
+  const benches = benchesOf(job, sheet, catalogue, draws);
+  yield;
+  const on = (version: number, paper: number): Bench => ({ ...benches[version]!, paper: papers[paper]! });
+  if (adhesive.form === 'dry') {
+    const points = dryPointsOf(adhesive, draws);
+    return (version, paper) => dryMargins(adhesive, points[version]!, on(version, paper), draws.constants[version]!);
+  }
+  const liquids = liquidsOf(adhesive, catalogue, draws);
+  yield;
+  const eases = liquids.map((liquid, version) => easeOf(adhesive, liquid, job.celsius, draws.constants[version]!));
+  return (version, paper) =>
+    wetMargins(adhesive, liquids[version]!, on(version, paper), draws.constants[version]!, eases[version]);
+}
+
+/** How much of a condition counts: 1 all of it, 0 nothing. */
+export type Keep = (condition: Condition) => number;
+const ALL: Keep = () => 1;
+
+/** How much each swatch of a pair counts, so that many of one pair do not speak as if they were of many. */
+function pairShares({ asked }: Learned): (condition: Condition) => number {
+  const counts = new Map<string, number>();
+  for (const { condition } of asked)
+    counts.set(pairKey(condition), (counts.get(pairKey(condition)) ?? 0) + condition.seen.length);
+  return (condition) => 1 / (1 + (counts.get(pairKey(condition))! - 1) * ALIKE);
+}
+
+/** log Σ exp, of values that may be far below zero. */
+function logSum(values: ArrayLike<number>, from = 0, to = values.length, step = 1): number {
+  let top = -Infinity;
+  for (let i = from; i < to; i += step) if (values[i]! > top) top = values[i]!;
+  if (top === -Infinity) return top;
+  let sum = 0;
+  for (let i = from; i < to; i += step) sum += Math.exp(values[i]! - top);
+  return top + Math.log(sum);
+}
+
+/** For each sheet, the log likelihood of its swatches by version and draw of the sheet. */
+function sheetLogs(
+  learned: Learned,
+  keep: Keep,
+): ReadonlyMap<string, { bench: string; paper: JobPaper; logs: Float64Array }> {
+  const share = pairShares(learned);
+  const sheets = new Map<string, { bench: string; paper: JobPaper; logs: Float64Array }>();
+  for (const { condition, logs } of learned.asked) {
+    const counts = keep(condition) * share(condition);
+    if (counts <= 0) continue;
+    let sheet = sheets.get(condition.sheet);
+    if (!sheet) {
+      sheet = { bench: condition.bench, paper: condition.paper, logs: new Float64Array(POOL * SHEETS) };
+      sheets.set(condition.sheet, sheet);
+    }
+    for (let i = 0; i < logs.length; i += 1) sheet.logs[i]! += counts * logs[i]!;
+  }
+  return sheets;
+}
+
+/** Every pair that was tried, with the weights as they would be without it; stops after each. */
+export function* withoutEachPair(learned: Learned): InTurns<ReadonlyMap<string, Float64Array>> {
+  const share = pairShares(learned);
+  const sheets = sheetLogs(learned, ALL);
+  const pairs = new Map<string, Asked[]>();
+  for (const one of learned.asked) {
+    const key = pairKey(one.condition);
+    pairs.set(key, [...(pairs.get(key) ?? []), one]);
+  }
+  const found = new Map<string, Float64Array>();
+  for (const [key, all] of pairs) {
+    yield;
+    const sheet = sheets.get(all[0]!.condition.sheet)!;
+    const logs = sheet.logs.slice();
+    for (const one of all) for (let i = 0; i < logs.length; i += 1) logs[i]! -= share(one.condition) * one.logs[i]!;
+    found.set(key, weigh(new Map(sheets).set(all[0]!.condition.sheet, { ...sheet, logs }), learned.own).weights);
+  }
+  return found;
+}
+
+/** Which pair of sheet and adhesive a condition is of. */
+export const pairKey = ({ sheet, adhesive }: Condition): string => `${sheet} ${adhesive}`;
+
+/** Weights of the versions of the own bench by what was kept of the swatches. */
+export function reweigh(learned: Learned, keep: Keep = ALL): Weighed {
+  return weigh(sheetLogs(learned, keep), learned.own);
+}
+
+type SheetLogs = ReturnType<typeof sheetLogs>;
+
+function weigh(sheets: SheetLogs, own: string | undefined): Weighed {
+  const byBench = new Map<string, Float64Array>();
+  for (const { bench, logs } of sheets.values()) {
+    let sum = byBench.get(bench);
+    if (!sum) byBench.set(bench, (sum = new Float64Array(POOL)));
+    for (let version = 0; version < POOL; version += 1)
+      sum[version]! += logSum(logs, version * SHEETS, (version + 1) * SHEETS) - Math.log(SHEETS);
+  }
+  const total = new Float64Array(POOL);
+  for (const [bench, logs] of byBench) {
+    for (let version = 0; version < POOL; version += 1)
+      // Of another's bench only the set of constants is ours too.
+      total[version]! +=
+        bench === own ? logs[version]! : logSum(logs, version % SETS, POOL, SETS) - Math.log(POOL / SETS);
+  }
+  return softened(total);
+}
+
+const SOFTENING_STEPS = 30;
+
+/** Weights from log likelihoods, softened as little as keeps `LEAST_EFFECTIVE` versions. */
+export function softened(logs: Float64Array): Weighed {
+  let [low, high] = [0, 1];
+  let found = weightsAt(logs, 1);
+  if (found.effective >= LEAST_EFFECTIVE) return { ...found, softened: 1 };
+  for (let step = 0; step < SOFTENING_STEPS; step += 1) {
+    const middle = (low + high) / 2;
+    found = weightsAt(logs, middle);
+    if (found.effective < LEAST_EFFECTIVE) high = middle;
+    else low = middle;
+  }
+  return { ...weightsAt(logs, low), softened: low };
+}
+
+function weightsAt(logs: Float64Array, power: number): { weights: Float64Array; effective: number } {
+  const powered = logs.map((log) => log * power);
+  const all = logSum(powered);
+  const weights = powered.map((log) => Math.exp(log - all));
+  return { weights, effective: 1 / weights.reduce((sum, weight) => sum + weight * weight, 0) };
+}
+
+/**
+ * As many draws as asked for from the weighed versions, each as often as its weight says. Where the job's sheet is one
+ * that swatches were cut from, its own numbers are drawn by what they showed as well. With no swatches these are the
+ * even draws. `keep`: how much of each condition counts.
+ */
+export function learnedDraws(
+  learned: Learned,
+  paper: JobPaper,
+  count: number,
+  keep: Keep = ALL,
+): Draws & Omit<Weighed, 'weights'> {
+  const sheets = sheetLogs(learned, keep);
+  const { weights, effective, softened: power } = weigh(sheets, learned.own);
+  const versions = drawn(weights, count);
+  const from = pool();
+  const points = new Float64Array(count * DIMENSIONS);
+  const times = new Map<number, number>();
+  const known = [...sheets.values()].find((sheet) => sheet.bench === learned.own && isSheet(paper, sheet.paper));
+  const lots = drawsOf(count).points;
+  versions.forEach((version, i) => {
+    points.set(from.points.subarray(version * DIMENSIONS, (version + 1) * DIMENSIONS), i * DIMENSIONS);
+    const before = times.get(version) ?? 0;
+    times.set(version, before + 1);
+    if (known) {
+      const sheet = sheetAt(known.logs, version, power, lots[i * DIMENSIONS]!);
+      points.set(
+        SHEET_DRAWS.points.subarray(sheet * DIMENSIONS, sheet * DIMENSIONS + PAPER_DIMENSIONS),
+        i * DIMENSIONS,
+      );
+    } else if (before > 0) {
+      // A version that counts twice is tried on another sheet the second time.
+      const other = (version + before * SETS) % POOL;
+      points.set(from.points.subarray(other * DIMENSIONS, other * DIMENSIONS + PAPER_DIMENSIONS), i * DIMENSIONS);
+    }
+  });
+  const constants = versions.map((version) => from.constants[version]!);
+  return { count, points, constants, effective, softened: power, hand: (kind) => handBy(weights, kind) };
+}
+
+/** The hand of this bench, for a kind of film, as the weighed versions have it in the mean. */
+function handBy(weights: Float64Array, kind: string): Hand {
+  let [spread, lift] = [0, 0];
+  weights.forEach((weight, version) => {
+    const logged = HANDS(version, kind);
+    spread += weight * logged.spread;
+    lift += weight * logged.lift;
+  });
+  // what is left of nothing by rounding is nothing
+  const factor = (log: number) => (Math.abs(log) < 1e-9 ? 1 : Math.exp(log));
+  return { spread: factor(spread), lift: factor(lift) };
+}
+
+/** `count` versions, evenly along the weights, set by set. */
+function drawn(weights: Float64Array, count: number): number[] {
+  const found: number[] = [];
+  let [reached, at] = [0, 0];
+  const place = (i: number) => (i % (POOL / SETS)) * SETS + Math.floor(i / (POOL / SETS));
+  for (let i = 0; i < count; i += 1) {
+    const wanted = (i + 0.5 * (SETS / POOL)) / count;
+    while (at < POOL - 1 && reached + weights[place(at)]! <= wanted) reached += weights[place(at++)]!;
+    found.push(place(at));
+  }
+  return found;
+}
+
+/** Which draw of the sheet, by how well each explains what was seen on it, at `lot` (0–1) of the way through them. */
+function sheetAt(logs: Float64Array, version: number, power: number, lot: number): number {
+  const from = version * SHEETS;
+  const here = logs.subarray(from, from + SHEETS).map((log) => log * power);
+  const all = logSum(here);
+  let reached = 0;
+  for (let sheet = 0; sheet < SHEETS - 1; sheet += 1) {
+    reached += Math.exp(here[sheet]! - all);
+    if (lot < reached) return sheet;
+  }
+  return SHEETS - 1;
+}
