@@ -1,6 +1,6 @@
 /** The answer in a word and a sentence. */
 import type { Ranked, Verdict } from './finding';
-import { durationSpan, lowerFirst } from '../base/format';
+import { duration, durationSpan, lowerFirst } from '../base/format';
 import type { Catalogue } from '../records/records';
 
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -22,12 +22,12 @@ export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
   const verb = coat === undefined ? 'Use' : choice.placement.tool === 'fingertip' ? 'With a fingertip, put' : 'Put';
   const first = `${verb} ${adhesive.short} on ${glueGoesOn}`;
   const span = durationSpan(p10, p90);
-  const time = p10 >= 3600 ? span : `about ${span}`;
+  const time = p10 >= 3600 ? span : p10 < 1 ? `at most about ${duration(p90)}` : `about ${span}`;
   const late = choice.slipSeconds.p50 < choice.facts.needed;
   const then = !placeBeforeContact
     ? `you have ${time} to move it`
     : late
-      ? `get it in place before it touches, for it grabs in ${time}`
+      ? `get it in place before it touches, for it grabs ${p10 < 1 ? `within about ${duration(p90)}` : `in ${time}`}`
       : 'get it in place before it touches, for so light a sheet tears when it is lifted wet';
   const sentence = `${first}; ${then}.`;
   if (choice.verdict === 'defer')

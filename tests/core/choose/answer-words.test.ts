@@ -40,6 +40,9 @@ describe('what to do', () => {
     const early = sentence({ before: true, slip: [5, 29, 40], needed: 30 });
     expect(early).toMatch(/in place before it touches, for it grabs in about 5 to 40\ss\.$/);
     expect(early).not.toMatch(/to move it|light/);
+    // what may be under a second is said from its end alone
+    expect(sentence({ before: true, slip: [0.4, 2, 3], needed: 30 })).toMatch(/for it grabs within about 3\ss\.$/);
+    expect(sentence({ slip: [0.4, 31, 60], needed: 30 })).toMatch(/you have at most about 60\ss to move it\.$/);
   });
   it('place it first where the sheet is too light to slide, though there is just time enough', () => {
     for (const middle of [30, 31]) {
