@@ -1,9 +1,10 @@
 /** What a teacher copies into a page of their own. */
+import { ROOMS } from '../../core/handover/rooms';
 import { HEIGHT_MESSAGE, HEIGHTS } from './height';
 
 /** A calculator that can be framed: its page here, and the page to frame. */
 export interface Embeddable {
-  readonly id: 'choose' | 'mix' | 'cover' | 'flat' | 'make' | 'cut';
+  readonly id: 'choose' | 'mix' | 'cover' | 'flat' | 'make' | 'cut' | 'paper' | 'workshop';
   /** in a word, for a list */
   readonly does: string;
   readonly title: string;
@@ -12,18 +13,14 @@ export interface Embeddable {
 }
 
 export const EMBEDDABLE: readonly Embeddable[] = [
-  {
-    id: 'choose',
-    does: 'choosing',
-    title: 'Which adhesive for this paper?',
-    page: '/choose/',
-    frame: '/embed/choose/',
-  },
-  { id: 'mix', does: 'mixing', title: 'What goes in the pot, and how much?', page: '/mix/', frame: '/embed/mix/' },
-  { id: 'cover', does: 'covering', title: 'How much adhesive will it take?', page: '/cover/', frame: '/embed/cover/' },
-  { id: 'flat', does: 'lying flat', title: 'Will it lie flat?', page: '/flat/', frame: '/embed/flat/' },
-  { id: 'make', does: 'measuring', title: 'Measures for a book or a box', page: '/make/', frame: '/embed/make/' },
-  { id: 'cut', does: 'cutting', title: 'How many sheets, and how to cut them', page: '/cut/', frame: '/embed/cut/' },
+  { id: 'choose', does: 'choosing', title: ROOMS.choose.name, page: '/choose/', frame: '/embed/choose/' },
+  { id: 'mix', does: 'mixing', title: ROOMS.mix.name, page: '/mix/', frame: '/embed/mix/' },
+  { id: 'cover', does: 'covering', title: ROOMS.cover.name, page: '/cover/', frame: '/embed/cover/' },
+  { id: 'flat', does: 'lying flat', title: ROOMS.flat.name, page: '/flat/', frame: '/embed/flat/' },
+  { id: 'make', does: 'measuring a book or a box', title: ROOMS.make.name, page: '/make/', frame: '/embed/make/' },
+  { id: 'cut', does: 'cutting', title: ROOMS.cut.name, page: '/cut/', frame: '/embed/cut/' },
+  { id: 'paper', does: 'measuring paper', title: ROOMS.measure.name, page: '/paper/', frame: '/embed/paper/' },
+  { id: 'workshop', does: 'planning a class', title: ROOMS.class.name, page: '/workshop/', frame: '/embed/workshop/' },
 ];
 
 /** The frame and the script that fits its height; the frame alone works too, at a fixed height. */
