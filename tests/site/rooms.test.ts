@@ -1,6 +1,5 @@
 /** Five ways in, and one name for each calculator: in its own title, where it is framed, and in every list. */
 import { expect, test } from 'vitest';
-import { ROOM_PATHS } from '../../src/components/calculator-props';
 import { ROOMS, type RoomId } from '../../src/core/handover/rooms';
 import { SITE, withPage } from './support/browser';
 import { BASE, documentOf, PAGES } from './support/dist';
@@ -14,7 +13,7 @@ const pageAt = (path: string) => {
 const titleOf = (path: string) => pageAt(path).querySelector('main h1')?.textContent?.trim();
 
 test.for(IDS)('%s has one name', (id) => {
-  const path = ROOM_PATHS[id];
+  const path = `/${ROOMS[id].path}`;
   expect(titleOf(path)).toBe(ROOMS[id].name);
   const named = [...pageAt('/calculators/').querySelectorAll('main a')].map((link) => [
     link.getAttribute('href'),

@@ -6,6 +6,8 @@ export interface Room {
   readonly asks: string;
   /** as the next step after another room's answer */
   readonly next: string;
+  /** of its page, below the site's own address */
+  readonly path: string;
 }
 
 /** In the order in which a piece of work asks for them. */
@@ -14,42 +16,50 @@ export const ROOMS = {
     name: 'Know your paper',
     asks: 'How heavy and thick is my paper, how fast does it drink, and which way does its grain run?',
     next: 'Measure your paper',
+    path: 'paper/',
   },
   choose: {
     name: 'Choose an adhesive',
     asks: 'Which adhesive suits my paper and what it goes on, and how do I use it?',
     next: 'Which adhesive',
+    path: 'choose/',
   },
-  mix: { name: 'Mix an adhesive', asks: 'What do I weigh out, and how do I make it up?', next: 'Mix it' },
+  mix: { name: 'Mix an adhesive', asks: 'What do I weigh out, and how do I make it up?', next: 'Mix it', path: 'mix/' },
   cover: {
     name: 'How much adhesive will it take?',
     asks: 'How much adhesive do I need for these pieces, or for a whole class?',
     next: 'How much it takes',
+    path: 'cover/',
   },
   flat: {
     name: 'Will it lie flat?',
     asks: 'Will my covered board warp, which way, and what would help?',
     next: 'Will it lie flat',
+    path: 'flat/',
   },
   make: {
     name: 'Measures for a book or a box',
     asks: 'What size do I cut each piece of a book or a box?',
     next: 'Measure a book or a box',
+    path: 'make/',
   },
   cut: {
     name: 'Cut it from sheets',
     asks: 'How many sheets do I buy, and where do I cut them?',
     next: 'Cut it from sheets',
+    path: 'cut/',
   },
   class: {
     name: 'Plan a class',
     asks: 'What do I buy and mix for a group, what do I do when, and what does each student get?',
     next: 'Put it in a class',
+    path: 'workshop/',
   },
   trial: {
     name: 'Swatch trials',
     asks: 'Which of these really works with my own paper?',
     next: 'Try it on a swatch',
+    path: 'trials/',
   },
 } as const satisfies Readonly<Record<string, Room>>;
 export type RoomId = keyof typeof ROOMS;
