@@ -1,0 +1,346 @@
+/** After the glue: lifting, waiting, laying, rubbing down, pressing. */
+import { flatHand, grip, pinch, pointing } from './hands';
+import { all, put, putAt, path, shape, strokes, way, way2, type Mark } from './ink';
+import { bent, block, curl, curlLeft, pane, pot, sheet, weight } from './sheets';
+import { clock, folder, iron, softBrush } from './tools';
+import { flat, plus, type P3 } from './space';
+
+const BOARD: P3 = [0, 0, 0];
+const [BW, BD, BH] = [100, 66, 7];
+const board = (face: Parameters<typeof block>[4] = {}) => block(BOARD, BW, BD, BH, face);
+/** A held folder, its rounded end at the origin. */
+const heldFolder = all(put(folder, [0, 0], 34), put(grip, [32, -46], 26));
+
+/** Glue or a jar kept warm in a bath of water. */
+export const keepWarm = (): Mark =>
+  all(
+    block([-20, -22, 0], 104, 62, 10, { top: 'board', sides: 'board' }),
+    pot([32, 8, 10], 44, 34, { liquid: 'water', full: 0.78, wall: 'edge' }),
+    pot([32, 8, 30], 24, 30, { liquid: 'glue', full: 0.6 }),
+    putAt(
+      all(
+        path('M-2.500 0V-62Q0-65 2.500-62V0Q0 4-2.500 0Z', 'paper', 'line', [
+          [-4, -66],
+          [4, 4],
+        ]),
+        path('M-1 0V-34H1V0Z', 'ink', 'bare', []),
+        line2s([
+          [-2.5, -20],
+          [-2.5, -30],
+          [-2.5, -40],
+          [-2.5, -50],
+        ]),
+      ),
+      [6, 8, 46],
+      8,
+    ),
+    steam([20, 8, 66]),
+    steam([40, 8, 66]),
+  );
+const line2s = (ticks: readonly (readonly [number, number])[]): Mark => ({
+  svg: `<path class="t" d="${ticks.map(([x, y]) => `M${x} ${y}h3`).join('')}"/>`,
+  reach: [],
+});
+const steam = (at: P3): Mark =>
+  putAt(
+    path('M0 0C-5-6 5-10 0-16S5-26 0-32', 'none', 'thin', [
+      [-4, 0],
+      [4, -32],
+    ]),
+    at,
+  );
+
+/** A hand from the right that holds an edge here: what goes behind the sheet, and before it. */
+const fromRight = (at: P3, degrees = -58) => ({
+  behind: putAt(pinch.behind, at, degrees, { mirrored: true }),
+  front: putAt(pinch.front, at, degrees, { mirrored: true }),
+});
+const fromLeft = (at: P3, degrees = 58) => ({
+  behind: putAt(pinch.behind, at, degrees),
+  front: putAt(pinch.front, at, degrees),
+});
+
+/** A sheet going down on glass with its face under it. */
+export const faceDownOnGlass = (): Mark => {
+  const curve = curl([6, 0, 4], 40, 112, 88);
+  const hand = fromRight(plus(curve.at(-1)!, [0, 40, 0]), -82);
+  return all(
+    pane([-12, -12, 0], 134, 92),
+    hand.behind,
+    bent(curve, [0, 68, 0], { top: 'plain', under: 'printed' }),
+    hand.front,
+    way2([...flat([98, -30, 60])], [...flat([112, -30, 20])], 8),
+  );
+};
+
+/** The pasted sheet carried by the film it lies on. */
+export const liftByFilm = (): Mark => {
+  const film = curlLeft([134, 0, 4], 22, 136, 62);
+  const wet = curlLeft([124, 8, 5], 12, 104, 46);
+  const hand = fromLeft(plus(film[0]!, [0, 20, 0]), 66);
+  return all(
+    pane([0, -14, 0], 148, 98),
+    hand.behind,
+    bent(film, [0, 72, 0], { top: 'film', under: 'film' }),
+    bent(wet, [0, 56, 0], { top: 'glued', under: 'plain' }),
+    hand.front,
+    way(plus(film[0]!, [-6, 54, 4]), plus(film[0]!, [-6, 54, 36])),
+  );
+};
+
+/** The pasted sheet resting, with a clock; `share` of the hour is shown. */
+export const relax = (share = 4 / 60): Mark =>
+  all(
+    sheet([-14, -11, 0], 140, 98, 'news'),
+    bent(
+      Array.from({ length: 18 }, (_, i): P3 => [(i / 17) * 110, 0, 2.2 + 2.2 * Math.sin(i * 1.15)]),
+      [0, 74, 0],
+      { top: 'glued', under: 'plain' },
+    ),
+    putAt(clock(share), [142, 62, 44]),
+  );
+
+/** One edge down, the rest let down after it. `down` is the share that lies already. */
+export const letDown = (down = 0.3, withHand = true): Mark => {
+  const long = 124;
+  const curve = curl([-12, -10, BH + 0.5], 12 + down * 88, long, 100 * (1 - down) + 6);
+  const hand = fromRight(plus(curve.at(-1)!, [0, 46, 0]), -82);
+  return all(
+    board(),
+    withHand && hand.behind,
+    bent(curve, [0, 86, 0], { top: 'printed', under: 'glued' }),
+    withHand && hand.front,
+    way2([...flat([104, -34, 64])], [...flat([116, -34, 22])], 8),
+  );
+};
+
+/** The sheet held over its place, not touching yet, its corners over the corners. */
+export const holdOver = (): Mark => {
+  const hang = Array.from({ length: 15 }, (_, i): P3 => {
+    const t = i / 14;
+    return [-14 + 128 * t, -10, 74 - 22 * 4 * t * (1 - t)];
+  });
+  const [left, right] = [fromLeft(plus(hang[0]!, [0, 50, 0]), 74), fromRight(plus(hang.at(-1)!, [0, 40, 0]), -64)];
+  const drops = (
+    [
+      [0, 0],
+      [BW, 0],
+      [BW, BD],
+    ] as const
+  ).map(([x, y]): P3[] => [
+    [x, y, BH],
+    [x, y, 58],
+  ]);
+  return all(
+    board(),
+    strokes(drops, 'hid'),
+    left.behind,
+    right.behind,
+    bent(hang, [0, 86, 0], { top: 'printed', under: 'glued' }),
+    left.front,
+    right.front,
+    way([50, -10, 44], [50, -10, 16]),
+  );
+};
+
+/** Laid, and moved while it still slides. */
+export const slide = (by = 0): Mark =>
+  all(
+    board(),
+    sheet([-12 + by, -9, BH + 0.4], 124, 84, 'printed'),
+    putAt(put(flatHand, [0, 0], -20), [52 + by, 52, BH]),
+    way([-20, 20, BH], [-44, 20, BH]),
+    way([122, 30, BH], [146, 30, BH]),
+  );
+
+/** Rubbed down through a clean sheet, from the middle out. `at`: round the middle, in turns. */
+export const rub = (at = 0.04): Mark => {
+  const [cx, cy] = [BW / 2, BD / 2];
+  const turn = at * 2 * Math.PI;
+  return all(
+    board(),
+    sheet([-12, -9, BH + 0.4], 124, 84, 'printed'),
+    bent(
+      [
+        [-20, -16, BH + 1],
+        [120, -16, BH + 1],
+      ],
+      [0, 98, 0],
+      { top: 'film' },
+    ),
+    ...[2.5, 3.6, 5.2].map((a) =>
+      way([cx + Math.cos(a) * 12, cy + Math.sin(a) * 8, BH], [cx + Math.cos(a) * 44, cy + Math.sin(a) * 30, BH]),
+    ),
+    putAt(heldFolder, [cx + Math.cos(turn) * 22, cy + Math.sin(turn) * 14, BH + 1]),
+  );
+};
+
+/** Pressed down with a soft brush, which leaves a raised pattern standing. */
+export const pat = (): Mark =>
+  all(
+    board(),
+    sheet([-12, -9, BH + 0.4], 124, 84, 'printed'),
+    way([36, 30, BH], [4, 30, BH]),
+    putAt(all(softBrush, put(grip, [4, -44], 24)), [66, 30, BH]),
+  );
+
+/** Under a board and a weight. With blotters they are seen above and below the work. */
+export const press = (blotters: boolean, share = 0.5): Mark => {
+  const lift = blotters ? 5 : 0;
+  return all(
+    block([0, 0, 0], 112, 74, 9),
+    blotters && block([4, 3, 9], 104, 68, 4, { top: 'paper', sides: 'paper' }),
+    block([8, 6, 9 + lift], 94, 60, 6, { top: 'paper', sides: 'paper' }),
+    blotters && block([4, 3, 15 + lift], 104, 68, 4, { top: 'paper', sides: 'paper' }),
+    block([0, 0, 15 + 2 * lift], 112, 74, 9),
+    weight([32, 22, 24 + 2 * lift], 50, 32, 22),
+    putAt(clock(share), [150, 50, 66]),
+  );
+};
+
+/** A wall of a box held square until it has set. */
+export const clampSquare = (): Mark =>
+  all(
+    block([0, 0, 0], 118, 80, 7),
+    block([0, 10, 7], 7, 70, 40, { top: 'board', sides: 'board' }),
+    block([0, 73, 7], 96, 7, 40, { top: 'board', sides: 'board' }),
+    shape(
+      [
+        [7.5, 40, 7],
+        [54, 40, 7],
+        [54, 40, 13],
+        [14, 40, 13],
+        [14, 40, 44],
+        [7.5, 40, 44],
+      ],
+      'paper',
+    ),
+    putAt(put(pointing, [0, 0], 44, { mirrored: true }), [0, 24, 30]),
+    way([-46, 24, 32], [-12, 24, 32]),
+  );
+
+/** A film or tissue cut to the sheet, its backing drawn off. */
+export const film = (): Mark => {
+  const back = curl([20, 0, 1.4], 40, 112, 150);
+  const end = back.at(-1)!;
+  return all(
+    sheet([0, 0, 0], 116, 74, 'plain'),
+    bent(
+      [
+        [6, 5, 0.8],
+        [110, 5, 0.8],
+      ],
+      [0, 64, 0],
+      { top: 'glued' },
+    ),
+    bent(
+      [...back].map((p) => plus(p, [-14, 5, 0])),
+      [0, 64, 0],
+      { top: 'film', under: 'film' },
+    ),
+    putAt(pinch.front, plus(end, [-14, 20, 0]), 78),
+    way2([...flat([60, -12, 44])], [...flat([14, -12, 44])], 10),
+  );
+};
+
+/** A stick of glue, rubbed from the middle over the edges. */
+export const stick = (): Mark =>
+  all(
+    sheet([-14, -11, 0], 140, 98, 'news'),
+    sheet([0, 0, 0], 112, 74, 'plain'),
+    strokes(
+      [
+        [
+          [30, 36, 0],
+          [100, 36, 0],
+        ],
+        [
+          [34, 28, 0],
+          [96, 28, 0],
+        ],
+        [
+          [38, 45, 0],
+          [92, 45, 0],
+        ],
+        [
+          [44, 20, 0],
+          [84, 20, 0],
+        ],
+      ],
+      'way',
+    ),
+    putAt(
+      all(
+        put(
+          all(
+            path('M-7 0V-12H7V0Q0 3-7 0Z', 'glue', 'line', [
+              [-7, 2],
+              [7, -12],
+            ]),
+            path('M-10-12V-60Q0-64 10-60V-12Q0-9-10-12Z', 'paper', 'line', [
+              [-10, -62],
+              [10, -10],
+            ]),
+          ),
+          [0, 0],
+          18,
+        ),
+        put(grip, [14, -40], 10),
+      ),
+      [88, 40, 0],
+    ),
+  );
+
+/** Sprayed from a can held off and moved across. */
+export const spray = (): Mark =>
+  all(
+    sheet([-14, -11, 0], 140, 98, 'news'),
+    sheet([0, 0, 0], 112, 74, 'plain'),
+    mist(),
+    putAt(
+      all(
+        path('M-9-14V-8H9V-14Z', 'edge', 'line', []),
+        path('M-12 46V-6Q0-12 12-6V46Q0 51-12 46Z', 'paper', 'line', [
+          [-12, -16],
+          [12, 50],
+        ]),
+        path('M-4-9V-17H5V-9', 'paper', 'line', [
+          [-4, -18],
+          [5, -8],
+        ]),
+        put(grip, [0, 22], -4),
+      ),
+      [112, 30, 62],
+    ),
+    way([40, 74, 26], [66, 74, 26]),
+  );
+const mist = (): Mark => {
+  const [nx, ny] = flat([106, 30, 77]);
+  const [tx, ty] = flat([52, 38, 0]);
+  const spots: string[] = [];
+  for (let i = 0; i < 46; i += 1) {
+    const t = 0.12 + 0.88 * Math.sqrt((i * 0.618034) % 1);
+    const side = 2 * ((i * 0.7548777) % 1) - 1;
+    spots.push(
+      `M${(nx + (tx - nx) * t + side * 34 * t).toFixed(1)} ${(ny + (ty - ny) * t + side * 9 * t).toFixed(1)}h0`,
+    );
+  }
+  return { svg: `<path class="d v" d="${spots.join('')}"/>`, reach: [] };
+};
+
+/** Set with an iron through a clean sheet. */
+export const ironed = (): Mark =>
+  all(
+    board(),
+    sheet([-12, -9, BH + 0.4], 124, 84, 'printed'),
+    bent(
+      [
+        [-20, -16, BH + 1],
+        [120, -16, BH + 1],
+      ],
+      [0, 98, 0],
+      { top: 'film' },
+    ),
+    way([46, 14, BH], [14, 14, BH]),
+    putAt(all(iron, put(grip, [12, -40], -80, { mirrored: true })), [66, 30, BH]),
+  );

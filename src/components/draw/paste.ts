@@ -1,0 +1,313 @@
+/** What is done in the pot: the steps of every recipe, and what paste looks like at each stage of cooking. */
+import { grip } from './hands';
+import { all, line2, path, put, putAt, shape2, strokes2, way2, type Mark } from './ink';
+import { block, pot } from './sheets';
+import { clock, spoonIn, whiskIn } from './tools';
+import { between, common, flat, hull, ring, type P2, type P3 } from './space';
+
+const POT: P3 = [30, 10, 0];
+const steam = (at: P3): Mark =>
+  putAt(
+    path('M0 0C-5-6 5-10 0-16S5-26 0-32', 'none', 'thin', [
+      [-4, 0],
+      [4, -32],
+    ]),
+    at,
+  );
+/** A hotplate with a knob, turned low. */
+const hob = (): Mark =>
+  all(
+    block([-24, -36, -14], 108, 88, 14, { top: 'paper', sides: 'paper' }),
+    shape2(ring([30, 10, 0], 44).map(flat), 'edge'),
+    shape2(ring([-2, -36, -7], 4.5, 'across-y', 14).map(flat), 'board'),
+    shape2(ring([16, -36, -7], 4.5, 'across-y', 14).map(flat), 'board'),
+    line2([flat([-2, -36, -7]), flat([0, -36, -4])]),
+    line2([flat([16, -36, -7]), flat([14, -36, -4])]),
+  );
+const pan = (full = 0.55): Mark => all(pot(POT, 38, 36, { full, wall: 'edge' }), pan2());
+const pan2 = (): Mark =>
+  putAt(
+    path('M0 0L34-6Q40-7 40-2Q40 2 35 3L0 9Z', 'board', 'line', [
+      [0, -8],
+      [40, 9],
+    ]),
+    [68, 10, 30],
+  );
+/** A tool held upright in the pot; what is under the surface is not seen. */
+const stirring = (tool: Mark, degrees = 12): Mark =>
+  putAt(all(put(tool, [0, 0], degrees), put(grip, [16, -66], 8)), [30, 2, 18]);
+
+/** What is weighed on a scale. */
+export const weigh = (): Mark =>
+  all(
+    block([0, 0, 0], 92, 62, 16, { top: 'paper', sides: 'board' }),
+    block([10, 8, 16], 72, 48, 3, { top: 'edge', sides: 'edge' }),
+    pot([46, 32, 19], 26, 20, { liquid: 'paper', full: 0.62, wall: 'glass' }),
+    heap([46, 32, 32], 15),
+    display(),
+  );
+const heap = (at: P3, r: number): Mark =>
+  putAt(
+    all(
+      path(
+        `M${-r} 2C${-r * 0.6} ${-r * 0.5} ${-r * 0.2} ${-r} 0 ${-r}C${r * 0.3} ${-r} ${r * 0.6} ${-r * 0.4} ${r} 3Q0 9 ${-r} 2Z`,
+        'paper',
+        'line',
+        [],
+      ),
+      { svg: `<path class="d v" d="M-5-4h0M2-7h0M6-1h0M-1 1h0M-8 1h0"/>`, reach: [] },
+    ),
+    at,
+  );
+const display = (): Mark => {
+  const at = (x: number, z: number): P2 => flat([x, 0, z]);
+  return all(
+    shape2([at(26, 4), at(62, 4), at(62, 12), at(26, 12)], 'paper'),
+    strokes2(
+      [
+        [at(32, 8), at(38, 8)],
+        [at(42, 8), at(46, 8)],
+        [at(50, 8), at(56, 8)],
+      ],
+      'line',
+    ),
+  );
+};
+
+/** One thing poured into another, a little at a time. */
+export const pourIn = (powder = false): Mark => {
+  const [x, y] = flat([POT[0] + 2, POT[1], 36]);
+  const jug = all(
+    path('M-4 0L-26 16L-10 46L24 28L8-2Q2-6-4 0Z', powder ? 'paper' : 'glass', 'line', [
+      [-26, -6],
+      [26, 46],
+    ]),
+    !powder && path('M-3 2L-12 8L-8 30L16 22L6 0Z', 'water', 'bare', []),
+    path('M20 12Q40 8 34 26Q30 34 22 30', 'none', 'line', [
+      [20, 8],
+      [40, 34],
+    ]),
+  );
+  const stream = powder
+    ? {
+        svg: `<path class="d v" d="${between(0, 1, 14)
+          .map((t, i) => `M${(x - 2 + ((i * 5) % 7) - 3).toFixed(1)} ${(y - 46 + t * 44).toFixed(1)}h0`)
+          .join('')}"/>`,
+        reach: [],
+      }
+    : path(
+        `M${x - 2} ${y - 50}C${x - 7} ${y - 40} ${x - 6} ${y - 20} ${x - 5} ${y + 6}H${x + 1}C${x} ${y - 20} ${x} ${y - 40} ${x + 3} ${y - 48}Z`,
+        'water',
+        'line',
+        [],
+      );
+  return all(
+    pot(POT, 36, 34, { liquid: powder ? 'water' : 'glue', full: 0.6 }),
+    stream,
+    put(put(jug, [0, 0], -58), [x, y - 52]),
+    put(put(grip, [0, 0], 26), [x + 46, y - 62]),
+  );
+};
+
+/** Stirred with a spoon; `fast` with a whisk. */
+export const stir = (fast = false): Mark =>
+  all(
+    pot(POT, 38, 34, { full: 0.62, wall: 'paper' }),
+    swirl(0.62 * 34),
+    stirring(fast ? whiskIn : spoonIn),
+    way2(flat([2, 6, 22]), flat([48, -14, 22]), -16),
+  );
+const swirl = (z: number): Mark =>
+  strokes2(
+    [ring([POT[0], POT[1], z], 22).slice(12, 25).map(flat), ring([POT[0], POT[1], z], 13).slice(2, 13).map(flat)],
+    'shine',
+  );
+
+/** Cooked on a low heat, stirred all the while. */
+export const heat = (): Mark =>
+  all(hob(), pan(), swirl(20), stirring(spoonIn), steam([14, 20, 40]), steam([46, 30, 40]));
+
+/** Left to itself, with a clock. */
+export const stand = (share: number, covered = false): Mark =>
+  all(pot(POT, 38, 34, { full: 0.62 }), covered && lid(), putAt(clock(share), [96, 40, 40]));
+const lid = (): Mark => {
+  const rim = ring([POT[0], POT[1], 34], 40).map(flat);
+  return all(
+    shape2(hull([...rim, ...ring([POT[0], POT[1], 29], 40).map(flat)]), 'paper'),
+    shape2(rim, 'paper'),
+    shape2(hull([...ring([30, 10, 34], 5), ...ring([30, 10, 41], 6)].map(flat)), 'board'),
+  );
+};
+
+/** Cooled in a bath of cold water and ice, stirred now and then. */
+export const cool = (): Mark => {
+  const bath = ring([30, 10, 26], 60).map(flat);
+  const ice = (
+    [
+      [-16, 0],
+      [70, 20],
+      [8, -34],
+      [52, -30],
+    ] as const
+  ).map(([x, y]) => block([x, y, 18], 12, 11, 9, { top: 'paper', sides: 'glass' }));
+  return all(
+    pot([30, 10, 0], 60, 26, { liquid: 'water', full: 0.86, wall: 'paper' }),
+    ...ice.slice(0, 2),
+    { svg: '', reach: bath },
+    pot([30, 10, 14], 30, 34, { full: 0.6 }),
+    ...ice.slice(2),
+    putAt(all(put(spoonIn, [0, 0], 12), put(grip, [16, -66], 8)), [30, 4, 30]),
+  );
+};
+
+/** Pushed through a sieve, so that no lump is left. */
+export const strain = (): Mark => {
+  const rim = ring([30, 10, 52], 38).map(flat);
+  const bowl = between(0, Math.PI, 14).map((a): P2 => {
+    const [cx, cy] = flat([30, 10, 52]);
+    return [cx - Math.cos(a) * 39, cy + 4 + Math.sin(a) * 30];
+  });
+  const mesh = common(ring([30, 10, 48], 36).map(flat), rim);
+  const drips = [20, 30, 40].map((x) => putAt(path('M-2 0V16A2 2 0 0 0 2 16V0Z', 'glue', 'line', []), [x, 8, 24]));
+  return all(
+    pot(POT, 36, 20, { full: 0.55 }),
+    ...drips,
+    shape2(hull([...bowl, ...rim]), 'glass'),
+    meshOf(bowl),
+    shape2(rim, 'ground'),
+    shape2(mesh, 'glue', 'thin'),
+    putAt(
+      path('M0 0L44-4Q48-2 44 2L0 7Z', 'board', 'line', [
+        [0, -4],
+        [48, 7],
+      ]),
+      [68, 8, 52],
+    ),
+    putAt(all(put(spoonIn, [0, 0], 12), put(grip, [16, -66], 8)), [26, 6, 50]),
+  );
+};
+const meshOf = (bowl: readonly P2[]): Mark => {
+  const [x0, x1] = [bowl[0]![0], bowl.at(-1)![0]];
+  const [top, deep] = [bowl[0]![1], Math.max(...bowl.map(([, y]) => y))];
+  const half = (x1 - x0) / 2;
+  const inside = (t: number) => Math.sqrt(Math.max(0, 1 - (2 * t - 1) ** 2));
+  return strokes2([
+    ...between(0.12, 0.88, 9).map((t): P2[] => [
+      [x0 + (x1 - x0) * t, top + 5],
+      [x0 + (x1 - x0) * t, top + (deep - top) * inside(t) * 0.96],
+    ]),
+    ...between(0.3, 0.85, 4).map((v): P2[] => [
+      [x0 + half - half * Math.sqrt(1 - v * v) * 0.95, top + (deep - top) * v],
+      [x0 + half + half * Math.sqrt(1 - v * v) * 0.95, top + (deep - top) * v],
+    ]),
+  ]);
+};
+
+/** In a jar with a lid, its name, its strength and the day on it. */
+export const jar = (): Mark => {
+  const at: P3 = [30, 10, 0];
+  const label = between(-0.62, 0.62, 9).map((a) => a);
+  const band = (z: number) =>
+    label.map((a): P2 => flat([30 + 31 * Math.sin(a + 0.35), 10 - 31 * Math.cos(a + 0.35), z]));
+  return all(
+    pot(at, 32, 62, { full: 0.72, wall: 'glass' }),
+    shape2(hull([...ring([30, 10, 3], 30), ...ring([30, 10, 44], 31.4)].map(flat)), 'glue', 'thin'),
+    shape2(hull([...ring([30, 10, 60], 29), ...ring([30, 10, 74], 29)].map(flat)), 'board'),
+    shape2(ring([30, 10, 74], 29).map(flat), 'board'),
+    shape2([...band(16), ...band(42).reverse()], 'paper'),
+    strokes2([band(35).slice(1, 8), band(29).slice(1, 6), band(23).slice(1, 7)], 'line'),
+  );
+};
+
+export type Stage = 'slurry' | 'thin' | 'thick' | 'done' | 'set';
+/** Paste at one stage, and what of it runs off the spoon. */
+export function stage(at: Stage): Mark {
+  const [x, y] = flat([30, 10, 34]);
+  const lifted = put(spoonSide(at), [x + 4, y - 46]);
+  const surface: Readonly<Record<Stage, Mark>> = {
+    slurry: all(),
+    thin: steam([12, 24, 40]),
+    thick: all(swirl(20), steam([10, 24, 40])),
+    done: all(swirl(20), bubbles(), steam([10, 24, 40])),
+    set: lumpTop(),
+  };
+  const heated = at !== 'slurry' && at !== 'set';
+  return all(
+    heated && hob(),
+    heated ? pan() : pot(POT, 38, 34, { full: 0.6, liquid: at === 'slurry' ? 'paper' : 'glue' }),
+    surface[at],
+    lifted,
+  );
+}
+const bubbles = (): Mark =>
+  all(
+    ...(
+      [
+        [16, 4],
+        [40, 20],
+        [34, -6],
+        [8, 18],
+      ] as const
+    ).map(([x, y]) => shape2(ring([x, y, 21], 4.5, 'level', 12).map(flat), 'glue', 'line')),
+  );
+const lumpTop = (): Mark => {
+  const [x, y] = flat([30, 10, 20]);
+  return all(
+    path(
+      `M${x - 24} ${y + 2}C${x - 20} ${y - 14} ${x - 4} ${y - 6} ${x + 2} ${y - 12}C${x + 12} ${y - 18} ${x + 22} ${y - 6} ${x + 26} ${y + 2}C${x + 14} ${y + 14} ${x - 14} ${y + 14} ${x - 24} ${y + 2}Z`,
+      'glue',
+      'line',
+      [],
+    ),
+    line2(
+      [
+        [x - 10, y - 2],
+        [x - 4, y - 5],
+      ],
+      'shine',
+    ),
+    line2(
+      [
+        [x + 8, y - 6],
+        [x + 13, y - 8],
+      ],
+      'shine',
+    ),
+  );
+};
+/** A spoon seen from the side, and how what was in it leaves it. */
+function spoonSide(at: Stage): Mark {
+  const bowl = all(
+    path('M-14-4C-14 8 14 8 15-3L56-14Q60-17 56-19L14-8Z', 'board', 'line', [
+      [-14, -20],
+      [60, 8],
+    ]),
+  );
+  const runs: Readonly<Record<Stage, Mark>> = {
+    slurry: all(
+      ...[10, 24, 38].map((d) =>
+        path(`M-9 ${d - 4}c3 5 4 7 4 9a4 4 0 0 1-8 0c0-2 1-4 4-9z`, 'paper', 'line', [
+          [-13, d - 4],
+          [-5, d + 9],
+        ]),
+      ),
+    ),
+    thin: path('M-11 3C-9 14-10 30-9.500 56H-7.500C-7 30-6 14-4 5Z', 'glue', 'line', [
+      [-11, 3],
+      [-4, 56],
+    ]),
+    thick: path('M-13 2C-10 20-14 36-15 54Q-8 60-2 54C-3 36-2 20 1 6Z', 'glue', 'line', [
+      [-15, 2],
+      [1, 58],
+    ]),
+    done: path('M-14-1C-15 14-12 22-13 32C-14 44 3 44 2 32C1 22 6 12 8 5Z', 'glue', 'line', [
+      [-15, 0],
+      [8, 42],
+    ]),
+    set: path('M-13-4C-16-16-6-22 2-20C10-22 16-14 14-5C8 0-6 0-13-4Z', 'glue', 'line', [
+      [-15, -22],
+      [16, 0],
+    ]),
+  };
+  return all(bowl, runs[at]);
+}

@@ -1,0 +1,412 @@
+/** Every plate by its name: what it is called, what it teaches, and how it is drawn. */
+import { putOn, putOnNarrow, type Tool } from './apply';
+import * as fails from './failures';
+import { framed, put, type Drawing, type Mark } from './ink';
+import * as lay from './lay';
+import * as pots from './paste';
+import { PROJECT_PLATES } from './projects';
+import { block, pane, pot, sheet, weight } from './sheets';
+import * as tests from './tests';
+import * as tools from './tools';
+import * as corner from './turn-in';
+import { PROJECTS, type ProjectId } from '../../core/make/projects';
+import { memoize } from '../../core/base/memoize';
+
+export const SETS = ['spread', 'lay', 'corner', 'pot', 'cooking', 'test', 'failure', 'tool', 'project'] as const;
+export type PlateSet = (typeof SETS)[number];
+
+export interface Plate {
+  readonly set: PlateSet;
+  readonly name: string;
+  /** said to those who cannot see it: what it shows, so that somebody could do the same */
+  readonly teaches: string;
+  readonly size: readonly [wide: number, high: number];
+  /** one drawing, or the eight frames of a movement */
+  readonly draw: () => readonly Mark[];
+}
+
+const STEP = [236, 176] as const;
+const PAIR = [344, 178] as const;
+const one =
+  (set: PlateSet, size: readonly [number, number]) =>
+  (name: string, teaches: string, draw: () => Mark): Plate => ({ set, name, teaches, size, draw: () => [draw()] });
+const spread = one('spread', STEP);
+const laid = one('lay', STEP);
+const turned = one('corner', STEP);
+const potted = one('pot', STEP);
+const stage = one('cooking', STEP);
+const test = one('test', PAIR);
+const failed = one('failure', STEP);
+const tool = one('tool', [140, 120]);
+
+/** Frames of a movement: what the drawing is at 0, at 1, and between. */
+const FRAMES = 8;
+const moving = (plate: Plate, at: (share: number) => Mark): Plate => ({
+  ...plate,
+  draw: () => Array.from({ length: FRAMES }, (_, i) => at(i / (FRAMES - 1))),
+});
+
+const WITH: Readonly<Record<Tool, string>> = {
+  'brush-full': 'a wide, loaded brush',
+  'brush-thin': 'a brush that carries little',
+  'brush-small': 'a small round brush',
+  card: 'the edge of a card',
+  fingertip: 'a fingertip',
+  roller: 'a hand roller',
+  screen: 'a squeegee through a screen',
+};
+const TOOLS = Object.keys(WITH) as Tool[];
+const ONTO = {
+  sheet: ['the sheet', 'The sheet lies face down on waste paper.'],
+  support: ['the sheet, on glass', 'The sheet lies face down on a pane of glass.'],
+  board: ['the board', 'The board lies bare on the bench, and the paper stays dry.'],
+} as const;
+
+/** Where round the middle the tool is, as the coat grows. */
+const roundAndOut = (share: number) => ({ reached: 0.25 + 0.6 * share, turn: 0.4 + 0.5 * Math.sin(share * 9) });
+
+const spreading = Object.fromEntries(
+  (Object.keys(ONTO) as (keyof typeof ONTO)[]).flatMap((onto) =>
+    TOOLS.map((held): [string, Plate] => {
+      const [what, lies] = ONTO[onto];
+      return [
+        `on-${onto}-${held}`,
+        spread(
+          `Glue on ${what}, with ${WITH[held]}`,
+          `${lies} ${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)} takes the glue from the middle out over the edges, as the arrows show.`,
+          () => putOn(onto, held),
+        ),
+      ];
+    }),
+  ),
+);
+
+const MADE: Readonly<Record<ProjectId, readonly [finished: string, apart: string]>> = {
+  notebook: [
+    'A case-bound notebook: a cloth spine, paper sides, boards that stand a little over the leaves.',
+    'From the bottom: a board, an endpaper, the text block, an endpaper, a board, and over it the spine cloth and the covering of the side.',
+  ],
+  accordion: [
+    'A strip folded in zigzag stands between two covered boards.',
+    'The folded strip in the middle; its first leaf and its last are glued to one board each.',
+  ],
+  'slip-case': [
+    'A case covered in paper, open at one end; a book slides into it spine outwards.',
+    'Five boards: two sides, and between them the back, the top and the bottom. The end where the book goes in has none.',
+  ],
+  'lidded-box': [
+    'A tray, and over it a lid that slips down outside its walls.',
+    'A base and four walls. Two walls run the whole width; the other two stand between them.',
+  ],
+  portfolio: [
+    'Two covered boards joined by a cloth spine, tied at the fore-edge.',
+    'Laid open: on the lower board three flaps of paper, at head, tail and fore-edge, fold over what is kept; ties on both boards.',
+  ],
+};
+const projects = Object.fromEntries(
+  (Object.keys(MADE) as ProjectId[]).flatMap((id): [string, Plate][] => [
+    [
+      `${id}-finished`,
+      one('project', [200, 150])(`${PROJECTS[id].title}, finished`, MADE[id][0], () => PROJECT_PLATES[id]().finished),
+    ],
+    [
+      `${id}-apart`,
+      one('project', [264, id === 'notebook' ? 258 : 196])(
+        `${PROJECTS[id].title}, in its parts`,
+        MADE[id][1],
+        () => PROJECT_PLATES[id]().apart,
+      ),
+    ],
+  ]),
+);
+
+const onFoot = (mark: Mark, degrees = 24): Mark => put(mark, [0, 0], degrees);
+
+export const PLATES = {
+  ...spreading,
+  'brush-from-the-middle': moving(
+    spread(
+      'Brushing from the middle out',
+      'The coat begins as a pool in the middle of the sheet. Stroke by stroke the brush draws it outwards, over the edges and on to the waste paper, and never from an edge inwards.',
+      () => putOn('sheet', 'brush-full'),
+    ),
+    (share) => {
+      const { reached, turn } = roundAndOut(share);
+      return putOn('sheet', 'brush-full', reached, turn);
+    },
+  ),
+  'on-spine': spread(
+    'Glue on the spine',
+    'The book is held between boards, spine up. A small brush takes the glue along the spine.',
+    () => putOnNarrow('spine', 'brush-small'),
+  ),
+  'on-strip': spread(
+    'Glue on a narrow strip',
+    'A sheet of waste paper covers all of the leaf but a narrow strip at its edge. The glue is brushed on the strip, outwards.',
+    () => putOnNarrow('strip', 'brush-small'),
+  ),
+  'on-tear': spread(
+    'Glue on a tear',
+    'A small brush touches paste to the slanted edges of a tear, and to nothing else.',
+    () => putOnNarrow('tear', 'brush-small'),
+  ),
+  'on-edge': spread(
+    'Glue on the edge of a board',
+    'A board stands on end and its upper edge is glued with a small brush, before it goes against the other board.',
+    () => putOnNarrow('edge', 'brush-small'),
+  ),
+
+  'keep-warm': laid(
+    'Kept warm',
+    'The glue pot stands in a larger pan of hot water, with a thermometer in the water.',
+    lay.keepWarm,
+  ),
+  'face-down-on-glass': laid(
+    'Face down on glass',
+    'The sheet is let down on a pane of glass from one side, its printed face underneath.',
+    lay.faceDownOnGlass,
+  ),
+  'lift-by-film': laid(
+    'Lifted by the film',
+    'The pasted sheet lies on a film; the film is taken by its edge and lifted, and carries the wet sheet.',
+    lay.liftByFilm,
+  ),
+  relax: laid(
+    'Left to relax',
+    'The pasted sheet lies on its waste paper and waves a little; a clock shows a few minutes.',
+    () => lay.relax(),
+  ),
+  'hold-over': laid(
+    'Held over its place',
+    'Two hands hold the pasted sheet over the board, its middle hanging lowest. It does not touch yet. Broken lines show each corner over its corner.',
+    lay.holdOver,
+  ),
+  'let-down': moving(
+    laid(
+      'Let down from one edge',
+      'One edge of the sheet lies on the board. The other is held up, its glue to be seen underneath, and is let down after it, so that the air goes out before it.',
+      () => lay.letDown(),
+    ),
+    (share) => lay.letDown(0.12 + 0.62 * share),
+  ),
+  slide: laid(
+    'Moved while it slides',
+    'The sheet lies on the board; a flat hand pushes it a little to one side and to the other until it is in its place.',
+    () => lay.slide(),
+  ),
+  'rub-down': moving(
+    laid(
+      'Rubbed down',
+      'A clean sheet lies over the work. A folder rubs through it from the middle to the edges.',
+      () => lay.rub(),
+    ),
+    (share) => lay.rub(share),
+  ),
+  pat: laid(
+    'Pressed with a soft brush',
+    'A wide, soft brush presses the sheet down from the middle outwards; a hard tool would flatten its pattern.',
+    lay.pat,
+  ),
+  press: laid(
+    'Under a board and weight',
+    'The work lies between two boards under an iron weight; a clock shows half an hour.',
+    () => lay.press(false),
+  ),
+  'press-blotters': laid(
+    'Pressed between blotters',
+    'The work lies between two blotters, these between two boards, and an iron weight on top.',
+    () => lay.press(true),
+  ),
+  clamp: laid(
+    'Held square',
+    'A wall of a box is pushed against the base and the next wall, with a square set in the corner, and held until the glue has set.',
+    lay.clampSquare,
+  ),
+  film: laid(
+    'A film, its backing drawn off',
+    'A sticky film lies on the back of the sheet; its backing is drawn off low, from one side to the other.',
+    lay.film,
+  ),
+  stick: laid(
+    'A stick of glue',
+    'A stick of glue is rubbed over the back of a sheet that lies on waste paper.',
+    lay.stick,
+  ),
+  spray: laid('Sprayed', 'A can is held a hand’s length off and moved across a sheet on waste paper.', lay.spray),
+  iron: laid('Set with an iron', 'An iron moves over a clean sheet that covers the work.', lay.ironed),
+
+  mitre: turned(
+    'The corner is cut',
+    'The cover lies good side down with the board on it. A knife cuts its corner off aslant, a little outside the point of the board.',
+    corner.mitre,
+  ),
+  'turn-in-head': turned(
+    'Head and tail are turned in',
+    'The far edge has been turned over the board already. The near one is drawn up and over with a folder.',
+    corner.turnHead,
+  ),
+  'nip-corner': turned(
+    'The corner is tucked',
+    'At the corner a little ear of paper is left. The point of a folder presses it down against the edge of the board.',
+    corner.nipCorner,
+  ),
+  'turn-in-side': turned(
+    'Then the other two sides',
+    'The flap at the right is drawn up over the board with a folder, over the tucked corner.',
+    corner.turnFore,
+  ),
+  'corner-done': turned(
+    'The corner, done',
+    'The turned edges meet in a slant at each corner, and no board shows.',
+    corner.cornerDone,
+  ),
+
+  weigh: potted('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
+  'pour-in': potted('Poured in', 'A hand pours water from a jug into the bowl.', () => pots.pourIn()),
+  'sprinkle-in': potted('Sprinkled in', 'A hand lets powder fall into a bowl of water, a little at a time.', () =>
+    pots.pourIn(true),
+  ),
+  stir: potted('Stirred', 'A spoon goes round in the bowl.', () => pots.stir()),
+  whisk: potted('Whisked', 'A whisk goes round in the bowl.', () => pots.stir(true)),
+  heat: potted(
+    'Cooked and stirred',
+    'The pan stands on a hotplate and steams; a spoon never stops going round in it.',
+    pots.heat,
+  ),
+  stand: potted('Left to stand', 'The covered bowl is left alone; a clock shows half an hour.', () =>
+    pots.stand(0.5, true),
+  ),
+  cool: potted(
+    'Cooled in ice and water',
+    'The bowl stands in a larger one of water and ice, and is stirred.',
+    pots.cool,
+  ),
+  strain: potted(
+    'Strained',
+    'Paste is rubbed through a sieve with a spoon, and falls into a bowl without its lumps.',
+    pots.strain,
+  ),
+  jar: potted('In a jar, with a label', 'A closed jar with a label on which three lines are written.', pots.jar),
+
+  'paste-slurry': stage(
+    'Starch and cold water',
+    'White as milk. It runs off the spoon in drops, and what stands settles to the bottom.',
+    () => pots.stage('slurry'),
+  ),
+  'paste-thin': stage('Warm, still thin', 'On the heat it runs off the spoon in a thin thread, like water.', () =>
+    pots.stage('thin'),
+  ),
+  'paste-thick': stage(
+    'It thickens',
+    'All at once it turns thick: it leaves the spoon in a broad band, and the spoon leaves a track.',
+    () => pots.stage('thick'),
+  ),
+  'paste-done': stage(
+    'Cooked',
+    'Glassy and no longer white. Bubbles break slowly, and it hangs from the spoon and falls in a lump.',
+    () => pots.stage('done'),
+  ),
+  'paste-set': stage(
+    'Cold',
+    'It has set to a jelly that keeps its shape on the spoon. Strained and thinned it can be brushed.',
+    () => pots.stage('set'),
+  ),
+
+  'grain-bend': test(
+    'Bend it over',
+    'Two sheets bent over and pressed lightly with a finger. With the fibres along the bend it lies low and gives; with the fibres across the bend it stands up and springs.',
+    tests.bendTest,
+  ),
+  'grain-tear': test(
+    'Tear it',
+    'Two sheets torn. Along the fibres the tear runs straight; across them it wanders from side to side.',
+    tests.tearTest,
+  ),
+  'grain-strips': test(
+    'Hold out two strips',
+    'Two strips of one size, held by one end at the edge of a block. The one cut along the fibres stands out; the one cut across them hangs down.',
+    tests.stripTest,
+  ),
+  'grain-damp': test(
+    'Damp one face',
+    'A square of paper is damped on one face. It rolls up into a tube, damp face inside, and the tube lies the way of the fibres.',
+    tests.dampTest,
+  ),
+  'drop-test': test(
+    'The drop test',
+    'A drop falls from a dropper on a sheet. At first it stands up and shines; then it sinks and the shine goes; when nothing stands on the paper any more, the clock is stopped.',
+    tests.dropTest,
+  ),
+
+  dragged: failed('Dragged', 'The wet sheet has rucked up into folds before the brush.', fails.dragged),
+  torn: failed(
+    'Torn',
+    'Lifted wet, the sheet has torn across: one part is in the hand, the other stays on the board.',
+    fails.torn,
+  ),
+  'fibres-left': failed(
+    'Fibres left behind',
+    'The sheet is lifted off, and where it lay the board is covered with a fuzz of its fibres.',
+    fails.fibresLeft,
+  ),
+  'face-away': failed(
+    'The face of the board comes away',
+    'The sheet, turned over, has taken a piece of the board with it; the board has a pit of the same shape.',
+    fails.faceAway,
+  ),
+  'strike-through': failed(
+    'Glue strikes through',
+    'Wet, shiny patches of glue have come through to the printed side.',
+    fails.strikeThrough,
+  ),
+  cockle: failed('Cockled', 'The sheet has dried in waves that stand off the board.', fails.cockle),
+  bow: failed('Bowed', 'The covered board has bent like a dish: its ends stand off the bench.', fails.bow),
+  'starved-edge': failed(
+    'A starved edge',
+    'Along one edge there was no glue: the paper stands open there, and the board under it is dry.',
+    fails.starvedEdge,
+  ),
+
+  'tool-paste-brush': tool('Paste brush', 'A wide, flat brush of bristle with a wooden handle.', () =>
+    onFoot(tools.brush(30, false), 62),
+  ),
+  'tool-small-brush': tool('Small brush', 'A round brush that comes to a point.', () => onFoot(tools.smallBrush, 62)),
+  'tool-roller': tool('Roller', 'A short roller in a wire frame with a handle.', () => onFoot(tools.roller, 40)),
+  'tool-card': tool('Card', 'A piece of stiff card with one straight edge.', () => onFoot(tools.card, 0)),
+  'tool-squeegee': tool('Squeegee', 'A strip of rubber in a wooden grip, to draw glue through a screen.', () =>
+    onFoot(tools.squeegee, 0),
+  ),
+  'tool-folder': tool('Folder', 'A flat, smooth blade of bone, pointed at one end and round at the other.', () =>
+    onFoot(tools.folder, 62),
+  ),
+  'tool-knife': tool('Knife', 'A knife with a short, pointed blade.', () => onFoot(tools.knife, 62)),
+  'tool-soft-brush': tool('Smoothing brush', 'A wide, soft brush without a handle.', () => onFoot(tools.softBrush, 0)),
+  'tool-weight': tool('Weight', 'A block of iron with a knob.', () => weight([0, 0, 0], 60, 40, 28)),
+  'tool-glass': tool('Pane of glass', 'A pane of glass with its light.', () => pane([0, 0, 0], 92, 62)),
+  'tool-pot': tool('Pot', 'A round pot, two thirds full of glue.', () => pot([0, 0, 0], 36, 44)),
+  'tool-waste': tool('Waste paper', 'Old newsprint to lay under the work, a clean sheet for each coat.', () =>
+    sheet([0, 0, 0], 92, 62, 'news'),
+  ),
+  'tool-blotter': tool('Blotters', 'Two thick, soft sheets that take up water.', () => sheets2()),
+  ...projects,
+} satisfies Readonly<Record<string, Plate>> as Readonly<Record<string, Plate>>;
+function sheets2(): Mark {
+  return block([0, 0, 0], 92, 62, 6, { top: 'paper', sides: 'paper', face: 'blotter' });
+}
+
+export function plateOf(id: string): Plate {
+  const plate = PLATES[id];
+  if (!plate) throw new Error(`plates: there is none called "${id}"`);
+  return plate;
+}
+
+/** The frames of a plate, one for most. Worked out once for the whole build. */
+export const framesOf = memoize((id: string): readonly Drawing[] => {
+  const { draw, size } = plateOf(id);
+  return framed(draw(), ...size);
+});
+/** The plate at rest: of a movement, the frame that says most. */
+export const stillOf = (id: string): Drawing => {
+  const frames = framesOf(id);
+  return frames[Math.floor(frames.length * 0.4)]!;
+};

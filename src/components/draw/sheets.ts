@@ -1,0 +1,318 @@
+/** Sheets, boards and blocks: what is flat, bent or square. */
+import { all, dots, line, shape, shape2, strokes, strokes2, type Fill, type Mark } from './ink';
+import { between, common, flat, hull, nearness, plus, ring, turning, type P2, type P3 } from './space';
+
+/** What a face of a sheet shows: nothing, its printed side, wet glue, clear film, waste newsprint. */
+export type Face = 'plain' | 'printed' | 'glued' | 'film' | 'news' | 'cloth' | 'tissue' | 'blotter';
+const FILL: Readonly<Record<Face, Fill>> = {
+  plain: 'paper',
+  printed: 'paper',
+  glued: 'glue',
+  film: 'glass',
+  news: 'paper',
+  cloth: 'green',
+  tissue: 'glass',
+  blotter: 'edge',
+};
+
+interface Looks {
+  /** the side seen where the sheet lies flat, and the other */
+  readonly top?: Face;
+  readonly under?: Face;
+}
+
+/**
+ * A sheet: a curve, moved along a straight line. It is cut where it turns its other side to the reader, and the parts are
+ * put down from the farthest to the nearest, so that what lies behind is hidden.
+ */
+export function bent(curve: readonly P3[], sweep: P3, { top = 'plain', under = 'plain' }: Looks = {}): Mark {
+  const sides = curve.slice(1).map((end, i) => {
+    const start = curve[i]!;
+    return turning([start, end, plus(end, sweep), plus(start, sweep)].map(flat)) < 0;
+  });
+  const runs: { from: number; to: number; above: boolean }[] = [];
+  sides.forEach((above, i) => {
+    const last = runs.at(-1);
+    if (last?.above === above) last.to = i + 1;
+    else runs.push({ from: i, to: i + 1, above });
+  });
+  const lengths = curve.slice(1).map((end, i) => Math.hypot(...end.map((value, axis) => value - curve[i]![axis]!)));
+  const near = (run: { from: number; to: number }) => {
+    const points = curve
+      .slice(run.from, run.to + 1)
+      .map((p) => nearness(plus(p, [sweep[0] / 2, sweep[1] / 2, sweep[2] / 2])));
+    return points.reduce((sum, value) => sum + value, 0) / points.length;
+  };
+  return all(
+    ...runs
+      .sort((a, b) => near(a) - near(b))
+      .map((run) => {
+        const edge = curve.slice(run.from, run.to + 1);
+        const face = run.above ? top : under;
+        const before = lengths.slice(0, run.from).reduce((sum, one) => sum + one, 0);
+        return all(
+          shape([...edge, ...edge.map((p) => plus(p, sweep)).reverse()], FILL[face]),
+          lying(face, edge, lengths.slice(run.from, run.to), sweep, before),
+        );
+      }),
+  );
+}
+
+/** What lies on a face, in rows along the sheet. */
+function lying(face: Face, edge: readonly P3[], lengths: readonly number[], sweep: P3, before: number): Mark {
+  if (face === 'plain' || face === 'film') return all();
+  const long = lengths.reduce((sum, one) => sum + one, 0);
+  const deep = Math.hypot(...sweep);
+  const on = (u: number, v: number): P3 => {
+    let left = u;
+    let i = 0;
+    while (i < lengths.length - 1 && left > lengths[i]!) left -= lengths[i++]!;
+    const [a, b] = [edge[i]!, edge[i + 1]!];
+    const t = Math.min(1, left / lengths[i]!);
+    return [0, 1, 2].map((axis) => a[axis]! + (b[axis]! - a[axis]!) * t + sweep[axis]! * v) as unknown as P3;
+  };
+  const grid = (across: number, along: number) => {
+    const found: { u: number; v: number; odd: boolean }[] = [];
+    const rows = Math.max(1, Math.round(deep / along));
+    const first = Math.ceil((before + across / 4) / across) * across;
+    for (let column = first; column < before + long - across / 5; column += across)
+      for (let row = 0; row < rows; row += 1) {
+        const odd = Math.round(column / across) % 2 === 1;
+        const v = (row + (odd ? 0.72 : 0.28)) / rows;
+        if (v > 0.04 && v < 0.96) found.push({ u: column - before, v, odd });
+      }
+    return found;
+  };
+  if (face === 'printed') return dots(grid(9, 13).map(({ u, v }) => flat(on(u, v))));
+  if (face === 'glued')
+    return strokes(
+      grid(15, 17).map(({ u, v, odd }) => [on(Math.max(0, u - (odd ? 5 : 3)), v), on(Math.min(long, u + 4), v)]),
+      'shine',
+    );
+  if (face === 'cloth' || face === 'blotter')
+    return strokes(
+      grid(6, 11).map(({ u, v, odd }) =>
+        odd ? [on(u - 1.5, v), on(Math.min(long, u + 1.5), v)] : [on(u, v - 0.02), on(u, v + 0.02)],
+      ),
+      'thin',
+    );
+  if (face === 'tissue')
+    return strokes(
+      grid(13, 12).map(({ u, v, odd }) => [
+        on(Math.max(0, u - 5), v),
+        on(u, v + (odd ? 0.05 : -0.04)),
+        on(Math.min(long, u + 4), v),
+      ]),
+      'thin',
+    );
+  // lines of print, in columns
+  const rows = Math.floor(deep / 7);
+  return strokes(
+    between(0.1, 0.9, rows).flatMap((v) =>
+      [0.06, 0.38, 0.7].map((u, i) => [on(u * long, v), on((u + (i === 1 ? 0.24 : 0.22)) * long, v)]),
+    ),
+    'thin',
+  );
+}
+
+/** A flat sheet of w by d, its near left corner here. */
+export const sheet = ([x, y, z]: P3, w: number, d: number, top: Face = 'plain'): Mark =>
+  bent(
+    [
+      [x, y, z],
+      [x + w, y, z],
+    ],
+    [0, d, 0],
+    { top },
+  );
+
+/**
+ * A stretch of sheet that lies level for a while and then bends up (or down): its heading turns evenly until it has turned by
+ * `degrees`. Runs to the right from here.
+ */
+export function curl([x, y, z]: P3, level: number, long: number, degrees: number, count = 14): P3[] {
+  const points: P3[] = [[x, y, z]];
+  if (level > 0) points.push([x + level, y, z]);
+  const piece = (long - level) / count;
+  let [px, pz] = [x + level, z];
+  for (let i = 0; i < count; i += 1) {
+    const angle = ((degrees * (i + 0.5)) / count) * (Math.PI / 180);
+    [px, pz] = [px + piece * Math.cos(angle), pz + piece * Math.sin(angle)];
+    points.push([px, y, pz]);
+  }
+  return points;
+}
+
+/** The same to the left: runs to the left from here, and is given from its far end, so that its top stays its top. */
+export const curlLeft = ([x, y, z]: P3, level: number, long: number, degrees: number, count = 14): P3[] =>
+  curl([0, y, z], level, long, degrees, count)
+    .map(([px, py, pz]): P3 => [x - px, py, pz])
+    .reverse();
+
+/** A pane of glass, with the light on it. */
+export const pane = ([x, y, z]: P3, w: number, d: number): Mark =>
+  all(
+    block([x, y, z], w, d, 4, { top: 'glass', sides: 'glass' }),
+    strokes([
+      [
+        [x + 5, y + 14, z + 4],
+        [x + 12, y + d - 10, z + 4],
+      ],
+      [
+        [x + w - 15, y + 8, z + 4],
+        [x + w - 6, y + d - 18, z + 4],
+      ],
+      [
+        [x + w - 10, y + 8, z + 4],
+        [x + w - 6, y + d - 40, z + 4],
+      ],
+    ]),
+  );
+
+/** A flat patch of one material without an edge: a pool, a coat that has not reached the edges. */
+export const patch = (points: readonly P3[], fill: Fill): Mark => shape(points, fill, 'bare');
+
+/** A coat on a level face, clipped to the face. `reached`: 0 at the middle, 1 over the edges. */
+export function coat([x, y, z]: P3, w: number, d: number, reached: number): Mark {
+  const face: P2[] = (
+    [
+      [x, y, z],
+      [x + w, y, z],
+      [x + w, y + d, z],
+      [x, y + d, z],
+    ] as P3[]
+  ).map(flat);
+  if (reached >= 1)
+    return all(
+      shape2(face, 'glue'),
+      lying(
+        'glued',
+        [
+          [x, y, z],
+          [x + w, y, z],
+        ],
+        [w],
+        [0, d, 0],
+        0,
+      ),
+    );
+  const [cx, cy] = [x + w / 2, y + d / 2];
+  const rim = ring([0, 0, 0], 1, 'level', 28).map(([px, py], i): P3 => {
+    const rough = 1 + 0.05 * Math.sin(i * 2.4);
+    return [cx + px * w * 0.68 * reached * rough, cy + py * d * 0.68 * reached * rough, z];
+  });
+  const pool = common(rim.map(flat), face);
+  const marks = between(-0.5, 0.5, 4).map((v): P3[] => [
+    [cx - w * 0.3 * reached, cy + v * d * reached, z],
+    [cx + w * 0.3 * reached, cy + v * d * reached, z],
+  ]);
+  return all(shape2(pool, 'glue', 'thin'), strokes(reached > 0.2 ? marks : [], 'shine'));
+}
+
+/** A square solid. Its top may show what a sheet shows. */
+export function block(
+  [x, y, z]: P3,
+  w: number,
+  d: number,
+  h: number,
+  { top = 'board', sides = 'edge', face }: { top?: Fill; sides?: Fill; face?: Face } = {},
+): Mark {
+  const lid: P3[] = [
+    [x, y, z + h],
+    [x + w, y, z + h],
+    [x + w, y + d, z + h],
+    [x, y + d, z + h],
+  ];
+  return all(
+    shape(
+      [
+        [x, y, z],
+        [x + w, y, z],
+        [x + w, y, z + h],
+        [x, y, z + h],
+      ],
+      sides,
+    ),
+    shape(
+      [
+        [x + w, y, z],
+        [x + w, y + d, z],
+        [x + w, y + d, z + h],
+        [x + w, y, z + h],
+      ],
+      sides,
+    ),
+    shape(lid, top),
+    face && lying(face, [lid[0]!, lid[1]!], [w], [0, d, 0], 0),
+  );
+}
+
+/** A book block lying on its side, spine to the left: its leaves show at the front and at the fore-edge. */
+export function bookBlock([x, y, z]: P3, w: number, d: number, h: number): Mark {
+  const leaves = between(0.2, 0.8, Math.max(2, Math.round(h / 4)));
+  return all(
+    block([x, y, z], w, d, h, { top: 'paper', sides: 'paper' }),
+    strokes(
+      leaves.map((v) => [
+        [x, y, z + h * v],
+        [x + w, y, z + h * v],
+        [x + w, y + d, z + h * v],
+      ]),
+    ),
+  );
+}
+
+/** A round pot with some liquid in it; `full` from 0 to 1. */
+export function pot(
+  [x, y, z]: P3,
+  radius: number,
+  h: number,
+  { liquid = 'glue', full = 0.7, wall = 'paper' }: { liquid?: Fill; full?: number; wall?: Fill } = {},
+): Mark {
+  const [foot, rim] = [ring([x, y, z], radius * 0.94).map(flat), ring([x, y, z + h], radius).map(flat)];
+  const pool = common(ring([x, y, z + h * full], radius * 0.97).map(flat), rim);
+  return all(
+    shape2(hull([...foot, ...rim]), wall),
+    shape2(rim, 'ground'),
+    full > 0 && shape2(pool, liquid, 'thin'),
+    line2Ring(rim),
+  );
+}
+const line2Ring = (rim: readonly P2[]) => strokes2([[...rim, rim[0]!]], 'line');
+
+/** A weight: an iron block with a knob. */
+export const weight = ([x, y, z]: P3, w = 46, d = 30, h = 20): Mark =>
+  all(
+    block([x, y, z], w, d, h, { top: 'ink', sides: 'ink' }),
+    strokes(
+      [
+        [
+          [x, y, z + h],
+          [x + w, y, z + h],
+          [x + w, y + d, z + h],
+        ],
+        [
+          [x + w, y, z + h],
+          [x + w, y, z],
+        ],
+      ],
+      'shine',
+    ),
+    shape2(
+      hull([...ring([x + w / 2, y + d / 2, z + h], 4), ...ring([x + w / 2, y + d / 2, z + h + 7], 7)].map(flat)),
+      'ink',
+      'shine',
+    ),
+    shape(ring([x + w / 2, y + d / 2, z + h + 7], 7), 'ink', 'shine'),
+  );
+
+/** The edge of a thing at rest, drawn as three or four hatched strokes on the bench to its right. */
+export const shade = ([x, y]: readonly [number, number], d: number, reach = 9): Mark =>
+  strokes(
+    between(0.06, 0.94, Math.max(3, Math.round(d / 7))).map((v): P3[] => [
+      [x, y + d * v, 0],
+      [x + reach, y + d * v + reach * 0.5, 0],
+    ]),
+  );
+
+export { line };

@@ -1,0 +1,285 @@
+/** Tools, each with what touches the work at the origin and its handle up the page. */
+import { all, line2, path, shape2, strokes2, type Mark } from './ink';
+import { between, type P2 } from './space';
+
+/** A flat paste brush; `wide` at its bristles. */
+export function brush(wide: number, wet = true): Mark {
+  const half = wide / 2;
+  const hairs = between(-0.8, 0.8, Math.max(3, Math.round(wide / 5)));
+  return all(
+    path(`M-3.500-34C-6-50-3-66-3.500-96Q0-101 3.500-96C3-66 6-50 3.500-34Z`, 'board', 'line', [
+      [-6, -34],
+      [6, -100],
+    ]),
+    path(`M${-half} -25V-38H${half}V-25Z`, 'edge', 'line', [
+      [-half, -38],
+      [half, -25],
+    ]),
+    shape2(
+      [
+        [-half, -25],
+        [-half - 2, -3],
+        [-half + 1, 0],
+        [half - 1, 0.5],
+        [half + 2, -3],
+        [half, -25],
+      ],
+      'paper',
+    ),
+    wet &&
+      shape2(
+        [
+          [-half - 1.5, -8],
+          [-half - 2, -3],
+          [-half + 1, 0],
+          [half - 1, 0.5],
+          [half + 2, -3],
+          [half + 1.5, -8],
+        ],
+        'glue',
+      ),
+    strokes2(
+      hairs.map((t): P2[] => [
+        [half * t * 0.9, -24],
+        [half * t * 1.05, -9],
+      ]),
+    ),
+    line2(
+      [
+        [-half, -31],
+        [half, -31],
+      ],
+      'thin',
+    ),
+  );
+}
+
+/** A round brush for a fine line. */
+export const smallBrush: Mark = all(
+  path('M-2.500-26C-5-44-2-60-1-94Q0-97 1-94C2-60 5-44 2.500-26Z', 'board', 'line', [
+    [-4, -26],
+    [4, -96],
+  ]),
+  path('M-3.500-15L-3-27H3L3.500-15Z', 'edge', 'line', [
+    [-4, -27],
+    [4, -15],
+  ]),
+  path('M-3.500-15C-5-8-3-3 0 0C3-3 5-8 3.500-15Z', 'paper', 'line', [
+    [-5, -15],
+    [5, 0],
+  ]),
+  path('M-3.800-7C-3-3-1-1 0 0C1-1 3-3 3.800-7Z', 'glue', 'line', []),
+);
+
+/** A hand roller, seen so that its barrel lies across. */
+export const roller: Mark = all(
+  path('M-30-9V-24Q-30-28-26-28H-2V-44', 'none', 'line', [
+    [-30, -44],
+    [30, 6],
+  ]),
+  path('M-6-44C-8-60-5-80-5-98Q0-103 5-98C5-80 8-60 6-44Z', 'board', 'line', [
+    [-7, -102],
+    [7, -44],
+  ]),
+  path('M-26-9H26C31-9 31 9 26 9H-26C-31 9-31-9-26-9Z', 'paper', 'line', [
+    [-30, -9],
+    [30, 9],
+  ]),
+  path('M-26 1H29C28.500 6 28 9 26 9H-26C-28 9-29 6-29.200 1Z', 'glue', 'thin', []),
+  path('M26-9C21-9 21 9 26 9', 'none', 'line', []),
+  strokes2([
+    [
+      [-22, -4],
+      [-10, -4],
+    ],
+    [
+      [-2, -5],
+      [12, -5],
+    ],
+  ]),
+);
+
+/** A piece of card with a straight edge, tilted. */
+export const card: Mark = all(
+  path('M-26 0L-20-44H28L22 0Z', 'paper', 'line', [
+    [-26, -44],
+    [28, 0],
+  ]),
+  path('M-26 0L-25-6H22.800L22 0Z', 'glue', 'thin', []),
+);
+
+/** A bone folder: flat, rounded at one end, pointed at the other. */
+export const folder: Mark = all(
+  path('M0 0C-6-6-7-14-6.500-24L-5-78C-4-86 4-86 5-78L6.500-24C7-14 6-6 0 0Z', 'paper', 'line', [
+    [-7, -84],
+    [7, 0],
+  ]),
+  line2(
+    [
+      [-2.5, -14],
+      [-1.5, -74],
+    ],
+    'thin',
+  ),
+);
+
+/** A knife with a short blade. */
+export const knife: Mark = all(
+  path('M0 0L-7-26H4Z', 'paper', 'line', [
+    [-7, -26],
+    [4, 0],
+  ]),
+  path('M-8-26C-9-50-8-70-6-92Q0-97 6-92C7-70 7-50 5-26Z', 'board', 'line', [
+    [-9, -96],
+    [7, -26],
+  ]),
+  strokes2([
+    [
+      [-5, -34],
+      [-4, -82],
+    ],
+    [
+      [1, -34],
+      [1, -84],
+    ],
+  ]),
+);
+
+/** A soft, wide brush that smooths without crushing. */
+export const softBrush: Mark = all(
+  path('M-30-30H30V-44Q30-48 26-48H-26Q-30-48-30-44Z', 'board', 'line', [
+    [-30, -48],
+    [30, -30],
+  ]),
+  path('M-30-30L-33-4Q-20 2 0 1Q20 2 33-4L30-30Z', 'paper', 'line', [
+    [-33, -30],
+    [33, 2],
+  ]),
+  strokes2(
+    between(-0.9, 0.9, 13).map((t): P2[] => [
+      [29 * t, -29],
+      [32 * t, -5],
+    ]),
+  ),
+);
+
+/** A screen with a squeegee, from the front. */
+export const squeegee: Mark = all(
+  path('M-34-8L-32-26H32L34-8Z', 'board', 'line', [
+    [-34, -26],
+    [34, -8],
+  ]),
+  path('M-31-8L-30 0H30L31-8Z', 'ink', 'line', [
+    [-31, -8],
+    [31, 0],
+  ]),
+);
+
+/** A domestic iron, from the side, its sole level at the origin. */
+export const iron: Mark = all(
+  path('M-44 0C-40-16-20-24 0-24H24C30-24 32-20 33-14L36 0Z', 'paper', 'line', [
+    [-44, -24],
+    [36, 0],
+  ]),
+  path('M-44 0H36V-5H-42Z', 'edge', 'line', []),
+  path('M-14-24C-12-40 0-44 12-44H28C33-44 33-36 28-36H8C2-36 0-30-1-24', 'board', 'line', [
+    [-14, -46],
+    [33, -24],
+  ]),
+);
+
+/** A stick for stirring, or a spoon. */
+export const spoon: Mark = all(
+  path('M-3-18L-2.500-92Q0-96 2.500-92L3-18C9-14 9 0 0 0C-9 0-9-14-3-18Z', 'board', 'line', [
+    [-8, -95],
+    [8, 0],
+  ]),
+);
+export const whisk: Mark = all(
+  path('M-3.500-44L-3-96Q0-99 3-96L3.500-44Z', 'edge', 'line', [
+    [-4, -98],
+    [4, -44],
+  ]),
+  path('M-3-44C-16-28-15 0 0 0C15 0 16-28 3-44', 'none', 'line', [
+    [-14, -44],
+    [14, 0],
+  ]),
+  path('M-1.500-44C-7-28-7 0 0 0C7 0 7-28 1.500-44M0-44V0', 'none', 'thin', []),
+);
+
+/** What stands out of a liquid: the handle of a spoon, or a whisk, with a ring where it goes in. */
+export const spoonIn: Mark = all(
+  path('M-3-6L-2.500-92Q0-96 2.500-92L3-6', 'board', 'line', [
+    [-8, -95],
+    [8, 0],
+  ]),
+  path('M-9-4C-9-9 9-9 9-4C9 1-9 1-9-4Z', 'glue', 'bare', []),
+  path('M-9-4C-9 1 9 1 9-4', 'none', 'shine', []),
+);
+export const whiskIn: Mark = all(
+  path('M-3.500-44L-3-96Q0-99 3-96L3.500-44Z', 'edge', 'line', [
+    [-4, -98],
+    [4, -44],
+  ]),
+  path(
+    'M-3-44C-9-36-12-24-12-12M3-44C9-36 12-24 12-12M-1.500-44C-5-34-6-22-5-12M1.500-44C5-34 6-22 5-12',
+    'none',
+    'line',
+    [
+      [-13, -44],
+      [13, 0],
+    ],
+  ),
+  path('M-15-11C-15-5 15-5 15-11', 'none', 'shine', []),
+);
+
+/** A clock face, its hand having gone round by `share`. */
+export function clock(share: number): Mark {
+  const angle = 2 * Math.PI * share;
+  const at = (r: number, turn: number): P2 => [
+    Math.round(100 * r * Math.sin(turn)) / 100,
+    Math.round(-100 * r * Math.cos(turn)) / 100,
+  ];
+  const end = at(13, angle);
+  return all(
+    path('M-16 0A16 16 0 1 1 16 0A16 16 0 1 1-16 0Z', 'paper', 'line', [
+      [-16, -20],
+      [16, 16],
+    ]),
+    path(`M0 0V-13A13 13 0 ${share > 0.5 ? 1 : 0} 1 ${end[0]} ${end[1]}Z`, 'board', 'bare', []),
+    strokes2([0, 1, 2, 3].map((quarter) => [at(13, (quarter * Math.PI) / 2), at(16, (quarter * Math.PI) / 2)])),
+    line2([[0, 0], end]),
+    line2([
+      [0, 0],
+      [0, -10],
+    ]),
+  );
+}
+
+/** A drop about to fall, its point up. */
+export const drop: Mark = path('M0-11C4-4 6-1 6 3A6 6 0 0 1-6 3C-6-1-4-4 0-11Z', 'water', 'line', [
+  [-6, -11],
+  [6, 9],
+]);
+
+/** A cloth, folded to a pad. */
+export const pad: Mark = all(
+  path('M-17-2C-19-12-8-18 2-17C14-18 20-10 17-2C12 3-12 3-17-2Z', 'paper', 'line', [
+    [-18, -18],
+    [18, 3],
+  ]),
+  strokes2([
+    [
+      [-10, -4],
+      [-6, -12],
+    ],
+    [
+      [2, -4],
+      [4, -13],
+    ],
+    [
+      [10, -4],
+      [9, -10],
+    ],
+  ]),
+);

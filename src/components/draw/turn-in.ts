@@ -1,0 +1,200 @@
+/** A covered board's edges and corners, from inside. */
+import { grip } from './hands';
+import { all, dots, line, put, putAt, shape, way, type Mark } from './ink';
+import { bent, block, type Face } from './sheets';
+import { folder, knife } from './tools';
+import { between, flat, type P3 } from './space';
+
+const [W, D, H] = [104, 68, 7] as const;
+/** how far the cover stands out round the board */
+const T = 20;
+/** the cut leaves so much beyond the point of the board: one and a half times its thickness */
+const LEFT = H * 1.5;
+
+/** The cover with its good side down, wet side up, and the board on it; corners cut or not. */
+function cover(cut: boolean, flaps: { head?: boolean; tail?: boolean; fore?: boolean } = {}): Mark {
+  const c = T - LEFT / Math.SQRT2;
+  const [x0, x1, y0, y1] = [-T, W + T, -T, D + T];
+  const corners: P3[] = cut
+    ? [
+        [x0 + c, y0, 0],
+        [x1 - c, y0, 0],
+        [x1, y0 + c, 0],
+        [x1, y1 - c, 0],
+        [x1 - c, y1, 0],
+        [x0 + c, y1, 0],
+        [x0, y1 - c, 0],
+        [x0, y0 + c, 0],
+      ]
+    : [
+        [x0, y0, 0],
+        [x1, y0, 0],
+        [x1, y1, 0],
+        [x0, y1, 0],
+      ];
+  const gone = corners.map(([x, y, z]): P3 => [
+    flaps.fore ? Math.min(x, W) : x,
+    flaps.tail ? Math.max(y, 0) : flaps.head ? Math.min(y, D) : y,
+    z,
+  ]);
+  return all(shape(gone, 'glue'), block([0, 0, 0], W, D, H));
+}
+
+/** A strip of cover that has been turned over on to the board: its good side is up. */
+function turned(side: 'head' | 'tail' | 'fore', out = 4): Mark {
+  const c = 8;
+  const z = H + 0.6;
+  const points: P3[] =
+    side === 'tail'
+      ? [
+          [-out, 0, z],
+          [W + out, 0, z],
+          [W - c, T - 5, z],
+          [c, T - 5, z],
+        ]
+      : side === 'head'
+        ? [
+            [-out, D, z],
+            [W + out, D, z],
+            [W - c, D - T + 5, z],
+            [c, D - T + 5, z],
+          ]
+        : [
+            [W, 0, z],
+            [W, D, z],
+            [W - T + 5, D - T + 5, z],
+            [W - T + 5, T - 5, z],
+          ];
+  return all(shape(points, 'paper'), speckle(points));
+}
+const speckle = (points: readonly P3[]): Mark => {
+  const [a, b, c, d] = points as [P3, P3, P3, P3];
+  const mix = (p: P3, q: P3, t: number): P3 => [
+    p[0] + (q[0] - p[0]) * t,
+    p[1] + (q[1] - p[1]) * t,
+    p[2] + (q[2] - p[2]) * t,
+  ];
+  return all(
+    dotsAt(
+      between(0.06, 0.94, Math.round(Math.hypot(b[0] - a[0], b[1] - a[1]) / 9)).map((t, i) =>
+        mix(mix(a, b, t), mix(d, c, t), i % 2 ? 0.68 : 0.3),
+      ),
+    ),
+  );
+};
+const dotsAt = (points: readonly P3[]): Mark => dots(points.map(flat));
+
+/** A flap half way over: it stands up from the edge of the board and leans in. */
+function standing(side: 'tail' | 'fore', face: Face = 'glued'): Mark {
+  const up = between(0, 1, 8).map((t) => {
+    const a = t * 1.15;
+    return [T * 1.25 * t * Math.sin(a * 0.9), H * 0.6 + T * 1.25 * t * Math.cos(a * 0.6)] as const;
+  });
+  if (side === 'tail') {
+    const curve = up.map(([into, high]): P3 => [6, into - 2, high]);
+    return bent(curve.map((p) => p).reverse(), [W - 12, 0, 0], { top: 'printed', under: face });
+  }
+  const curve = up.map(([into, high]): P3 => [W + 2 - into, 6, high]);
+  return bent(curve.reverse(), [0, D - 12, 0], { top: face, under: 'printed' });
+}
+
+const held = (tool: Mark): Mark => all(put(tool, [0, 0], 30), put(grip, [28, -48], 22));
+
+/** The corner is cut off aslant, one and a half boards from the point. */
+export const mitre = (): Mark =>
+  all(
+    cover(false),
+    line(
+      [
+        [W + T + 4, -T + (T - LEFT / Math.SQRT2) * 1 + 4, 0],
+        [W + T - (T - LEFT / Math.SQRT2) - 4, -T - 4, 0],
+      ],
+      'hid',
+    ),
+    line(
+      [
+        [W + T + 4, D + LEFT / Math.SQRT2 - 4, 0],
+        [W + LEFT / Math.SQRT2 - 4, D + T + 4, 0],
+      ],
+      'hid',
+    ),
+    putAt(held(knife), [W + T - 4, -T + 5, 0]),
+  );
+
+/** Head and tail first: the flap is drawn over the edge and on to the board. */
+export const turnHead = (): Mark =>
+  all(
+    cover(true, { head: true }),
+    turned('head'),
+    cover2Tail(),
+    putAt(held(folder), [50, 10, H + 14]),
+    way([14, -26, 0], [14, 8, H + 8], 12),
+  );
+const cover2Tail = (): Mark => standing('tail');
+
+/** The little ear at the corner is pressed down and in with a folder, so that no raw edge shows. */
+export const nipCorner = (): Mark =>
+  all(
+    cover(true, { head: true, tail: true }),
+    shape(
+      [
+        [-T, 8, 0],
+        [-T, D - 8, 0],
+        [0, D, 0],
+        [0, 0, 0],
+      ],
+      'glue',
+    ),
+    block([0, 0, 0], W, D, H),
+    turned('head'),
+    turned('tail'),
+    shape(
+      [
+        [W, 0, H + 0.6],
+        [W + 9, 1, 2],
+        [W + 9, 8, 0],
+        [W, 9, H],
+      ],
+      'paper',
+    ),
+    putAt(held(folder), [W + 6, 3, 4]),
+  );
+
+/** Then the other two sides. */
+export const turnFore = (): Mark =>
+  all(
+    cover(true, { head: true, tail: true, fore: true }),
+    turned('head'),
+    turned('tail'),
+    standing('fore'),
+    putAt(held(folder), [W - 4, 26, H + 16]),
+    way([W + 34, 14, 0], [W + 4, 14, H + 26], -12),
+  );
+
+/** A finished corner: turned edges that meet in a clean slant. */
+export const cornerDone = (): Mark =>
+  all(
+    block([0, 0, 0], W, D, H, { sides: 'paper' }),
+    turned('head', 0),
+    turned('tail', 0),
+    turned('fore'),
+    shape(
+      [
+        [0, 0, H + 0.6],
+        [0, D, H + 0.6],
+        [T - 5, D - T + 5, H + 0.6],
+        [T - 5, T - 5, H + 0.6],
+      ],
+      'paper',
+    ),
+    speckle([
+      [0, 0, H + 0.6],
+      [0, D, H + 0.6],
+      [T - 5, D - T + 5, H + 0.6],
+      [T - 5, T - 5, H + 0.6],
+    ]),
+    sides(),
+  );
+/** The printed face round the edges of the board. */
+const sides = (): Mark =>
+  dotsAt([...between(4, W - 4, 11).map((x): P3 => [x, 0, 3]), ...between(5, D - 5, 7).map((y): P3 => [W, y, 3])]);
