@@ -28,6 +28,8 @@ export interface Row {
   /** its own page, where it has one */
   readonly page?: string;
   readonly about?: string;
+  /** name of the drawing that shows it */
+  readonly plate?: string;
   readonly facts?: string;
   /** how the answers in words are known, where the cells are not numbers that say so themselves */
   readonly known?: { basis: keyof typeof BASIS_WORDS; source?: string | undefined };
@@ -238,6 +240,7 @@ export const techniqueRow = ({ id, data }: CollectionEntry<'techniques'>): Row =
   id,
   name: data.name,
   about: data.about,
+  plate: `on-sheet-${id}`,
   facts: data.thickestNote.trim(),
   cells: [data.coat, data.drag, { low: data.thickest, high: data.thickest, unit: 'mPa·s', basis: data.thickestBasis }],
 });

@@ -9,9 +9,10 @@ describe('no text becomes markup', () => {
   test('in any file of the site', () => {
     expect(CODE.filter((file) => SINKS.test(textOf(file)))).toEqual([]);
   });
-  test('but what the build itself makes: equations, and the facts of a lesson with its brackets escaped', () => {
+  test('but what the build itself makes: equations, drawings, and the facts of a lesson with its brackets escaped', () => {
     expect(CODE.filter((file) => textOf(file).includes('set:html'))).toEqual([
       'src/components/LessonFacts.astro',
+      'src/components/draw/Drawn.astro',
       'src/components/model/Equation.astro',
     ]);
     expect(textOf('src/components/LessonFacts.astro')).toContain(".replaceAll('<', '\\\\u003c')");

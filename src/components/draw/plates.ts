@@ -200,7 +200,7 @@ export const PLATES = {
       'A clean sheet lies over the work. A folder rubs through it from the middle to the edges.',
       () => lay.rub(),
     ),
-    (share) => lay.rub(share),
+    (share) => lay.rub(share * (1 - 1 / FRAMES)),
   ),
   pat: laid(
     'Pressed with a soft brush',
@@ -303,7 +303,7 @@ export const PLATES = {
   ),
   'paste-done': stage(
     'Cooked',
-    'Glassy and no longer white. Bubbles break slowly, and it hangs from the spoon and falls in a lump.',
+    'Glassy and no longer white. Bubbles break slowly, and it falls from the spoon in a sheet and not in drops.',
     () => pots.stage('done'),
   ),
   'paste-set': stage(

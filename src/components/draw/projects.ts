@@ -200,7 +200,7 @@ function lidded(): ProjectPlate {
   const [w, d, h] = [96, 74, 40] as const;
   const finished = all(
     tray([0, 0, 0], w, d, h, 'paper'),
-    speckleFront([0, 0, 0], w, d, h),
+    speckleFront([0, 0, 0], w, d),
     risers(
       [
         [0, 0],
@@ -228,7 +228,7 @@ function lidded(): ProjectPlate {
   );
   return { finished, apart };
 }
-const speckleFront = ([x, y, z]: P3, w: number, d: number, h: number): Mark => {
+const speckleFront = ([x, y, z]: P3, w: number, d: number): Mark => {
   const spots: P2[] = [
     ...between(8, w - 8, 8).flatMap((u, i): P2[] => [
       flat([x + u, y, z + (i % 2 ? 12 : 22)]),

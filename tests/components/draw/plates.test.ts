@@ -1,0 +1,114 @@
+/** Plates fit their boxes, say what they teach, and stand ready for every step that an answer can hold. */
+import { expect, test } from 'vitest';
+import { ASKED_GROUNDS, answerFor } from '../../../src/components/choose/answer-pairs';
+import { drawnSteps } from '../../../src/components/draw/gluing';
+import { PLATES, framesOf, stillOf } from '../../../src/components/draw/plates';
+import { bent, curl } from '../../../src/components/draw/sheets';
+import { common, flat, hull, nearness, turning, type P2 } from '../../../src/components/draw/space';
+import { choose } from '../../../src/core/choose/choose';
+import { DEFAULT_JOB } from '../../../src/core/choose/job';
+import { PROJECT_IDS } from '../../../src/core/make/projects';
+import { TASKS } from '../../../src/core/records/task';
+import { catalogue } from '../../../src/data/catalogue';
+
+const IDS = Object.keys(PLATES);
+
+test.for(IDS)('%s is drawn with numbers, inside its box', (id) => {
+  for (const { body } of framesOf(id)) {
+    expect(body).not.toMatch(/NaN|Infinity|undefined|null/);
+    expect(body).not.toMatch(/\sstyle=/);
+    expect(body).toContain('<path');
+    expect(Buffer.byteLength(body)).toBeLessThan(8000);
+  }
+});
+
+test('each plate says what it teaches, in a sentence of its own', () => {
+  const said = IDS.map((id) => PLATES[id]!.teaches);
+  expect(said.filter((text) => !/^[A-Z].{15,}\.$/s.test(text))).toEqual([]);
+  expect(new Set(said).size).toBe(said.length);
+  expect(new Set(IDS.map((id) => PLATES[id]!.name)).size).toBe(IDS.length);
+});
+
+test('a movement has eight frames that differ, and rests on one of them', () => {
+  const moving = IDS.filter((id) => framesOf(id).length > 1);
+  expect(moving).toEqual(expect.arrayContaining(['brush-from-the-middle', 'let-down', 'rub-down']));
+  for (const id of moving) {
+    const bodies = framesOf(id).map(({ body }) => body);
+    expect(bodies).toHaveLength(8);
+    expect(new Set(bodies).size).toBe(8);
+    expect(bodies).toContain(stillOf(id).body);
+  }
+});
+
+test('every face has a drawing with every tool of the shelf', () => {
+  const wanted = [...catalogue.techniques.keys()].flatMap((tool) =>
+    ['sheet', 'support', 'board'].map((face) => `on-${face}-${tool}`),
+  );
+  expect(wanted.length).toBe(21);
+  expect(wanted.filter((id) => !IDS.includes(id))).toEqual([]);
+});
+
+test('every step of every adhesive has a plate, for every task', () => {
+  for (const task of TASKS)
+    for (const family of ['lokta-light', 'kozo-tissue', 'embossed-mulberry', 'card']) {
+      const choices = choose({ ...DEFAULT_JOB, task, paper: { family } }, catalogue, 8);
+      for (const choice of choices) {
+        const steps = drawnSteps(choice, catalogue);
+        expect(steps.map(({ text }) => text)).toEqual(choice.technique.steps);
+        expect(steps.filter(({ plate }) => plate === undefined)).toEqual([]);
+      }
+    }
+});
+
+test('an answer shows the face and the tool that its words name', () => {
+  for (const ground of ASKED_GROUNDS) {
+    const best = answerFor('lokta-light', ground).choices[0]!;
+    const put = drawnSteps(best, catalogue).find(({ text }) => text.startsWith('Put the glue on'))!;
+    expect(put.plate).toContain(best.method.tool);
+    expect(put.plate).toContain(/not the paper/.test(put.text) ? 'on-board' : 'on-s');
+  }
+});
+
+test('each project is drawn finished and in its parts', () => {
+  expect(PROJECT_IDS.flatMap((id) => [`${id}-finished`, `${id}-apart`]).filter((id) => !IDS.includes(id))).toEqual([]);
+});
+
+test('what is level is seen from above, and what is nearer hides what is behind', () => {
+  const square = (
+    [
+      [0, 0, 0],
+      [10, 0, 0],
+      [10, 10, 0],
+      [0, 10, 0],
+    ] as const
+  ).map(flat);
+  expect(turning(square)).toBeLessThan(0);
+  // the reader stands in front, above and to the right
+  expect(nearness([0, -1, 0])).toBeGreaterThan(nearness([0, 0, 0]));
+  expect(nearness([0, 0, 1])).toBeGreaterThan(nearness([0, 0, 0]));
+  expect(nearness([1, 0, 0])).toBeGreaterThan(nearness([0, 0, 0]));
+});
+
+test('a curl keeps its length, and turns over its other side when it has bent far enough', () => {
+  const curve = curl([0, 0, 0], 20, 100, 170, 60);
+  const long = curve
+    .slice(1)
+    .reduce((sum, [x, y, z], i) => sum + Math.hypot(x - curve[i]![0], y - curve[i]![1], z - curve[i]![2]), 0);
+  expect(long).toBeCloseTo(100, 6);
+  const paths = (degrees: number) => bent(curl([0, 0, 0], 20, 100, degrees), [0, 50, 0]).svg.split('<path').length - 1;
+  expect(paths(10)).toBe(1);
+  expect(paths(120)).toBe(2);
+});
+
+test('hull and common area of squares are the squares that anybody would draw', () => {
+  const square = (x: number, y: number, side: number): P2[] => [
+    [x, y],
+    [x + side, y],
+    [x + side, y + side],
+    [x, y + side],
+  ];
+  const area = (points: readonly P2[]) => Math.abs(turning(points)) / 2;
+  expect(area(hull([...square(0, 0, 4), [1, 1], [2, 3]]))).toBe(16);
+  expect(area(common(square(0, 0, 4), square(2, 2, 4)))).toBe(4);
+  expect(common(square(0, 0, 1), square(5, 5, 1))).toEqual([]);
+});
