@@ -30,6 +30,8 @@ export interface Row {
   readonly about?: string;
   /** name of the drawing that shows it */
   readonly plate?: string;
+  /** id of the paper whose swatch stands beside it */
+  readonly swatch?: string;
   readonly facts?: string;
   /** how the answers in words are known, where the cells are not numbers that say so themselves */
   readonly known?: { basis: keyof typeof BASIS_WORDS; source?: string | undefined };
@@ -85,6 +87,7 @@ export const paperRow = ({ id, data }: CollectionEntry<'papers'>): Row => ({
   id,
   name: data.name,
   page: href(`/shelf/papers/${id}/`),
+  swatch: id,
   about: data.about,
   facts: sentence([
     data.surface,

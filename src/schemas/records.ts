@@ -10,6 +10,33 @@ import { strictObject } from './strict';
 /** One or two plain sentences for a reader who has never met the thing. */
 const about = z.string().min(20);
 
+/** What a sheet looks like: all that its swatch is drawn from. For drawings and pages only; no sum asks it. */
+const looks = strictObject(
+  {
+    colour: z.enum(['white', 'cream', 'natural', 'grey', 'brown', 'dyed', 'bright', 'metal']),
+    fibreLength: quantity('mm', { min: 0.2, max: 100 }),
+    fibreDirection: z.enum(['every-way', 'mostly-one-way', 'swirls']),
+    /** how evenly its fibres lie, against the light */
+    formation: z.enum(['even', 'cloudy', 'wild', 'open']),
+    inclusions: z.enum(['none', 'flecks', 'bark', 'long-fibres']),
+    laidLines: quantity('lines/cm', { min: 4, max: 20 }).optional(),
+    /** from one chain line to the next */
+    chainLines: quantity('mm', { min: 10, max: 60 }).optional(),
+    print: z.enum(['none', 'stencilled', 'marbled', 'combed', 'picture']),
+    relief: z.enum(['none', 'tooth', 'pattern', 'crumpled', 'crinkled', 'weave']),
+    sheen: z.enum(['matt', 'soft', 'glossy', 'metal']),
+    /** share of the light that comes through */
+    translucency: quantity('1', { min: 0, max: 1 }),
+    /** what stands out where it is torn */
+    edge: z.enum(['short', 'soft', 'feathery', 'white-core', 'film', 'frayed']),
+    /** how what is said in words is known */
+    basis: plainBasis,
+    /** what tells it from those it is taken for */
+    lookFor: z.string().min(20),
+  },
+  'looks: { colour: white, fibreLength: …, … }; copy it from a neighbour',
+);
+
 export const paperSchema = strictObject({
   name: z.string().min(3),
   about,
@@ -31,6 +58,7 @@ export const paperSchema = strictObject({
   openWeave: quantity('1', { min: 0, max: 1 }).optional(),
   plasticBack: z.boolean().default(false),
   lookAlikes: z.array(idOf('papers')).default([]),
+  looks,
 });
 
 export const substrateSchema = strictObject({
@@ -204,4 +232,5 @@ export const ON_PAGES_ONLY = [
   'usedAtBasis',
   'madeAtBasis',
   'lookAlikes',
+  'looks',
 ] as const;

@@ -12,7 +12,7 @@ describe('no text becomes markup', () => {
   test('but what the build itself makes: equations, drawings, and the facts of a lesson with its brackets escaped', () => {
     expect(CODE.filter((file) => textOf(file).includes('set:html'))).toEqual([
       'src/components/LessonFacts.astro',
-      'src/components/draw/Drawn.astro',
+      'src/components/draw/Art.astro',
       'src/components/model/Equation.astro',
     ]);
     expect(textOf('src/components/LessonFacts.astro')).toContain(".replaceAll('<', '\\\\u003c')");

@@ -1,5 +1,5 @@
 /** Sheets, boards and blocks: what is flat, bent or square. */
-import { all, dots, line, shape, shape2, strokes, strokes2, type Fill, type Mark } from './ink';
+import { all, dots, shape, shape2, strokes, strokes2, type Fill, type Mark } from './ink';
 import { between, common, flat, hull, nearness, plus, ring, turning, type P2, type P3 } from './space';
 
 /** What a face of a sheet shows: nothing, its printed side, wet glue, clear film, waste newsprint. */
@@ -169,9 +169,6 @@ export const pane = ([x, y, z]: P3, w: number, d: number): Mark =>
     ]),
   );
 
-/** A flat patch of one material without an edge: a pool, a coat that has not reached the edges. */
-export const patch = (points: readonly P3[], fill: Fill): Mark => shape(points, fill, 'bare');
-
 /** A coat on a level face, clipped to the face. `reached`: 0 at the middle, 1 over the edges. */
 export function coat([x, y, z]: P3, w: number, d: number, reached: number): Mark {
   const face: P2[] = (
@@ -305,14 +302,3 @@ export const weight = ([x, y, z]: P3, w = 46, d = 30, h = 20): Mark =>
     ),
     shape(ring([x + w / 2, y + d / 2, z + h + 7], 7), 'ink', 'shine'),
   );
-
-/** The edge of a thing at rest, drawn as three or four hatched strokes on the bench to its right. */
-export const shade = ([x, y]: readonly [number, number], d: number, reach = 9): Mark =>
-  strokes(
-    between(0.06, 0.94, Math.max(3, Math.round(d / 7))).map((v): P3[] => [
-      [x, y + d * v, 0],
-      [x + reach, y + d * v + reach * 0.5, 0],
-    ]),
-  );
-
-export { line };

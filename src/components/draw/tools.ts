@@ -188,25 +188,6 @@ export const iron: Mark = all(
   ]),
 );
 
-/** A stick for stirring, or a spoon. */
-export const spoon: Mark = all(
-  path('M-3-18L-2.500-92Q0-96 2.500-92L3-18C9-14 9 0 0 0C-9 0-9-14-3-18Z', 'board', 'line', [
-    [-8, -95],
-    [8, 0],
-  ]),
-);
-export const whisk: Mark = all(
-  path('M-3.500-44L-3-96Q0-99 3-96L3.500-44Z', 'edge', 'line', [
-    [-4, -98],
-    [4, -44],
-  ]),
-  path('M-3-44C-16-28-15 0 0 0C15 0 16-28 3-44', 'none', 'line', [
-    [-14, -44],
-    [14, 0],
-  ]),
-  path('M-1.500-44C-7-28-7 0 0 0C7 0 7-28 1.500-44M0-44V0', 'none', 'thin', []),
-);
-
 /** What stands out of a liquid: the handle of a spoon, or a whisk, with a ring where it goes in. */
 export const spoonIn: Mark = all(
   path('M-3-6L-2.500-92Q0-96 2.500-92L3-6', 'board', 'line', [
@@ -261,25 +242,3 @@ export const drop: Mark = path('M0-11C4-4 6-1 6 3A6 6 0 0 1-6 3C-6-1-4-4 0-11Z',
   [-6, -11],
   [6, 9],
 ]);
-
-/** A cloth, folded to a pad. */
-export const pad: Mark = all(
-  path('M-17-2C-19-12-8-18 2-17C14-18 20-10 17-2C12 3-12 3-17-2Z', 'paper', 'line', [
-    [-18, -18],
-    [18, 3],
-  ]),
-  strokes2([
-    [
-      [-10, -4],
-      [-6, -12],
-    ],
-    [
-      [2, -4],
-      [4, -13],
-    ],
-    [
-      [10, -4],
-      [9, -10],
-    ],
-  ]),
-);
