@@ -1,10 +1,7 @@
 /** Which drawing shows a step of a method. */
 import type { Choice } from '../../core/choose/choose';
 import { taskOf } from '../../core/choose/sampling';
-import { shownSteps, type HandSkill } from '../../core/choose/technique';
-import type { Catalogue } from '../../core/records/records';
 import type { Task } from '../../core/records/task';
-import { PLATES } from './plates';
 
 /** Where a task glues less than a whole face. */
 const NARROW: Partial<Readonly<Record<Task, string>>> = {
@@ -13,24 +10,9 @@ const NARROW: Partial<Readonly<Record<Task, string>>> = {
   'join-boards': 'on-edge',
 };
 
-const SHOWN: Readonly<Record<Exclude<HandSkill, 'put-on'>, string>> = {
-  warm: 'keep-warm',
-  'lay-on-glass': 'face-down-on-glass',
-  lift: 'lift-by-film',
-  relax: 'relax',
-  'let-down': 'let-down',
-  slide: 'slide',
-  rub: 'rub-down',
-  pat: 'pat',
-  clamp: 'clamp',
-  'press-long': 'press-blotters',
-  'press-short': 'press',
-  iron: 'iron',
-};
-
 function putOnPlate({ method, facts: { adhesive, job } }: Choice): string {
   if (adhesive.form === 'dry')
-    return /spray|can\b/i.test(adhesive.appliedWith) ? 'spray' : adhesive.id === 'glue-stick' ? 'stick' : 'film';
+    return /\bcan\b/.test(adhesive.appliedWith) ? 'spray' : /\bstick\b/.test(adhesive.appliedWith) ? 'stick' : 'film';
   const task = taskOf(job);
   const narrow = NARROW[task];
   if (narrow && method.face !== 'sheet-on-support') return narrow;
@@ -39,9 +21,30 @@ function putOnPlate({ method, facts: { adhesive, job } }: Choice): string {
   return `on-${onto}-${method.tool}`;
 }
 
+/**
+ * A plate for what a sentence of `core/choose/technique.ts` tells the hands to do, by its first words. The calculators
+ * carry the sentences and not these names, which would cost every lesson that holds one.
+ */
+const BEGINS: readonly (readonly [begins: string, plate: string])[] = [
+  ['Keep it at', 'keep-warm'],
+  ['Lay it face down on glass', 'face-down-on-glass'],
+  ['Lift it by the film', 'lift-by-film'],
+  ['Let the pasted sheet relax', 'relax'],
+  ['Hold it over its place', 'hold-over'],
+  ['Mark the place first', 'let-down'],
+  ['Lay it, check', 'slide'],
+  ['Press it down with the flat', 'pat'],
+  ['Rub down', 'rub-down'],
+  ['Square it up', 'clamp'],
+  ['Dry it under', 'press-blotters'],
+  ['Press it under', 'press'],
+  ['Protect the face', 'iron'],
+];
+const PUT_ON = /^(?:Put the glue on|Apply it to) /;
+
 /** The steps of a choice, each with the name of its plate. */
-export const drawnSteps = (choice: Choice, catalogue: Catalogue): { text: string; plate: string | undefined }[] =>
-  shownSteps(choice.facts, choice.technique, catalogue).map(([skill, text]) => {
-    const plate = skill === 'put-on' ? putOnPlate(choice) : SHOWN[skill];
-    return { text, plate: plate in PLATES ? plate : undefined };
-  });
+export const drawnSteps = (choice: Choice): { text: string; plate: string | undefined }[] =>
+  choice.technique.steps.map((text) => ({
+    text,
+    plate: PUT_ON.test(text) ? putOnPlate(choice) : BEGINS.find(([begins]) => text.startsWith(begins))?.[1],
+  }));

@@ -3,43 +3,21 @@ import type { Finding, Placement } from './finding';
 import { span, lowerFirst } from '../base/format';
 import type { Catalogue, DryAdhesive, WetAdhesive } from '../records/records';
 
-/** What the hands do in a step, by which a drawing of it is found. */
-export type HandSkill =
-  | 'warm'
-  | 'lay-on-glass'
-  | 'put-on'
-  | 'lift'
-  | 'relax'
-  | 'let-down'
-  | 'slide'
-  | 'rub'
-  | 'pat'
-  | 'clamp'
-  | 'press-long'
-  | 'press-short'
-  | 'iron';
-/** A step as a sentence, and what the hands do in it. */
-type ShownStep = readonly [skill: HandSkill, text: string];
-
-/** What to do, in order, with what the hands do. */
-export function shownSteps(facts: Finding, placement: Placement, catalogue: Catalogue): readonly ShownStep[] {
+/** What to do, in order, each a sentence. */
+export function stepsFor(facts: Finding, placement: Placement, catalogue: Catalogue): readonly string[] {
   const { adhesive } = facts;
   return adhesive.form === 'dry' ? drySteps(adhesive, placement) : wetSteps(adhesive, facts, placement, catalogue);
 }
 
-/** What to do, in order, each a sentence. */
-export const stepsFor = (facts: Finding, placement: Placement, catalogue: Catalogue): readonly string[] =>
-  shownSteps(facts, placement, catalogue).map(([, text]) => text);
-
-function drySteps(adhesive: DryAdhesive, { glueGoesOn, tool, placeBeforeContact }: Placement): ShownStep[] {
+function drySteps(adhesive: DryAdhesive, { glueGoesOn, tool, placeBeforeContact }: Placement): string[] {
   return [
-    ['put-on', `Apply it to ${glueGoesOn} with ${tool}.`],
+    `Apply it to ${glueGoesOn} with ${tool}.`,
     placeBeforeContact
-      ? ['let-down', 'Mark the place first. Lay one edge, then roll the rest down with your hand behind it.']
-      : ['slide', 'Lay it, check the edges, then smooth from the middle.'],
+      ? 'Mark the place first. Lay one edge, then roll the rest down with your hand behind it.'
+      : 'Lay it, check the edges, then smooth from the middle.',
     adhesive.needsHeat
-      ? ['iron', 'Protect the face with a clean sheet, set it with the iron, and let it cool under weight.']
-      : ['rub', 'Rub down through a clean sheet, from the middle to the edges.'],
+      ? 'Protect the face with a clean sheet, set it with the iron, and let it cool under weight.'
+      : 'Rub down through a clean sheet, from the middle to the edges.',
   ];
 }
 
@@ -48,50 +26,36 @@ function wetSteps(
   { sheet, slipSeconds, method }: Finding,
   placement: Placement,
   catalogue: Catalogue,
-): ShownStep[] {
+): string[] {
   const { glueGoesOn, relaxMinutes, placeBeforeContact, coat } = placement;
   const tool = lowerFirst(catalogue.techniques.get(placement.tool)!.name);
   const wet = coat ? `, about ${span(coat.low, coat.high, 'g/m²')} wet` : '';
-  const steps: readonly (ShownStep | false)[] = [
-    usedAt !== undefined && ['warm', `Keep it at about ${usedAt} °C, no hotter, and warm the pieces.`],
-    method.face === 'sheet-on-support' && [
-      'lay-on-glass',
-      'Lay it face down on glass, or on a piece of polyester film, and paste it there.',
-    ],
-    ['put-on', `Put the glue on ${glueGoesOn}: ${tool}, from the middle out over the edges${wet}.`],
-    method.face === 'sheet-on-support' && [
-      'lift',
-      'Lift it by the film, or with the tip of a knife laid flat, and carry it over while it is wet.',
-    ],
-    relaxMinutes > 0 && [
-      'relax',
-      `Let the pasted sheet relax for about ${relaxMinutes} min, until it lies limp and flat.`,
-    ],
+  const steps = [
+    usedAt === undefined ? '' : `Keep it at about ${usedAt} °C, no hotter, and warm the pieces.`,
+    method.face === 'sheet-on-support'
+      ? 'Lay it face down on glass, or on a piece of polyester film, and paste it there.'
+      : '',
+    `Put the glue on ${glueGoesOn}: ${tool}, from the middle out over the edges${wet}.`,
+    method.face === 'sheet-on-support'
+      ? 'Lift it by the film, or with the tip of a knife laid flat, and carry it over while it is wet.'
+      : '',
+    relaxMinutes > 0 ? `Let the pasted sheet relax for about ${relaxMinutes} min, until it lies limp and flat.` : '',
     placeBeforeContact
-      ? [
-          'let-down',
-          'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.',
-        ]
-      : ['slide', 'Lay it, check the corners, and move it while it still slides.'],
+      ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'
+      : 'Lay it, check the corners, and move it while it still slides.',
     sheet.surface === 'embossed'
-      ? ['pat', 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.']
-      : ['rub', 'Rub down through a clean sheet, from the middle to the edges.'],
+      ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
+      : 'Rub down through a clean sheet, from the middle to the edges.',
     method.press === 'clamp'
-      ? ['clamp', 'Square it up, and hold or clamp it until it has set; then leave it alone until the next day.']
+      ? 'Square it up, and hold or clamp it until it has set; then leave it alone until the next day.'
       : pressing(slipSeconds.p50),
   ];
-  return steps.filter((step) => step !== false);
+  return steps.filter(Boolean);
 }
 
 /** Slow glues still hold their water when they are laid; they need longer under weight. */
-function pressing(slipSeconds: number): ShownStep {
+function pressing(slipSeconds: number): string {
   return slipSeconds > 120
-    ? [
-        'press-long',
-        'Dry it under a board and weight with clean blotters, changed after an hour, until the next day.',
-      ]
-    : [
-        'press-short',
-        'Press it under a board and weight for half an hour, then leave it under a light weight until the next day.',
-      ];
+    ? 'Dry it under a board and weight with clean blotters, changed after an hour, until the next day.'
+    : 'Press it under a board and weight for half an hour, then leave it under a light weight until the next day.';
 }
