@@ -1,5 +1,13 @@
 /** Jobs that lessons open the chooser at. */
-import { DEFAULT_JOB, type Job } from '../core/choose/job';
+import { DEFAULT_JOB, type Job, type Need } from '../core/choose/job';
+import { usualOfTask } from '../core/choose/task-words';
+import type { Task } from '../core/records/task';
+
+/** A task with its usual sheet, ground and size. */
+function usually(task: Task, needs: readonly Need[] = []): Job {
+  const { family, ...ground } = usualOfTask(task);
+  return { ...DEFAULT_JOB, task, paper: { family }, ...ground, needs };
+}
 
 export const presets: Readonly<Record<string, Job>> = {
   /** a light, soft sheet on board: the case where weight decides */
@@ -18,4 +26,14 @@ export const presets: Readonly<Record<string, Job>> = {
   'a-class': { ...DEFAULT_JOB, paper: { family: 'marbled' }, needs: ['children', 'no-heat'] },
   /** an everyday cover on board: the case where the families stand side by side */
   'a-cover-on-board': DEFAULT_JOB,
+  /** an endpaper onto the inside of its board */
+  'an-endpaper': usually('paste-down'),
+  /** the first lining of a sewn spine, which somebody may want off again */
+  'a-spine': usually('line-spine'),
+  /** a thin lining behind a weak sheet */
+  'a-lining': usually('line-sheet', ['undo']),
+  /** a tear in a leaf */
+  'a-tear': usually('mend', ['undo']),
+  /** a print that hangs by its hinges */
+  'a-hinge': usually('hinge', ['undo', 'long-lived']),
 };

@@ -207,7 +207,7 @@ test('calculators bear one name in every layer', () => {
       ),
     );
   for (const [layer, more] of [
-    ['src/stores', ['shared']],
+    ['src/stores', ['lesson', 'shared']],
     ['src/islands', ['parts']],
   ] as const) {
     expect([...foldersIn(layer)].filter((folder) => ![...CALCULATORS, ...more].includes(folder))).toEqual([]);

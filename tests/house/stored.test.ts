@@ -27,6 +27,7 @@ test('only the places known of write on a device', () => {
   expect(writers).toEqual([
     'src/components/offline/earlier-files.mjs',
     'src/stores/choose/evidence.ts',
+    'src/stores/lesson/answered.ts',
     'src/stores/shared/own-papers.ts',
     'src/stores/trial/photos.ts',
     'src/stores/trial/plan.ts',

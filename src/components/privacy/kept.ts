@@ -47,6 +47,12 @@ export const KEPT: readonly Kept[] = [
     goes: 'when you take the paper away, on the page where you kept it.',
   },
   {
+    name: 'open-time:answered',
+    where: 'local storage',
+    what: 'Which questions of the lessons you have answered right.',
+    goes: 'when you press “Forget it” at the questions of a lesson.',
+  },
+  {
     name: 'open-time:evidence',
     where: 'local storage',
     what: 'Whether your own trials count in the chooser.',

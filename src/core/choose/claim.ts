@@ -4,6 +4,7 @@ import type { Ranked } from './finding';
 import { DEFAULT_JOB, type Job, type Need } from './job';
 import type { Catalogue } from '../records/records';
 import type { Task } from '../records/task';
+import { usualOfTask } from './task-words';
 
 /** What a sentence can say of one adhesive for one job. */
 export const SAYINGS = [
@@ -37,14 +38,17 @@ export interface Claim {
 
 const COMPARES: readonly Saying[] = ['ahead', 'behind', 'longer', 'shorter'];
 
-/** The jobs that a claim is about, one for each paper on each ground. */
+/** The jobs that a claim is about, one for each paper on each ground; a task brings its usual ground and size. */
 export function jobsOf({ paper, on, needs = [], task }: Claim): readonly Job[] {
-  const grounds = on === undefined ? [DEFAULT_JOB.substrate] : listed(on);
+  const { substrate: usual, widthMm, heightMm } = task === undefined ? DEFAULT_JOB : usualOfTask(task);
+  const grounds = on === undefined ? [usual] : listed(on);
   return listed(paper).flatMap((family) =>
     grounds.map((substrate) => ({
       ...DEFAULT_JOB,
       paper: { family },
       substrate,
+      widthMm,
+      heightMm,
       needs,
       ...(task !== undefined && { task }),
     })),
