@@ -12,7 +12,7 @@ const check = (page: Page, at: number) =>
 
 test('a choice: wrong says why not, right counts, and the count is there again on the lesson and in the list', async () => {
   await withPage({}, async (page) => {
-    await open(page, MENDING.address);
+    await open(page, ORIGIN + MENDING.address);
     const question = page.locator('.question').first();
     await check(page, 0);
     await expect.poll(() => said(page, 0).innerText()).toMatch(/^Choose one/);
@@ -40,7 +40,7 @@ test('a choice: wrong says why not, right counts, and the count is there again o
 
 test('a number: with its unit or without, too small, a slip, and no number', async () => {
   await withPage({}, async (page) => {
-    await open(page, PASTE.address);
+    await open(page, ORIGIN + PASTE.address);
     const typed = async (text: string, words: RegExp) => {
       await page.locator('.question input').first().fill(text);
       await check(page, 0);
@@ -63,7 +63,7 @@ test('where nothing may be kept, it says so and counts all the same', async () =
         throw new Error('refused');
       };
     });
-    await open(page, PASTE.address);
+    await open(page, ORIGIN + PASTE.address);
     await page.locator('.question input').first().fill('280');
     await check(page, 0);
     await expect.poll(() => page.locator('.questions-count').innerText()).toBe('1 of 4 done.');

@@ -1,4 +1,5 @@
 /** Judges an answer in the page, shows why, keeps what was right, and counts. */
+import './answering.css';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { answeredIn, forgetAnswered, keepAnswered } from '../../stores/lesson/answered';
 import { judgeNumber, type Slip } from '../../stores/lesson/judge';
