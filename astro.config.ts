@@ -37,9 +37,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // what can hurt, which every calculator that tells how to do something asks
   ['safety', /\/core\/safety\//],
   // what every calculator needs
-  ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs/],
-  // what fetches a part when it is asked for, which a lesson needs before it needs anything else
-  ['fetch', /preload-helper/],
+  ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs|preload-helper/],
   [
     'base',
     /\/core\/(?:base\/|link\/model-version|paper\/limits)|\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/,

@@ -17,6 +17,8 @@ export default {
   entry: [
     'src/pages/**/*.{astro,ts}',
     'content/**/*.mdx',
+    // named by address (src/pages/fetched)
+    'src/components/lesson/{answering,word-panel}.ts',
     'tests/**/*.{test,bench}.{ts,tsx}',
     'tests/*/*.ts',
     'tests/{tools,measure}/*.mjs',

@@ -30,6 +30,8 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     'uqr',
     // the history of the lessons, for the feed
     'node:child_process',
+    // bundles what a lesson fetches when it is first used
+    'esbuild',
     // draw the share pictures
     'fontkitten',
     'sharp',

@@ -18,11 +18,11 @@ test('a choice: wrong says why not, right counts, and the count is there again o
     await expect.poll(() => said(page, 0).innerText()).toMatch(/^Choose one/);
     await question.getByRole('radio', { name: /A strip of the same paper/ }).check();
     await check(page, 0);
-    await expect.poll(() => said(page, 0).innerText()).toMatch(/^No\. It would be as strong as the leaf/);
+    await expect.poll(() => said(page, 0).innerText()).toMatch(/^No\.\s+It would be as strong as the leaf/);
     expect(await page.locator('.questions-count').innerText()).toBe('0 of 4 done.');
     await question.getByRole('radio', { name: /Kozo tissue of about 10/ }).check();
     await check(page, 0);
-    await expect.poll(() => said(page, 0).innerText()).toMatch(/^Right\. Long fibres/);
+    await expect.poll(() => said(page, 0).innerText()).toMatch(/^Right\.\s+Long fibres/);
     expect(await page.locator('.questions-count').innerText()).toBe('1 of 4 done.');
 
     await page.reload();

@@ -1,5 +1,5 @@
 /** Judges an answer in the page, shows why, keeps what was right, and counts. */
-import './answering.css';
+import { adopt } from './adopt';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { answeredIn, forgetAnswered, keepAnswered } from '../../stores/lesson/answered';
 import { judgeNumber, type Slip } from '../../stores/lesson/judge';
@@ -84,3 +84,22 @@ const notKept = (question: HTMLElement): void => {
   question.closest('.questions')!.querySelector('.questions-kept')!.textContent =
     'This browser keeps nothing, so the count ends when you leave the page.';
 };
+
+adopt(`
+.question-said:not(:empty) {
+  margin-block: var(--s2);
+  padding-left: var(--s2);
+  border-left: 3px solid var(--line);
+}
+.question-said > p:first-of-type {
+  display: inline;
+}
+[data-state='right'] .question-said {
+  border-color: var(--accent);
+}
+.question[data-done]:not([data-state='wrong']) > p:first-child::after {
+  content: ' Done.';
+  color: var(--accent);
+  font-weight: 600;
+}
+`);

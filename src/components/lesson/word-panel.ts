@@ -1,5 +1,5 @@
 /** A trade word, explained in a small panel beside where it stands, so that nobody loses their place. */
-import './word-panel.css';
+import { adopt } from './adopt';
 
 /** As the build writes it: what the word means, and the lesson that says more. */
 export interface PanelWord {
@@ -81,3 +81,44 @@ function linked(address: string, text: string): HTMLAnchorElement {
   link.textContent = text;
   return link;
 }
+
+adopt(`
+.word-panel {
+  position: absolute;
+  inset: auto;
+  box-sizing: border-box;
+  width: min(22rem, 100vw - 2rem);
+  margin: 0;
+  padding: var(--s2) var(--s3);
+  border: 1px solid var(--line);
+  border-radius: 2px;
+  background: var(--well);
+  color: var(--ink);
+  font: 400 1rem/1.5 var(--serif);
+  text-align: left;
+}
+.word-panel p {
+  margin: 0 0 var(--s2);
+}
+.word-panel .word-panel-word {
+  font-weight: 600;
+}
+.word-panel .word-panel-more {
+  display: flex;
+  flex-wrap: wrap;
+  gap: var(--s2);
+  align-items: center;
+  justify-content: space-between;
+  margin: 0;
+  font: 400 0.9375rem/1.4 var(--sans);
+}
+.word-panel a {
+  display: inline-block;
+  padding-block: 0.6rem;
+}
+@media print {
+  .word-panel {
+    display: none;
+  }
+}
+`);

@@ -1,8 +1,7 @@
 // @vitest-environment happy-dom
 /** What was answered is kept, counted and forgotten; a browser that keeps nothing is told apart. */
 import { beforeEach, expect, test } from 'vitest';
-import { answeredIn, forgetAnswered, keepAnswered } from '../../../src/stores/lesson/answered';
-import { ANSWERED_KEY } from '../../../src/stores/lesson/answered-key';
+import { ANSWERED_KEY, answeredIn, forgetAnswered, keepAnswered } from '../../../src/stores/lesson/answered';
 
 beforeEach(() => {
   for (const lesson of ['grain', 'sizing']) forgetAnswered(lesson, localStorage);
