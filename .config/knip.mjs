@@ -18,7 +18,7 @@ export default {
     'src/pages/**/*.{astro,ts}',
     'content/**/*.mdx',
     // named by address (src/pages/fetched)
-    'src/components/lesson/{answering,word-panel}.ts',
+    'src/components/lesson/{answering,slide,word-panel}.ts',
     'tests/**/*.{test,bench}.{ts,tsx}',
     'tests/*/*.ts',
     'tests/{tools,measure}/*.mjs',
