@@ -12,7 +12,7 @@ test.for(WITH.map((page) => [page.address, page] as const))('%s', async ([, { ad
     expect(await open(page, ORIGIN + address)).toEqual([]);
     const figure = page.locator('figure', { has: page.locator('.slide') });
     const range = figure.getByRole('slider');
-    const said = () => figure.locator('output').innerText();
+    const said = () => figure.locator('.slide-says').innerText();
     const drawn = () =>
       figure.locator('svg [data-part]').evaluateAll((parts) => parts.map((one) => one.outerHTML).join());
     const [firstSaid, firstDrawn] = [await said(), await drawn()];

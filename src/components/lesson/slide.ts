@@ -27,7 +27,7 @@ function show(figure: HTMLElement): void {
   range.setAttribute('aria-valuetext', `${step.at}: ${step.says}`);
   const at = document.createElement('strong');
   at.textContent = step.at;
-  held.querySelector('output')!.replaceChildren(at, `: ${step.says}`);
+  held.querySelector('.slide-says')!.replaceChildren(at, `: ${step.says}`);
   for (const [part, attributes] of Object.entries(step.draw)) {
     const element = figure.querySelector(`[data-part="${part}"]`)!;
     for (const [name, value] of Object.entries(attributes)) {
