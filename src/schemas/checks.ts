@@ -108,6 +108,8 @@ const practiceRow = strictObject({
 const share = z.number().min(0).max(1);
 const head = { title: z.string().min(5), about: z.string().min(20) };
 
+const foretoldBy = strictObject({ brier: share, off: share });
+
 export const checkSchema = z.discriminatedUnion('kind', [
   strictObject({ ...head, kind: z.literal('formula'), rows: z.array(formulaRow).min(1) }),
   strictObject({
@@ -148,6 +150,36 @@ export const checkSchema = z.discriminatedUnion('kind', [
     ),
     /** share of pairings at a true half that are said to pass, or to fail, mostly */
     cells: z.array(strictObject({ id, swatches: z.number().int().positive(), rate: share })),
+  }),
+  strictObject({
+    ...head,
+    kind: z.literal('learning'),
+    made: z.string().min(10),
+    /** drawn for each row */
+    benches: z.number().int().positive(),
+    /** papers that were not swatched, after so many swatches of others: Brier score, and how far what was said lies from what came true */
+    foretold: z.array(
+      strictObject({
+        worlds: z.enum(['other-constants', 'own-constants']),
+        swatches: z.number().int().positive(),
+        model: foretoldBy,
+        learned: foretoldBy,
+        counted: foretoldBy,
+      }),
+    ),
+    /** whether the right adhesive stands first */
+    chosen: z.array(
+      strictObject({
+        way: z.enum(['suggested', 'full', 'lot']),
+        right: z.array(strictObject({ swatches: z.number().int().nonnegative(), share })),
+        /** swatches after which it is right for good on 8 benches of 10; -1 where it never is */
+        mostNeed: z.number().int().min(-1),
+        /** swatches made, in the mean */
+        made: z.number().nonnegative(),
+        /** of those that stood right at first, share that ended wrong */
+        spoiled: share,
+      }),
+    ),
   }),
 ]);
 

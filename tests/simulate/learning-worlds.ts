@@ -58,7 +58,7 @@ const CALLED_ELSE = 0.06;
 /** Sets of constants from a chain that is looser than the ensemble's: it counts each outcome once and insists on none. */
 export function otherConstants(outcomes: Outcomes, catalogue: Catalogue, count: number): BondConstants[] {
   const likely = logLikelihood(outcomes, catalogue, 12, { timesSeen: 1, insist: 0 });
-  const uniform = seededUniform(4711);
+  const uniform = seededUniform(1234);
   const found: BondConstants[] = [];
   let here: BondConstants = BOND_CONSTANTS;
   let level = likely(here);

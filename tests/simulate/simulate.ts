@@ -1,32 +1,116 @@
 /**
- * How often the page of a trial says what is not so. Draws 2000 trials a row from `null-trials.ts`, reads them as the
- * page does, writes the rates to content/checks/false-claims.yaml, which the site shows, and prints them. Takes about
- * a minute.
+ * What the statistics and the learning come to, on invented trials and benches. Prints the tables and writes them to
+ * content/checks/false-claims.yaml and learning.yaml, which the site shows. `npm run simulate claims` or `learning` runs
+ * one of them; each takes some minutes.
  */
 import { writeFileSync } from 'node:fs';
 import { stringify } from 'yaml';
+import { readCatalogue, readRecords } from '../tools/read-content';
+import { drawsOf } from '../../src/core/choose/draws';
+import { SAMPLES } from '../../src/core/choose/ranking';
+import { ENSEMBLE, SETS } from '../../src/core/joint/ensemble';
+import { seededUniform } from '../../src/core/base/random';
+import type { BondConstants } from '../../src/core/joint/constants';
+import type { Outcomes } from '../calibration/fit';
+import { runChoice, rightFrom, WAYS } from './choosing';
+import { brier, calibrationError, foretell, rememberedMargins, runWorld, type Run } from './learning';
+import { otherConstants } from './learning-worlds';
 import { cellRate, claimRates } from './rates';
 import { CELLS, ROWS } from './null-trials';
 
 const TRIALS = 2000;
+const WORLDS = 60;
+/** Of the first bench: other benches than those that anything was tried on. */
+const SEED = 1001;
+const asked = process.argv.slice(2);
+const wanted = (part: string) => asked.length === 0 || asked.includes(part);
+const made = new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+const write = (name: string, report: object) =>
+  writeFileSync(new URL(`../../content/checks/${name}.yaml`, import.meta.url), stringify(report, { lineWidth: 0 }));
+const digits = (value: number) => Number(value.toFixed(4));
 
-const report = {
-  title: 'What a trial page says when nothing differs',
-  about:
-    'Swatch trials drawn by lot and read as the page reads them: how often it says that something differs. Written by `npm run simulate`; do not edit by hand.',
-  kind: 'simulated',
-  made: new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }),
-  trials: TRIALS,
-  rows: ROWS.map(({ id, says, differs, draw }) => {
-    const rates = claimRates(id, draw, TRIALS);
-    console.log(`${says}: “did better” ${rates.better}, weight ${rates.weight}, either ${rates.either}`);
-    return { id, says, differs, ...rates };
-  }),
-  cells: CELLS.map(({ id, swatches }) => {
-    const rate = cellRate(id, swatches, TRIALS);
-    console.log(`pairings at a true half with ${swatches} swatches: “mostly” ${rate}`);
-    return { id, swatches, rate };
-  }),
-};
+function claims() {
+  return {
+    title: 'What a trial page says when nothing differs',
+    about:
+      'Swatch trials drawn by lot and read as the page reads them: how often it says that something differs. Written by `npm run simulate`; do not edit by hand.',
+    kind: 'simulated',
+    made,
+    trials: TRIALS,
+    rows: ROWS.map(({ id, says, differs, draw }) => {
+      const rates = claimRates(id, draw, TRIALS);
+      console.log(`${says}: “did better” ${rates.better}, weight ${rates.weight}, either ${rates.either}`);
+      return { id, says, differs, ...rates };
+    }),
+    cells: CELLS.map(({ id, swatches }) => {
+      const rate = cellRate(id, swatches, TRIALS);
+      console.log(`pairings at a true half with ${swatches} swatches: “mostly” ${rate}`);
+      return { id, swatches, rate };
+    }),
+  };
+}
 
-writeFileSync(new URL('../../content/checks/false-claims.yaml', import.meta.url), stringify(report, { lineWidth: 0 }));
+function learning() {
+  const catalogue = readCatalogue();
+  const outcomes = readRecords('checks')['bench-outcomes.yaml'] as Outcomes;
+  const ask = rememberedMargins();
+  const even = drawsOf(SAMPLES);
+  const known = new Map<string, ReturnType<typeof foretell>>();
+  const alone = (paper: string, id: string, hold: number) => {
+    const key = `${paper} ${id} ${hold}`;
+    let found = known.get(key);
+    if (!found) known.set(key, (found = foretell(paper, id, hold, even, catalogue)));
+    return found;
+  };
+  const uniform = seededUniform(31);
+  const families: readonly (readonly [id: string, constants: readonly BondConstants[]])[] = [
+    ['other-constants', otherConstants(outcomes, catalogue, WORLDS)],
+    ['own-constants', Array.from({ length: WORLDS }, () => ENSEMBLE[Math.floor(uniform() * SETS)]!)],
+  ];
+  const foretold = families.flatMap(([worlds, constants]) =>
+    [6, 12, 24].map((swatches) => {
+      const all: Run = { model: [], learned: [], counted: [] };
+      constants.forEach((set, i) => {
+        const run = runWorld(SEED + i, set, swatches, catalogue, ask, alone);
+        for (const key of ['model', 'learned', 'counted'] as const) all[key].push(...run[key]);
+      });
+      const of = (key: keyof Run) => ({ brier: digits(brier(all[key])), off: digits(calibrationError(all[key])) });
+      const row = { worlds, swatches, model: of('model'), learned: of('learned'), counted: of('counted') };
+      console.log(JSON.stringify(row));
+      return row;
+    }),
+  );
+  const [, outside] = families[0]!;
+  const chosen = WAYS.map((way) => {
+    const runs = outside.map((set, i) => runChoice(SEED + i, set, way, catalogue, ask));
+    const after = (count: number) =>
+      runs.filter((right) => right[Math.min(count, right.length - 1)]).length / runs.length;
+    const needed = runs.map((right) => rightFrom(right) ?? Infinity).sort((a, b) => a - b);
+    const quantile = (q: number) => needed[Math.ceil(q * runs.length) - 1]!;
+    const row = {
+      way,
+      right: [0, 4, 8, 16, 32].map((swatches) => ({ swatches, share: digits(after(swatches)) })),
+      // -1: never within what was made
+      mostNeed: Number.isFinite(quantile(0.8)) ? quantile(0.8) : -1,
+      made: digits(runs.reduce((sum, right) => sum + right.length - 1, 0) / runs.length),
+      spoiled: digits(
+        runs.filter((right) => right[0] && !right.at(-1)).length / runs.filter((right) => right[0]).length,
+      ),
+    };
+    console.log(JSON.stringify(row));
+    return row;
+  });
+  return {
+    title: 'What the model learns from swatches',
+    about:
+      'Benches drawn by lot, whose constants, glues and sheets the model does not know: how well it foretells papers that were not swatched, and how soon the right adhesive stands first. Written by `npm run simulate learning`; do not edit by hand.',
+    kind: 'learning',
+    made,
+    benches: WORLDS,
+    foretold,
+    chosen,
+  };
+}
+
+if (wanted('claims')) write('false-claims', claims());
+if (wanted('learning')) write('learning', learning());

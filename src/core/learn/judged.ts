@@ -80,7 +80,14 @@ export function judgedIn(trials: readonly Trial[], catalogue: Catalogue): Judged
       else conditions.set(key, { ...made, seen: [seen] });
     }
   }
-  return { conditions: [...conditions.values()], swatches, unnamed };
+  return { conditions: signed([...conditions.values()]), swatches, unnamed };
+}
+
+/** Swatches that nobody signed are taken to be of whoever made most of the others: they lie on the same device. */
+function signed(conditions: readonly Condition[]): readonly Condition[] {
+  const own = ownBench(conditions.filter(({ bench }) => bench !== ''));
+  if (own === undefined) return conditions;
+  return conditions.map((one) => (one.bench === '' ? { ...one, bench: own, sheet: `${own}${one.sheet}` } : one));
 }
 
 /** The worst that any question of each kind says. */

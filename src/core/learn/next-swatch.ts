@@ -1,7 +1,7 @@
 /**
  * Which swatch is most worth making. For a choice between adhesives on one job, every version of the bench has its own
  * best adhesive; the choice is wrong as often as the versions disagree with it. A swatch is worth as much as it is
- * expected to bring that down, over everything it may show.
+ * expected to bring that down, made a few times over, whatever it may show.
  */
 import { atOnce, type InTurns } from '../base/turns';
 import { benchesOf, dryPointsOf, liquidsOf } from '../choose/sampling';
@@ -40,7 +40,7 @@ export interface Possible {
 }
 
 export interface Suggested extends Possible {
-  /** by how much it is expected to lower the chance that the first place is wrong, 0–1 */
+  /** by how much it, made a few times over, is expected to lower the chance that the first place is wrong, 0–1 */
   readonly settles: number;
   /** chance that it comes up clean, 0–1, as things stand */
   readonly clean: number;
@@ -59,11 +59,27 @@ export interface NextSwatches {
 
 /** Versions asked: enough to tell one swatch from another. */
 const VERSIONS = 128;
+/**
+ * One swatch alone seldom changes what stands first, though it is a step to it: what is reckoned is what so many alike
+ * would settle. A judgement of ours: as many as a trial usually makes of each.
+ */
+const ALIKE_MADE = 4;
 /** A swatch that settles less than this is not worth its paper. A judgement of ours. */
 export const LEAST_WORTH = 0.01;
 /** How much better another must do for the first place to count as wrong. A judgement of ours: nobody would notice less. */
 const WORTH_CHANGING = 0.02;
 const MOST = 3;
+
+/** What stands first of these adhesives on this job by what has been learned, and how often another would do better. */
+export function* firstPlaceInTurns(
+  asking: Pick<Asking, 'job' | 'among'>,
+  learned: Learned,
+  catalogue: Catalogue,
+): InTurns<{ readonly first: string; readonly wrong: number }> {
+  const levels = yield* levelsOf(asking, learnedDraws(learned, asking.job.paper, VERSIONS), catalogue);
+  const { first, wrong } = standing(levels, new Float64Array(VERSIONS).fill(1 / VERSIONS));
+  return { first: asking.among[first]!, wrong };
+}
 
 /** The three swatches most worth making for this choice, given what has been learned; stops after each that is tried. */
 export function* nextSwatchesInTurns(asking: Asking, learned: Learned, catalogue: Catalogue): InTurns<NextSwatches> {
@@ -97,7 +113,11 @@ function unlike(found: readonly Suggested[]): Suggested[] {
 }
 
 /** How well each adhesive does on each version of the job, by the method that the chooser gives it. */
-function* levelsOf({ job, among }: Asking, draws: Draws, catalogue: Catalogue): InTurns<readonly Float64Array[]> {
+function* levelsOf(
+  { job, among }: Pick<Asking, 'job' | 'among'>,
+  draws: Draws,
+  catalogue: Catalogue,
+): InTurns<readonly Float64Array[]> {
   const settled = settleJob({ ...job, atHand: [] }, catalogue).job;
   const sheet = sheetOf(settled, catalogue);
   const levels: Float64Array[] = [];
@@ -197,9 +217,11 @@ function outcomesOf(
       const dragged = (1 - MISJUDGED) * spread[kind] + (MISJUDGED / 2) * (1 - spread[kind]);
       lifted.forEach((share, l) => {
         const seen = (1 - MISJUDGED) * share + (MISJUDGED / (LIFTED.length - 1)) * (1 - share);
-        chances[k * LIFTED.length + l]![i] = dragged * seen;
+        chances[k * LIFTED.length + l]![i] = (dragged * seen) ** ALIKE_MADE;
       });
     });
+    const all = chances.reduce((sum, one) => sum + one[i]!, 0);
+    for (const one of chances) one[i]! /= all;
   }
   return { chances, clean };
 }
