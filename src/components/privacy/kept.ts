@@ -2,7 +2,7 @@
 interface Kept {
   /** how its name begins, in the browser's list of stored data */
   readonly name: string;
-  readonly where: 'local storage' | 'database' | 'cache';
+  readonly where: 'local storage' | 'session storage' | 'database' | 'cache';
   readonly what: string;
   readonly goes: string;
 }
@@ -57,6 +57,12 @@ export const KEPT: readonly Kept[] = [
     where: 'local storage',
     what: 'Whether your own trials count in the chooser.',
     goes: 'with your browser’s data for this site.',
+  },
+  {
+    name: 'open-time:job',
+    where: 'session storage',
+    what: 'The job that you said in a calculator, so that the other calculators know it too.',
+    goes: 'when you close the tab, or press Start afresh.',
   },
   {
     name: 'open-time-photos',

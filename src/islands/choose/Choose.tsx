@@ -47,7 +47,7 @@ export default function Choose({ flips, cautions, address, checks, trialsAt }: P
     // Read before the address is written for the first time.
     setSent(new URLSearchParams(window.location.search).get('ev') ?? undefined);
     const stopLooking = lookAfterPauses(store);
-    const stopSyncing = syncAddress(store.load, store.$tail);
+    const stopSyncing = syncAddress('choose', store.load, store.$tail);
     return () => {
       stopLooking();
       stopSyncing();

@@ -29,6 +29,7 @@ export default function Workshop({ address, choose, cut, lessons, cautions }: Pr
 
   return (
     <PlanBench
+      room="class"
       store={store}
       prefix={prefix}
       address={address}

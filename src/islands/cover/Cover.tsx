@@ -4,24 +4,25 @@ import { useLayoutEffect, useMemo } from 'preact/hooks';
 import type { FlatFacts } from '../../core/cover/answer';
 import { DEFAULT_COVER } from '../../core/cover/plan';
 import { openCover } from '../../stores/cover/open-cover';
+import { mixTold } from '../../stores/mix/mix-tail';
 import { ClassFields } from './ClassFields';
-import { CoverDetails, CoverPieces, MixLink } from './CoverDetails';
+import { CoverDetails, CoverPieces } from './CoverDetails';
 import { CoatFields, ThingFields } from './CoverFields';
 import { CoverResult } from './CoverResult';
 import { PlanBench } from '../parts/PlanBench';
 
 interface Props {
-  /** paths of this calculator's own page and of the mixing calculator's */
+  /** path of this calculator's own page */
   readonly address: string;
-  readonly mixAddress: string;
   /** worked out at build for the first answer; the model that reckons the others follows after */
   readonly flat: FlatFacts;
 }
 
 const prefix = 'cover-';
 
-export default function Cover({ address, mixAddress, flat }: Props) {
+export default function Cover({ address, flat }: Props) {
   const store = useMemo(() => openCover((plan) => (plan === DEFAULT_COVER ? flat : undefined)), []);
+  const $tells = useMemo(() => mixTold(store), []);
   const { answer } = useStore(store.$solved);
   // Before the frame reads the link, which is in an effect of its own.
   useLayoutEffect(() => {
@@ -35,6 +36,8 @@ export default function Cover({ address, mixAddress, flat }: Props) {
 
   return (
     <PlanBench
+      room="cover"
+      $tells={$tells}
       store={store}
       prefix={prefix}
       address={address}
@@ -48,9 +51,7 @@ export default function Cover({ address, mixAddress, flat }: Props) {
       }
       answer={
         <>
-          <CoverResult store={store}>
-            <MixLink store={store} address={mixAddress} />
-          </CoverResult>
+          <CoverResult store={store} />
           <CoverPieces store={store} />
         </>
       }

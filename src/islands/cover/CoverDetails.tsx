@@ -1,10 +1,8 @@
 /** The pieces in numbers, and what stands behind the figure. */
 import { useStore } from '@nanostores/preact';
-import { useMemo } from 'preact/hooks';
 import { figure } from '../../core/base/format';
 import { inUnit } from '../../core/base/length-text';
 import type { CoverStore } from '../../stores/cover/cover';
-import { mixTailOf } from '../../stores/mix/mix-tail';
 import { Facts } from '../parts/Facts';
 import { PiecesPlate } from '../parts/PiecesPlate';
 
@@ -70,18 +68,5 @@ export function CoverPieces({ store }: { readonly store: CoverStore }) {
         . Dashed: the turn-ins.
       </figcaption>
     </figure>
-  );
-}
-
-/** One button to the mixing calculator, the amount and the loss carried along. */
-export function MixLink({ store, address }: { readonly store: CoverStore; readonly address: string }) {
-  const mixTail = useStore(useMemo(() => mixTailOf(store), []));
-  if (!mixTail) return null;
-  return (
-    <p class="no-print">
-      <a class="button" href={`${address}?${mixTail}`}>
-        Mix this amount
-      </a>
-    </p>
   );
 }

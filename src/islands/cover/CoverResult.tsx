@@ -1,6 +1,5 @@
 /** How much to have in hand, as a range with the figure to buy. */
 import { useStore } from '@nanostores/preact';
-import type { ComponentChildren } from 'preact';
 import { figure, span, formatAmount, keepUnits } from '../../core/base/format';
 import type { CoverStore } from '../../stores/cover/cover';
 import { RangePlate } from '../parts/RangePlate';
@@ -9,11 +8,9 @@ import { Warnings } from '../parts/Warnings';
 
 interface Props {
   readonly store: CoverStore;
-  /** what can be done with the amount */
-  readonly children?: ComponentChildren;
 }
 
-export function CoverResult({ store, children }: Props) {
+export function CoverResult({ store }: Props) {
   const { answer } = useStore(store.$solved);
   const { low, middle, high } = answer.coverage.mixMillilitres;
   const grams = answer.coverage.mixGrams;
@@ -35,7 +32,6 @@ export function CoverResult({ store, children }: Props) {
           )}
         </figcaption>
       </figure>
-      {children}
       <Warnings warnings={answer.warnings} />
       <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
     </>

@@ -23,6 +23,7 @@ export default function Sheets({ address, cautions }: Props) {
 
   return (
     <PlanBench
+      room="cut"
       store={store}
       prefix={prefix}
       address={address}

@@ -22,6 +22,7 @@ export default function Flat({ cautions, address }: Props) {
 
   return (
     <PlanBench
+      room="flat"
       store={store}
       prefix={prefix}
       address={address}

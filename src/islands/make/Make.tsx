@@ -10,24 +10,20 @@ import { PlanBench } from '../parts/PlanBench';
 
 interface Props {
   readonly cautions: Readonly<Record<string, CautionText>>;
-  /** paths of this calculator's own page and of the coverage calculator's */
+  /** path of this calculator's own page */
   readonly address: string;
-  readonly coverAddress: string;
-  readonly cutAddress: string;
-  readonly classAddress: string;
 }
 
 const prefix = 'make-';
 
-export default function Make({ cautions, address, coverAddress, cutAddress, classAddress }: Props) {
+export default function Make({ cautions, address }: Props) {
   const store = useMemo(() => createMake(), []);
   const { answer } = useStore(store.$solved);
-  const coverTail = useStore(store.$coverTail);
-  const cutTail = useStore(store.$cutTail);
-  const classTail = useStore(store.$classTail);
 
   return (
     <PlanBench
+      room="make"
+      $tells={store.$tells}
       store={store}
       prefix={prefix}
       address={address}
@@ -43,17 +39,6 @@ export default function Make({ cautions, address, coverAddress, cutAddress, clas
         <>
           <MakeResult store={store} />
           <PieceTable store={store} />
-          <p class="button-row no-print">
-            <a class="button" href={`${coverAddress}?${coverTail}`}>
-              How much adhesive this takes
-            </a>
-            <a class="button-quiet" href={`${cutAddress}?${cutTail}`}>
-              Cut it from sheets
-            </a>
-            <a class="button-quiet" href={`${classAddress}?${classTail}`}>
-              Plan a class with it
-            </a>
-          </p>
         </>
       }
       rest={

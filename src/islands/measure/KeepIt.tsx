@@ -1,43 +1,22 @@
-/** Keeps the paper on this device and takes it to the other calculators. */
+/** Keeps the paper on this device. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
-import { paperTails } from '../../core/handover/measure-to-all';
 import { readPaper } from '../../core/paper/own-paper';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import type { MeasureStore } from '../../stores/measure/measure';
 import { openOwnPapers, type OwnPapers } from '../../stores/shared/own-papers';
 import { useFocusNext } from '../parts/use-focus-next';
 
-export interface UseAddresses {
-  readonly choose: string;
-  readonly mix: string;
-  readonly cover: string;
-  readonly flat: string;
-  readonly workshop: string;
-}
-
-export function KeepIt({ store, uses }: { readonly store: MeasureStore; readonly uses: UseAddresses }) {
+export function KeepIt({ store }: { readonly store: MeasureStore }) {
   const [own, setOwn] = useState<OwnPapers | undefined>(undefined);
   useEffect(() => setOwn(openOwnPapers(localStorageOrNone())), []);
-  const { answer } = useStore(store.$solved);
-  const tails = paperTails(answer.paper);
-  const links = [
-    ['Which adhesive for it?', `${uses.choose}?${tails.choose}`],
-    ['How far does a mix let me move it?', `${uses.mix}?${tails.mix}`],
-    ['How much adhesive will it take?', `${uses.cover}?${tails.cover}`],
-    ['Will it lie flat?', `${uses.flat}?${tails.flat}`],
-    ['Plan a class with it', `${uses.workshop}?${tails.workshop}`],
-  ] as const;
   return (
-    <section aria-label="Keep it and use it">
-      <h2>Keep it and use it</h2>
-      <ul class="plain-list">
-        {links.map(([text, to]) => (
-          <li key={text}>
-            <a href={to}>{text}</a>
-          </li>
-        ))}
-      </ul>
+    <section aria-label="Keep it">
+      <h2>Keep it</h2>
+      <p>
+        Until you close this tab every calculator knows this paper. To find it again another day, give it a name and
+        keep it on this device.
+      </p>
       {own && <Kept own={own} store={store} />}
     </section>
   );

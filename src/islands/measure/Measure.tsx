@@ -4,25 +4,25 @@ import { useMemo } from 'preact/hooks';
 import { openMeasure } from '../../stores/measure/open-measure';
 import { AbsorbencyFields, ExampleButton, KindFields, ThicknessFields, WeightFields } from './MeasureFields';
 import { GrainFields } from './GrainFields';
-import { KeepIt, type UseAddresses } from './KeepIt';
+import { KeepIt } from './KeepIt';
 import { MeasureResult, PoundsTable } from './MeasureResult';
 import { PlanBench } from '../parts/PlanBench';
 
 interface Props {
   /** path of this page */
   readonly address: string;
-  /** pages that a paper can be taken to */
-  readonly uses: UseAddresses;
 }
 
 const prefix = 'know-';
 
-export default function Paper({ address, uses }: Props) {
+export default function Paper({ address }: Props) {
   const store = useMemo(openMeasure, []);
   const { answer } = useStore(store.$solved);
   const fields = { store, prefix };
   return (
     <PlanBench
+      room="measure"
+      $tells={store.$tells}
       store={store}
       prefix={prefix}
       address={address}
@@ -40,7 +40,7 @@ export default function Paper({ address, uses }: Props) {
       answer={<MeasureResult answer={answer} />}
       rest={
         <>
-          <KeepIt store={store} uses={uses} />
+          <KeepIt store={store} />
           <PoundsTable answer={answer} />
         </>
       }

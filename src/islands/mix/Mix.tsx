@@ -34,6 +34,7 @@ export default function Mix({ cautions, address }: Props) {
 
   return (
     <PlanBench
+      room="mix"
       store={store}
       prefix={prefix}
       address={address}

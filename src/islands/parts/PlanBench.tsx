@@ -7,15 +7,22 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { FieldTable } from '../../core/link/fields';
-import type { PlanStore } from '../../stores/shared/plan';
+import type { Facts } from '../../core/handover/job-facts';
+import type { RoomId } from '../../core/handover/rooms';
+import type { PlanStore, ReadableAtom } from '../../stores/shared/plan';
 import { loadPlan } from '../../stores/shared/plan-link';
 import { syncAddress } from '../../stores/shared/url-sync';
+import { JobLine } from './JobLine';
 import { LinkSaid, OtherFigures } from './LinkSaid';
+import { NextRooms } from './NextRooms';
 import { ProblemList } from './ProblemList';
 import { SendLink } from './SendLink';
 
 interface Props<S extends FieldTable, A> {
   readonly store: PlanStore<S, A>;
+  readonly room: RoomId;
+  /** what this room tells the others besides what its link says */
+  readonly $tells?: ReadableAtom<Facts> | undefined;
   /** of every id in this calculator */
   readonly prefix: string;
   /** path of the calculator's page */
@@ -32,39 +39,43 @@ interface Props<S extends FieldTable, A> {
 }
 
 export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
-  const { store, prefix, address, brief, asks = 'What you have', inputs, answer, rest, last } = props;
+  const { room, $tells, store, prefix, address, brief, asks = 'What you have', inputs, answer, rest, last } = props;
   const problems = useStore(store.$problems);
   const { dropped } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
   const tail = useStore(store.$tail);
   const isLoading = useStore(store.$isLoading);
   const stale = problems.length > 0 || isLoading ? ' stale' : '';
-  useEffect(() => syncAddress((text) => loadPlan(store, text), store.$tail), []);
+  useEffect(() => syncAddress(room, (text) => loadPlan(store, text), store.$tail, $tells), []);
   return (
-    <div class="bench">
-      <a class="bench-strip no-print" href={`#${prefix}answer`}>
-        <span>{brief[0]}</span>
-        <span class="number">{brief[1]}</span>
-      </a>
-      <div class="bench-inputs" role="group" aria-label={asks}>
-        <ProblemList problems={problems} idOf={(field) => prefix + field} />
-        {inputs}
+    <>
+      <JobLine room={room} address={address} />
+      <div class="bench">
+        <a class="bench-strip no-print" href={`#${prefix}answer`}>
+          <span>{brief[0]}</span>
+          <span class="number">{brief[1]}</span>
+        </a>
+        <div class="bench-inputs" role="group" aria-label={asks}>
+          <ProblemList problems={problems} idOf={(field) => prefix + field} />
+          {inputs}
+        </div>
+        <section
+          class={`bench-answer${stale}`}
+          id={`${prefix}answer`}
+          aria-label="The answer"
+          aria-busy={isLoading}
+          tabIndex={-1}
+        >
+          <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
+          {answer}
+          <NextRooms room={room} address={address} tail={tail} $tells={$tells} />
+        </section>
+        <div class={`bench-rest${stale}`}>
+          {rest}
+          <SendLink id={`${prefix}link`} address={address} tail={tail} />
+          {last}
+        </div>
       </div>
-      <section
-        class={`bench-answer${stale}`}
-        id={`${prefix}answer`}
-        aria-label="The answer"
-        aria-busy={isLoading}
-        tabIndex={-1}
-      >
-        <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
-        {answer}
-      </section>
-      <div class={`bench-rest${stale}`}>
-        {rest}
-        <SendLink id={`${prefix}link`} address={address} tail={tail} />
-        {last}
-      </div>
-    </div>
+    </>
   );
 }

@@ -1,7 +1,9 @@
 /** The paper calculator's state. */
+import { computed, type ReadableAtom } from 'nanostores';
+import type { Facts } from '../../core/handover/job-facts';
 import { textsOf } from '../../core/link/fields';
 import { measureAnswer, type MeasureAnswer } from '../../core/measure/answer';
-import { MEASURE_FIELDS, UNMEASURED, type MeasurePlan } from '../../core/measure/plan';
+import { isMeasured, MEASURE_FIELDS, UNMEASURED, type MeasurePlan } from '../../core/measure/plan';
 import type { Catalogue } from '../../core/records/records';
 import { createPlan, type PlanStore } from '../shared/plan';
 
@@ -9,6 +11,8 @@ export type MeasureStore = PlanStore<typeof MEASURE_FIELDS, MeasureAnswer> & {
   readonly catalogue: Catalogue;
   /** Takes a whole plan, such as the example. */
   readonly take: (plan: MeasurePlan) => void;
+  /** the paper, once something of it was measured or it has a name */
+  readonly $tells: ReadableAtom<Facts>;
 };
 
 export function createMeasure(catalogue: Catalogue): MeasureStore {
@@ -19,6 +23,9 @@ export function createMeasure(catalogue: Catalogue): MeasureStore {
   return {
     ...store,
     catalogue,
+    $tells: computed(store.$solved, ({ plan, answer }): Facts =>
+      isMeasured(plan) || answer.paper.name !== undefined ? { paper: answer.text } : {},
+    ),
     take(plan) {
       store.$link.set({ dropped: [] });
       store.$texts.set(textsOf(plan, MEASURE_FIELDS));

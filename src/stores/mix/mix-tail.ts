@@ -1,5 +1,6 @@
 /** The link that carries a coverage's amount to the mixing calculator. */
 import { computed, type ReadableAtom } from 'nanostores';
+import type { Facts } from '../../core/handover/job-facts';
 import { mixPlanFor } from '../../core/handover/cover-to-mix';
 import { MIX_FIELDS } from '../../core/mix/plan';
 import { encodePlan } from '../../core/link/plan-link';
@@ -11,3 +12,7 @@ export const mixTailOf = ({ $solved, catalogue }: CoverStore): ReadableAtom<stri
     const mix = mixPlanFor(plan, answer.onTheWork, catalogue);
     return mix && encodePlan(mix, MIX_FIELDS);
   });
+
+/** The same for the other rooms to know of. */
+export const mixTold = (store: CoverStore): ReadableAtom<Facts> =>
+  computed(mixTailOf(store), (mix): Facts => (mix === undefined ? {} : { mix }));

@@ -8,3 +8,12 @@ export function localStorageOrNone(): Storage | undefined {
     return undefined;
   }
 }
+
+/** What lasts as long as the tab. */
+export function sessionStorageOrNone(): Storage | undefined {
+  try {
+    return typeof window === 'undefined' ? undefined : window.sessionStorage;
+  } catch {
+    return undefined;
+  }
+}

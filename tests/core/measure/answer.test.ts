@@ -1,5 +1,4 @@
-/** The paper calculator: measures in, a paper out, and that paper in every link. */
-import { paperTails } from '../../../src/core/handover/measure-to-all';
+/** The paper calculator: measures in, a paper out. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { asOneDrop, isDrop, parseDrops, readDrops } from '../../../src/core/paper/drop-test';
@@ -15,11 +14,7 @@ import {
 } from '../../../src/core/measure/plan';
 import { grammageFromWeighing } from '../../../src/core/paper/paper';
 import { isPaper, PAPER_NAME, readPaper, writePaper, type OwnPaper } from '../../../src/core/paper/own-paper';
-import { COVER_FIELDS } from '../../../src/core/cover/plan';
-import { MIX_FIELDS } from '../../../src/core/mix/plan';
 import { encodePlan } from '../../../src/core/link/plan-link';
-import { FLAT_FIELDS } from '../../../src/core/flat/plan';
-import { CLASS_FIELDS } from '../../../src/core/class/plan';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { sheetsToHalve } from '../../../src/core/paper/weighing-error';
 import { catalogue } from '../../../src/data/catalogue';
@@ -205,22 +200,6 @@ describe('the answer', () => {
   it('warns of a weight that is too rough, and of drops that differ', () => {
     expect(answered({ grams: 6, pieces: 1 }).warnings.join(' ')).toMatch(/Weigh more pieces together/);
     expect(answered({ drops: [5, 40] }).warnings.join(' ')).toMatch(/8 times as long/);
-  });
-
-  it('takes the whole paper to the other calculators', () => {
-    const tails = paperTails(answered({ name: 'Grey with cranes', weightBy: 'metric', gsm: 92 }).paper);
-    expect(tails.choose).toMatch(/paper=wove-text&gsm=92&thick=120&drop=/);
-    const own = 'wove-text~92gsm~120um~30.9s~up~named Grey with cranes';
-    const [mix, cover, flat, workshop] = [
-      decodePlan(tails.mix, MIX_FIELDS),
-      decodePlan(tails.cover, COVER_FIELDS),
-      decodePlan(tails.flat, FLAT_FIELDS),
-      decodePlan(tails.workshop, CLASS_FIELDS),
-    ];
-    for (const { plan, dropped } of [mix, cover, flat, workshop])
-      expect({ paper: plan.paper, dropped }).toEqual({ paper: own, dropped: [] });
-    expect(mix.plan.kind).toBe('stretch');
-    expect(decodeURIComponent(tails.cover)).toMatch(/paper=wove-text~92gsm~120um~.*named Grey with cranes/);
   });
 
   it('survives any link', () => {

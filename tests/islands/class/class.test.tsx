@@ -6,10 +6,9 @@ import Workshop from '../../../src/islands/class/Class';
 import { openOwnPapers } from '../../../src/stores/shared/own-papers';
 import { answer, doing, linkRead, pick, press, text, type } from '../support/reader';
 
-const USES = { choose: '/choose/', mix: '/mix/', cover: '/cover/', flat: '/flat/', workshop: '/workshop/' };
 const openPaper = async (tail = '') => {
   window.history.replaceState(null, '', `/paper/${tail}`);
-  await doing(() => render(<Paper address="/paper/" uses={USES} />));
+  await doing(() => render(<Paper address="/paper/" />));
   await linkRead();
 };
 const openClass = async (tail = '') => {

@@ -13,17 +13,7 @@ const sizeOf = (piece: string) => {
 
 const open = async (tail = '') => {
   window.history.replaceState(null, '', `/make/${tail}`);
-  await doing(() =>
-    render(
-      <Make
-        cautions={{ knife: { title: 'Knives', text: 'Cut slowly.' } }}
-        address="/make/"
-        coverAddress="/cover/"
-        cutAddress="/cut/"
-        classAddress="/workshop/"
-      />,
-    ),
-  );
+  await doing(() => render(<Make cautions={{ knife: { title: 'Knives', text: 'Cut slowly.' } }} address="/make/" />));
   await linkRead();
 };
 
@@ -150,7 +140,7 @@ describe('links', () => {
   });
   test('the glued pieces go along to the coverage calculator', async () => {
     await open();
-    const link = screen.getByRole('link', { name: 'How much adhesive this takes' }).getAttribute('href') ?? '';
+    const link = screen.getByRole('link', { name: 'How much it takes' }).getAttribute('href') ?? '';
     const query = new URL(link, 'https://example.org').searchParams;
     expect(query.get('thing')).toBe('own');
     expect(query.get('pieces')).toBe('319x216x1t18-18-18-18_148x210x2');

@@ -14,7 +14,7 @@ const openMix = async (tail = '') => {
 };
 const openCover = async (tail = '') => {
   window.history.replaceState(null, '', `/cover/${tail}`);
-  await doing(() => render(<Cover address="/cover/" mixAddress="/mix/" flat={{ facts: [], warnings: [] }} />));
+  await doing(() => render(<Cover address="/cover/" flat={{ facts: [], warnings: [] }} />));
   await linkRead();
 };
 
@@ -91,10 +91,10 @@ describe('covering', () => {
   test('the amount is a range with a figure to have in hand, and it carries over', async () => {
     await openCover();
     expect(answer()).toMatch(/Have 20 ml .* takes 6\.9 to 19 ml/);
-    const link = screen.getByRole<HTMLAnchorElement>('link', { name: 'Mix this amount' });
-    expect(link.getAttribute('href')).toMatch(/^\/mix\/\?v=1&do=stretch&.*need=16&loss=15/);
+    const link = screen.getByRole<HTMLAnchorElement>('link', { name: 'Mix it' });
+    expect(link.getAttribute('href')).toMatch(/^\/mix\/\?v=1&.*do=stretch&.*need=16&loss=15/);
     await pick('The adhesive', 'pva');
-    expect(screen.queryByRole('link', { name: 'Mix this amount' })).toBe(null);
+    expect(screen.queryByRole('link', { name: 'Mix it' })).toBe(null);
   });
   test('what the water does to the sheet follows once its model has come', async () => {
     await openCover();

@@ -22,7 +22,7 @@ afterEach(() => {
 function start() {
   const load = vi.fn();
   const $tail = atom('v=1');
-  return { load, $tail, stop: syncAddress(load, $tail) };
+  return { load, $tail, stop: syncAddress('choose', load, $tail) };
 }
 
 test('the link is read once, and reading it writes nothing', () => {

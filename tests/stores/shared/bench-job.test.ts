@@ -1,0 +1,98 @@
+/** One job on one bench: what one room says another knows, a stranger's link wins, and nothing breaks where nothing is kept. */
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { $benchJob, openWith, sayFrom, startAfresh, tailKeptFor, takeBack } from '../../../src/stores/shared/bench-job';
+
+let kept: Map<string, string>;
+const storage = {
+  getItem: (key: string) => kept.get(key) ?? null,
+  setItem: (key: string, text: string) => void kept.set(key, text),
+  removeItem: (key: string) => void kept.delete(key),
+};
+const HERE = 'https://paper.example/choose/';
+const at = (sessionStorage: unknown) =>
+  vi.stubGlobal('window', { sessionStorage, location: { origin: 'https://paper.example' } });
+const query = (tail: string) => Object.fromEntries(new URLSearchParams(tail));
+
+beforeEach(() => {
+  kept = new Map();
+  at(storage);
+  startAfresh();
+});
+afterEach(() => vi.unstubAllGlobals());
+
+describe('a job said in one room', () => {
+  it('is known in another, and is found again as it was left', () => {
+    const say = sayFrom('flat', 'v=1&paper=marbled&press=24', {});
+    say('v=1&paper=lokta-light&press=48', {});
+    expect(query(openWith('cover', '', ''))).toEqual({ v: '1', paper: 'lokta-light' });
+    expect(query(openWith('flat', '', ''))).toMatchObject({ paper: 'lokta-light', press: '48' });
+  });
+  it('says only what was changed: what stood there at first is nobody’s', () => {
+    sayFrom('flat', 'v=1&paper=marbled&glue=pva', {})('v=1&paper=lokta-light&glue=pva', {});
+    expect($benchJob.get().facts).toEqual({ paper: 'lokta-light' });
+  });
+  it('follows the last word, wherever it was said', () => {
+    sayFrom('flat', 'v=1&paper=marbled', {})('v=1&paper=lokta-light', {});
+    sayFrom('cover', 'v=1&paper=lokta-light', {})('v=1&paper=unryu', {});
+    expect(query(tailKeptFor('flat'))).toMatchObject({ paper: 'unryu' });
+  });
+  it('a link of this site is laid over what the room was left with', () => {
+    sayFrom('class', 'v=1&people=8&glue=pva', {})('v=1&people=12&glue=pva', {});
+    expect(query(openWith('class', '?v=1&glue=pva-mc-1-1', HERE))).toEqual({
+      v: '1',
+      people: '12',
+      glue: 'pva-mc-1-1',
+    });
+  });
+  it('is forgotten when one starts afresh', () => {
+    sayFrom('flat', 'v=1&paper=marbled', {})('v=1&paper=lokta-light', {});
+    startAfresh();
+    expect(openWith('flat', '', '')).toBe('');
+    expect($benchJob.get()).toEqual({ facts: {} });
+  });
+});
+
+describe('a stranger’s link', () => {
+  it('wins, puts the job aside, and gives it back', () => {
+    sayFrom('flat', 'v=1&paper=marbled', {})('v=1&paper=lokta-light', {});
+    expect(openWith('cover', '?v=1&paper=unryu', '')).toBe('?v=1&paper=unryu');
+    expect($benchJob.get()).toEqual({ facts: { paper: 'unryu' }, aside: { paper: 'lokta-light' } });
+    takeBack();
+    expect($benchJob.get()).toEqual({ facts: { paper: 'lokta-light' } });
+    expect(query(openWith('cover', '', ''))).toMatchObject({ paper: 'lokta-light' });
+  });
+  it('is no other job when it says the same', () => {
+    sayFrom('flat', 'v=1&paper=marbled', {})('v=1&paper=lokta-light', {});
+    openWith('cover', '?v=1&paper=lokta-light&glue=pva', 'https://elsewhere.example/');
+    expect($benchJob.get()).toEqual({ facts: { paper: 'lokta-light', glue: 'pva' } });
+  });
+});
+
+describe('where nothing can be kept', () => {
+  const refusing = {
+    getItem: () => null,
+    setItem: () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    },
+    removeItem: () => {
+      throw new DOMException('no', 'SecurityError');
+    },
+  };
+  it.for([['refused', refusing] as const, ['absent', undefined] as const])(
+    '%s: every room works by itself',
+    ([, none]) => {
+      at(none);
+      expect(openWith('flat', '', '')).toBe('');
+      sayFrom('flat', 'v=1&paper=marbled', {})('v=1&paper=unryu', {});
+      expect(openWith('cover', '?v=1&paper=kozo-tissue', '')).toBe('?v=1&paper=kozo-tissue');
+      expect(() => startAfresh()).not.toThrow();
+    },
+  );
+  it.for(['', 'null', '[]', '{"facts":7}', '{"count":1,"facts":{"paper":[7]},"rooms":{}}', '{'])(
+    'what cannot be read is no job: %s',
+    (text) => {
+      kept.set('open-time:job', text);
+      expect(openWith('flat', '', '')).toBe('');
+    },
+  );
+});
