@@ -68,12 +68,12 @@ export type CutField = keyof typeof CUT_FIELDS;
 /** A case in cloth for an A5 block, with its endpapers: by hand from the usual squares, joints and turn-ins. */
 export const DEFAULT_CUT: CutPlan = usualOf(CUT_FIELDS);
 
-/** Sheets that stand for a material until its owner says otherwise. Common practice, no source. */
+/** Sheets that stand for a material until its owner says otherwise, the same as in a class. Common practice, no source. */
 export const USUAL_STOCKS = {
   board: { name: 'board', widthMm: 700, heightMm: 1000, grain: 'long', trimMm: 0 },
-  paper: { name: 'paper', widthMm: 500, heightMm: 700, grain: 'long', trimMm: 0 },
+  paper: { name: 'paper', widthMm: 640, heightMm: 970, grain: 'long', trimMm: 0 },
   cloth: { name: 'cloth', widthMm: 700, heightMm: 1000, grain: 'long', trimMm: 0 },
-  lining: { name: 'lining paper', widthMm: 450, heightMm: 640, grain: 'long', trimMm: 0 },
+  lining: { name: 'lining paper', widthMm: 700, heightMm: 1000, grain: 'long', trimMm: 0 },
 } as const satisfies Readonly<Record<string, StockRow>>;
 export type Material = keyof typeof USUAL_STOCKS;
 

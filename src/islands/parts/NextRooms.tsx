@@ -3,7 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import { factsIn, tailWith, type Facts } from '../../core/handover/job-facts';
 import { ROOMS, type RoomId } from '../../core/handover/rooms';
-import { $benchJob, NOTHING_MORE, tailKeptFor } from '../../stores/shared/bench-job';
+import { $benchJob, NOTHING_MORE, tailKeptFor, wasIn } from '../../stores/shared/bench-job';
 import type { ReadableAtom } from '../../stores/shared/plan';
 import { baseOf } from './JobLine';
 
@@ -36,8 +36,7 @@ export function NextRooms({ room, address, tail, $tells = NOTHING_MORE }: Props)
   useEffect(() => wake(true), []);
   const base = baseOf(room, address);
   const linkTo = (to: RoomId): string => {
-    const kept = awake ? tailKeptFor(to) : '';
-    const known = kept === '' ? tailWith(to, { ...said, ...factsIn(room, tail) }) : kept;
+    const known = awake && wasIn(to) ? tailKeptFor(to) : tailWith(to, { ...said, ...factsIn(room, tail) });
     const carried = tailWith(to, tells, known);
     return `${base}${ROOMS[to].path}${to === 'trial' ? PLAN : ''}${carried.includes('&') ? `?${carried}` : ''}`;
   };

@@ -79,6 +79,9 @@ export function takeBack(): void {
 /** The tail with which a room is opened from here: as it was left, with what has been said elsewhere since. */
 export const tailKeptFor = (room: RoomId): string => tailOf(room, read(sessionStorageOrNone()));
 
+/** Whether anything was said in this room itself. */
+export const wasIn = (room: RoomId): boolean => room in read(sessionStorageOrNone()).rooms;
+
 function tailOf(room: RoomId, { facts, rooms }: Kept): string {
   const [tail, at] = rooms[room] ?? ['', -1];
   const newer = Object.fromEntries(Object.entries(facts).filter(([, [, when]]) => when > at));
