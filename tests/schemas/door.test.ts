@@ -186,7 +186,7 @@ const SLIPS: readonly (readonly [what: string, string, string | RegExp, string, 
     'lessons/paper-weight.mdx',
     'choose/ChooseLab.astro',
     'choose/ChoseLab.astro',
-    ['import ChooseLab: there is no component', 'did you mean "choose/ChooseLab.astro"?'],
+    ['import ChooseLab: there is no component', 'did you mean "choose/ChooseLab.astro"'],
   ],
 ];
 
