@@ -5,16 +5,45 @@ import { choose } from '../../src/core/choose/choose';
 import { DEFAULT_JOB } from '../../src/core/choose/job';
 import { decodeJob } from '../../src/core/choose/read-link';
 import { catalogue } from '../../src/data/catalogue';
-import { ASKED_GROUNDS, answerFor, askedPairs, pairId } from '../../src/components/choose/answer-pairs';
+import { TASKS } from '../../src/core/records/task';
+import { usualOfTask } from '../../src/core/choose/task-words';
+import {
+  ASKED_GROUNDS,
+  answerFor,
+  askedPairs,
+  nearTo,
+  pairId,
+  taskAnswer,
+} from '../../src/components/choose/answer-pairs';
+import { tasksAsked } from '../../src/components/choose/asked-tasks';
 import { judgements } from '../../src/components/model/judgements';
 import { standingsOf } from '../../src/components/shelf/suits';
 import { linesOf, sharePng, SHARE_SIZE, shareSvg } from '../../src/components/share/picture';
 
 describe('answers', () => {
   test('there is one for every paper on every ground that is asked about, each at its own address', () => {
-    const ids = askedPairs().map(({ paper, ground }) => pairId(paper, ground));
-    expect(ids.length).toBe(catalogue.papers.size * ASKED_GROUNDS.length);
+    const ids = askedPairs().map(({ id }) => id);
+    const covers = [...catalogue.papers.keys()].flatMap((paper) =>
+      ASKED_GROUNDS.map((ground) => pairId(paper, ground)),
+    );
+    expect(ids.filter((id) => covers.includes(id))).toHaveLength(covers.length);
     expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('every task but covering has pages, for its usual paper and others, in its own words', () => {
+    expect(tasksAsked().map(([task]) => task)).toEqual(TASKS.filter((task) => task !== 'cover'));
+    for (const [task, { papers }] of tasksAsked()) expect(papers).toContain(usualOfTask(task).family);
+    const { title, page, job, inChooser } = taskAnswer('mend', 'kozo-tissue');
+    expect(title).toBe('Mending a tear with kozo tissue');
+    expect(page).toBe('/answers/mending-a-tear-with-kozo-tissue/');
+    expect(job).toMatchObject({ task: 'mend', substrate: 'text-block', widthMm: 10, heightMm: 120 });
+    expect(decodeJob(inChooser.split('?')[1]).job).toEqual(job);
+    expect(taskAnswer('hinge', 'kozo-medium').title).toBe('Hinging a print with medium kozo');
+    // other papers for the task stand beside it, and itself does not
+    expect(nearTo(taskAnswer('mend', 'kozo-tissue')).map(({ id }) => id)).not.toContain(
+      'mending-a-tear-with-kozo-tissue',
+    );
+    expect(nearTo(answerFor('kozo-tissue')).map(({ id }) => id)).toContain('mending-a-tear-with-kozo-tissue');
   });
 
   test('each is what the chooser says, and its link opens the chooser at the same job', () => {

@@ -3,9 +3,13 @@ import { choose, type Choice } from '../../core/choose/choose';
 import { encodeJob } from '../../core/choose/write-link';
 import { DEFAULT_JOB, type Job } from '../../core/choose/job';
 import { seenIn } from '../../core/choose/seen';
+import { usualOfTask } from '../../core/choose/task-words';
+import { memoize } from '../../core/base/memoize';
+import type { Task } from '../../core/records/task';
 import { catalogue } from '../../data/catalogue';
 import { href } from '../href';
 import { plainName, shortName } from '../plain-name';
+import { ASKED_TASKS, taskTitle, tasksAsked } from './asked-tasks';
 
 /** What paper is most often laid on at a binder's bench: a cover, a page, a box or a panel. */
 export const ASKED_GROUNDS = ['binders-board', 'text-block', 'plywood'] as const;
@@ -13,6 +17,9 @@ export const ASKED_GROUNDS = ['binders-board', 'text-block', 'plywood'] as const
 export const USUAL_GROUND = 'binders-board';
 
 export interface PairAnswer {
+  /** last part of its address: "lokta-light-on-binders-board", "mending-a-tear-with-kozo-tissue" */
+  readonly id: string;
+  readonly task: Task;
   readonly paper: string;
   readonly ground: string;
   /** "Lokta, light, on binder’s board" */
@@ -25,39 +32,66 @@ export interface PairAnswer {
   readonly page: string | undefined;
 }
 
-const known = new Map<string, PairAnswer>();
+/** Last part of the address of an answer for covering: "lokta-light-on-binders-board". */
+export const pairId = (paper: string, ground: string): string => `${paper}-on-${ground}`;
 
-/** The answer for the middle of a paper family on a ground, everything else as the chooser starts. */
-export function answerFor(paper: string, ground: string = USUAL_GROUND): PairAnswer {
-  const key = pairId(paper, ground);
-  const found = known.get(key) ?? work(paper, ground);
-  known.set(key, found);
-  return found;
-}
+/** The answer for covering with the middle of a paper family, everything else as the chooser starts. */
+export const answerFor = (paper: string, ground: string = USUAL_GROUND): PairAnswer => coverAnswer(paper, ground);
 
-function work(paper: string, ground: string): PairAnswer {
-  const job: Job = { ...DEFAULT_JOB, paper: { family: paper }, substrate: ground };
-  const choices = choose(job, catalogue);
+const coverAnswer = memoize((paper: string, ground: string): PairAnswer => {
   const sheet = catalogue.papers.get(paper);
   const below = catalogue.substrates.get(ground);
   if (!sheet || !below) throw new Error(`answers: no paper "${paper}" or no substrate "${ground}"`);
   const name = shortName(sheet.name);
-  return {
-    paper,
-    ground,
+  return answered({
+    id: pairId(paper, ground),
     title: `${name}${name.includes(',') ? ',' : ''} on ${plainName(below.name)}`,
-    job,
-    choices,
+    job: { ...DEFAULT_JOB, paper: { family: paper }, substrate: ground },
+    hasPage: isAsked(ground),
+  });
+}, pairId);
+
+/** The answer for another task, with its usual ground and size. Throws where that task has no pages. */
+export const taskAnswer = memoize(
+  (task: Task, paper: string): PairAnswer => {
+    const asked = ASKED_TASKS[task];
+    if (!asked) throw new Error(`answers: no pages for the task "${task}"`);
+    const { family: _usual, ...usual } = usualOfTask(task);
+    return answered({
+      id: `${asked.address}-${paper}`,
+      title: taskTitle(asked, paper),
+      job: { ...DEFAULT_JOB, task, paper: { family: paper }, ...usual },
+      hasPage: asked.papers.includes(paper),
+    });
+  },
+  (task, paper) => `${task} ${paper}`,
+);
+
+function answered({ id, title, job, hasPage }: Pick<PairAnswer, 'id' | 'title' | 'job'> & { hasPage: boolean }) {
+  const choices = choose(job, catalogue);
+  return {
+    ...{ id, title, job, choices },
+    task: job.task ?? 'cover',
+    paper: job.paper.family,
+    ground: job.substrate,
     inChooser: href(`/choose/?${encodeJob(job, seenIn(choices[0]!))}`),
-    page: isAsked(ground) ? href(`/answers/${pairId(paper, ground)}/`) : undefined,
+    page: hasPage ? href(`/answers/${id}/`) : undefined,
   };
 }
-
-/** Last part of the address of an answer: "lokta-light-on-binders-board". */
-export const pairId = (paper: string, ground: string): string => `${paper}-on-${ground}`;
 
 export const isAsked = (ground: string): boolean => (ASKED_GROUNDS as readonly string[]).includes(ground);
 
 /** Every pair that has a page of its own. */
-export const askedPairs = (): readonly PairAnswer[] =>
-  [...catalogue.papers.keys()].flatMap((paper) => ASKED_GROUNDS.map((ground) => answerFor(paper, ground)));
+export const askedPairs = (): readonly PairAnswer[] => [
+  ...[...catalogue.papers.keys()].flatMap((paper) => ASKED_GROUNDS.map((ground) => answerFor(paper, ground))),
+  ...tasksAsked().flatMap(([task, { papers }]) => papers.map((paper) => taskAnswer(task, paper))),
+];
+
+/** The pages beside one: the same paper on other grounds, or the same task with other papers. */
+export const nearTo = ({ task, paper, ground }: PairAnswer): readonly PairAnswer[] =>
+  task === 'cover'
+    ? [
+        ...ASKED_GROUNDS.filter((other) => other !== ground).map((other) => answerFor(paper, other)),
+        ...tasksAsked(paper).map(([other]) => taskAnswer(other, paper)),
+      ]
+    : (ASKED_TASKS[task]?.papers ?? []).filter((other) => other !== paper).map((other) => taskAnswer(task, other));

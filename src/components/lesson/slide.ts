@@ -10,7 +10,7 @@ export interface Step {
   readonly draw: Readonly<Record<string, Readonly<Record<string, string | number>>>>;
 }
 
-/** An `input` of the range, or the start of a drag. */
+/** An `input` of the range, or a part of a drag. */
 export function slide(event: Event): void {
   const figure = (event.target as Element).closest<HTMLElement>('figure')!;
   if (event.type === 'input') show(figure);
@@ -37,19 +37,12 @@ function show(figure: HTMLElement): void {
   }
 }
 
-function drag(figure: HTMLElement, start: PointerEvent): void {
-  const drawing = (start.target as Element).closest('svg')!;
+/** A finger or a pressed mouse over the drawing: each event by itself, so that none has to be waited for. */
+function drag(figure: HTMLElement, { target, clientX }: PointerEvent): void {
   const [from = 0, to = 1] = figure.querySelector<HTMLElement>('.slide')!.dataset['between']!.split(' ').map(Number);
+  const { left, width } = (target as Element).closest('svg')!.getBoundingClientRect();
+  const share = ((clientX - left) / width - from) / (to - from);
   const range = rangeOf(figure);
-  const follow = ({ clientX }: PointerEvent) => {
-    const { left, width } = drawing.getBoundingClientRect();
-    const share = ((clientX - left) / width - from) / (to - from);
-    range.value = String(Math.round(Math.min(1, Math.max(0, share)) * Number(range.max)));
-    show(figure);
-  };
-  follow(start);
-  const over = new AbortController();
-  addEventListener('pointermove', follow, { signal: over.signal });
-  for (const end of ['pointerup', 'pointercancel'])
-    addEventListener(end, () => over.abort(), { once: true, signal: over.signal });
+  range.value = String(Math.round(Math.min(1, Math.max(0, share)) * Number(range.max)));
+  show(figure);
 }
