@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { LESSONS } from './support/claims';
 import { textOf } from './support/files';
+import { interfaceText } from './support/interface-text';
 import { blocksOf, sentencesIn, wordsIn } from './support/sentences';
 
 /** words */
@@ -35,6 +36,55 @@ test('the long sentences are listed', () => {
   );
   console.log([`Sentences of more than ${LONG} words in lessons: ${long.length}`, ...long].join('\n'));
   expect(long.length).toBeLessThanOrEqual(12);
+});
+
+describe('the interface', () => {
+  /** Of some 1300; most stand on the pages about the model and its checks. */
+  const LONG_IN_INTERFACE = 32;
+  const sentences = interfaceText().flatMap(({ file, text }) =>
+    sentencesIn(text).map((sentence) => ({ file, sentence, words: wordsIn(sentence) })),
+  );
+  test('is read: pages, components, islands and what core says', () => {
+    expect(sentences.length).toBeGreaterThan(900);
+    for (const layer of ['pages', 'components', 'islands', 'core'])
+      expect(sentences.filter(({ file }) => file.startsWith(`src/${layer}/`)).length, layer).toBeGreaterThan(50);
+    expect(sentences.map(({ sentence }) => sentence)).toContain('Choose one of the answers first.');
+  });
+  test('speaks in sentences of fewer than 18 words in the mean, with few long ones', () => {
+    expect(mean(sentences.map(({ sentence }) => sentence))).toBeLessThan(MEAN);
+    const long = sentences
+      .filter(({ words }) => words > LONG)
+      .map((one) => `${one.words}, ${one.file}: ${one.sentence}`);
+    console.log([`Sentences of more than ${LONG} words in the interface: ${long.length}`, ...long].join('\n'));
+    expect(long.length, long.join('\n')).toBeLessThanOrEqual(LONG_IN_INTERFACE);
+  });
+});
+
+describe('words that puzzled readers', () => {
+  const PUZZLING = [
+    /before your eyes/,
+    /\b(?:is|are|was|were|be) reckoned\b|\breckoning\b/,
+    /\bby lot\b/,
+    /\bEmpty:/,
+    /of what passes as flat/,
+    /stands? ready/,
+    /a hand’s coat/,
+    /taken for granted/,
+  ];
+  test('are gone from the interface and from lessons', () => {
+    const said = [
+      ...interfaceText(),
+      ...LESSONS.filter((file) => !(file in UNTIL_REWRITTEN)).map((file) => ({
+        file,
+        text: blocksOf(textOf(file)).join(' '),
+      })),
+    ];
+    expect(
+      said.flatMap(({ file, text }) =>
+        PUZZLING.filter((words) => words.test(text)).map((words) => `${file}: ${String(words)}: ${text.slice(0, 90)}`),
+      ),
+    ).toEqual([]);
+  });
 });
 
 describe('a lesson is read as its reader meets it', () => {

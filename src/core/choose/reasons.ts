@@ -25,6 +25,19 @@ function weightOf(chance: number): number {
 }
 
 const times = (margin: number) => (margin >= 20 ? 'many times' : `${figure(margin)} times`);
+/** The nearest share that people say, each up to the middle between it and the next. */
+const SHARES: readonly (readonly [upTo: number, words: string])[] = [
+  [0.15, 'a tenth of'],
+  [0.225, 'a fifth of'],
+  [0.29, 'a quarter of'],
+  [0.415, 'a third of'],
+  [0.58, 'half of'],
+  [0.71, 'two thirds of'],
+  [0.85, 'three quarters of'],
+  [1, 'nine tenths of'],
+];
+const shareInWords = (share: number) =>
+  `about ${SHARES.find(([upTo]) => share <= upTo)?.[1] ?? `${figure(share)} times`}`;
 const grams = (sheet: Sheet) => withUnit(sheet.grammage.middle, 'g/m²');
 
 function spreadReason({ adhesive, sheet, chances, margins, method }: Finding): Reason {
@@ -106,6 +119,6 @@ function flatReason({ chances, margins }: Finding): Reason {
     ? `The water it brings will cockle or bow the work: ${figure(1 / margins.flat)} times what passes as flat.`
     : margins.flat >= 20
       ? 'It brings too little water to bow anything.'
-      : `Pressed until dry, it bows about ${figure(1 / margins.flat)} of what passes as flat.`;
+      : `Pressed until dry, it bows ${shareInWords(1 / margins.flat)} what still passes as flat.`;
   return { code: 'flat', weight: weightOf(chances.flat), against, text };
 }

@@ -104,7 +104,7 @@ export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed 
     },
     {
       at: length + 16 * HOUR,
-      what: 'Dry enough to open, if the room is as it was reckoned. Change damp waste sheets once in between.',
+      what: 'Dry enough to open, if the room is as you said. Change damp waste sheets once in between.',
     },
   ];
   return tasks.sort((a, b) => a.at - b.at);

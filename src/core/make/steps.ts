@@ -93,7 +93,7 @@ function orderOf(plan: MakePlan, m: Measured): readonly (string | Step)[] {
         first,
         'Glue the walls round the base of the tray, long walls over the ends of the short ones.',
         'Cover the walls with the strip, its ends lapped at a corner; turn it over the rim and under the base. Cover the base.',
-        `Measure the covered tray. The lid is reckoned with ${say(m.lidRoom)} of air: correct it now if your covering is thicker.`,
+        `Measure the covered tray. The lid allows ${say(m.lidRoom)} of air: correct it now if your covering is thicker.`,
         'Build and cover the lid in the same way.',
         ...(plan.lined === 'yes'
           ? [doing(['cut'], 'Line the walls, then base and top, each cut to fit what you have built.')]

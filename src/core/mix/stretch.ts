@@ -67,7 +67,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipR
       {
         label: 'Solids',
         value: withUnit(mixed.solidsPercent, '% by mass', 2),
-        note: `${figure(most, 2)} % in ${baseName}; the rest, ${figure(mixed.waterPercent, 2)} %, is water`,
+        note: `and ${figure(mixed.waterPercent, 2)} % water (${baseName} alone: ${figure(most, 2)} % solids)`,
       },
       {
         label: 'Thickness',

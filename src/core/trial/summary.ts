@@ -138,7 +138,7 @@ export function factsOf(trial: Trial): readonly string[] {
   return [
     trial.demo ? 'An invented trial that shows how the page works: nobody laid these swatches.' : '',
     `${count(papers.length, 'paper')}, ${count(glues.length, 'adhesive')}, ${count(holds.length, 'hold time')}, ${replicates} of each: ${count(swatches.length, 'swatch', 'swatches')}, ${doneCount(trial)} done${spoiled > 0 ? `, ${spoiled} of them set aside` : ''}.`,
-    `Lifted after ${holds.map((hold) => `${hold}\u00a0s`).join(', ')}, in an order drawn by lot (number ${trial.seed}).`,
+    `Lifted after ${holds.map((hold) => `${hold}\u00a0s`).join(', ')}, in random order (number ${trial.seed}).`,
     judgedIn(who, swatches.flatMap(({ judgedAt }) => judgedAt?.slice(0, 10) ?? []).sort()),
     room.length > 0 ? `Room: ${room.join(', ')}.` : '',
     conditions.batch ? `Batches: ${conditions.batch}` : '',

@@ -62,7 +62,7 @@ export function Rest({ store, flipsAtStart, cautions, prefix, address, checks }:
             <ul class="reasons">
               {best.reasons.map((reason) => (
                 <li key={reason.code}>
-                  {reason.against && <strong>Against: </strong>}
+                  {reason.against && <strong>Drawback: </strong>}
                   {reason.text}
                 </li>
               ))}

@@ -48,7 +48,7 @@ export function Compare({ store, prefix }: Props) {
       <ul class="reasons">
         {choice.reasons.slice(0, 4).map((reason) => (
           <li key={reason.code}>
-            {reason.against && <strong>Against: </strong>}
+            {reason.against && <strong>Drawback: </strong>}
             {reason.text}
           </li>
         ))}

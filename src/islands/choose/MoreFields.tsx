@@ -41,7 +41,7 @@ export function MoreAboutPaper(props: FieldsProps) {
         <TextOf {...props} field="dropSeconds" hint="Drop water on the back and time it until the shine goes." />
         <TextOf {...props} field="cobb" hint="From a data sheet; it wins over the drop." />
       </div>
-      <TextOf {...props} field="caliper" hint="0.1 mm is 100 µm. Empty: from the family's density." />
+      <TextOf {...props} field="caliper" hint="0.1 mm is 100 µm. Leave blank to use the usual thickness." />
       <PickOf
         {...props}
         field="surface"

@@ -43,7 +43,7 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
               <a class="no-spell" href={link}>
                 Your paper and glue in the chooser
               </a>
-              , just as we reckoned it.
+              , as it was worked out for your class.
             </p>
             <ul class="plain-list">
               {lessons.map(({ title: lesson, path }) => (

@@ -158,7 +158,7 @@ export function AbsorbencyFields(props: MeasureFieldsProps) {
             <TextOf<MeasureField>
               {...props}
               field="dropsPerMl"
-              hint="Count them into a 1 ml spoon or syringe. Empty: 20."
+              hint="Count them into a 1 ml spoon or syringe. Leave blank for 20."
             />
             <TextOf<MeasureField>
               {...props}

@@ -25,7 +25,7 @@ export function OtherFigures({ figures }: { readonly figures: readonly number[] 
   return (
     <p>
       Whoever sent this link saw other figures, beginning with <strong>{figures.slice(0, 2).join(' and ')}</strong>. The
-      reckoning has been changed since; today’s answer stands below.
+      sums have been changed since; today’s answer is below.
     </p>
   );
 }

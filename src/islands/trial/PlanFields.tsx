@@ -89,7 +89,7 @@ export function QuestionFields({ store }: Props) {
         most={TRIAL_LIMITS.questions - questions.length}
         id="plan-own-question-"
         name="Your question"
-        takeWords="Take out your question"
+        takeWords="Remove your question"
         addWords="Add a question of your own"
         frame="plan-item"
         rest="plan-questions"
@@ -164,7 +164,7 @@ export function SizeFields({ store }: Props) {
       <TextField
         id="plan-name"
         label="Name of the trial"
-        hint="Empty: named after its papers and adhesives."
+        hint="Leave blank to name it after its papers and adhesives."
         most={TRIAL_LIMITS.name}
         value={text.name}
         onText={(name) => store.set('name', name)}

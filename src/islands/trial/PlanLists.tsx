@@ -34,7 +34,7 @@ export function PaperFields({
         most={TRIAL_LIMITS.papers}
         id="plan-paper-"
         name="Paper"
-        takeWords="Take out paper"
+        takeWords="Remove paper"
         addWords="Add a paper"
         full={`A trial takes at most ${TRIAL_LIMITS.papers} papers.`}
         frame="plan-item"
@@ -106,7 +106,7 @@ export function GlueFields({
         most={TRIAL_LIMITS.glues}
         id="plan-glue-"
         name="Adhesive"
-        takeWords="Take out adhesive"
+        takeWords="Remove adhesive"
         addWords="Add an adhesive"
         full={`A trial takes at most ${TRIAL_LIMITS.glues} adhesives.`}
         frame="plan-item"

@@ -35,9 +35,9 @@ export function ReadIn({ shelf }: { readonly shelf: TrialShelf }) {
     <section aria-labelledby="read-in">
       <h2 id="read-in">Read in</h2>
       <p>
-        A file saved here or by someone else (JSON), or a spreadsheet saved as CSV with the columns <em>paper</em>,{' '}
-        <em>adhesive</em> and one column for each question that says pass, partly or fail. <em>Grammage</em>,{' '}
-        <em>hold</em>, <em>repeat</em> and <em>note</em> are understood too.
+        A file saved here or by someone else (JSON), or a spreadsheet saved as CSV. The spreadsheet needs the columns{' '}
+        <em>paper</em> and <em>adhesive</em>, and one column for each question that says pass, partly or fail.{' '}
+        <em>Grammage</em>, <em>hold</em>, <em>repeat</em> and <em>note</em> are understood too.
       </p>
       <div class="field">
         <label class="field-label" for="read-file">

@@ -31,8 +31,8 @@ export default function TrialRun(props: Props) {
   if (id === undefined) {
     return (
       <p>
-        One swatch at a time shows here, in the order that was drawn: its paper, its adhesive, a clock that counts from
-        laying to lifting (20 s, say), and 3 large answers to each question. Every tap is kept at once.
+        This page shows one swatch at a time, in the order that was drawn: its paper and its adhesive. A clock counts
+        from laying to lifting (20 s, say), and each question has 3 large answers. Every tap is kept at once.
       </p>
     );
   }

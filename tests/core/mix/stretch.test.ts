@@ -37,7 +37,7 @@ describe('PVA made to go further', () => {
     ]);
     expect(half.brief).toEqual(['1:1 by volume', '100 ml']);
     expect(half.figures[2]).toBeCloseTo((100 * 0.54 * 54) / 103.9, 6);
-    expect(half.facts[0]).toMatchObject({ value: '28 % by mass', note: '54 % in PVA; the rest, 72 %, is water' });
+    expect(half.facts[0]).toMatchObject({ value: '28 % by mass', note: 'and 72 % water (PVA alone: 54 % solids)' });
     expect(half.steps.join(' ')).not.toMatch(/methylcellulose|paste/);
     // dry film 28 % of the brush's wet coat; 103.9 g over that coat
     const { low, high } = catalogue.techniques.get('brush-full')!.coat;

@@ -55,7 +55,7 @@ describe('a trial in words', () => {
     const { facts } = summaryOf(trialOf([], { swatches, holds: [20, 60], conditions: { celsius: 20, humidity: 50 } }));
     expect(facts.map((text) => text.replaceAll('\u00a0', ' '))).toEqual([
       '3 papers, 2 adhesives, 2 hold times, 3 of each: 2 swatches, 2 done, 1 of them set aside.',
-      'Lifted after 20 s, 60 s, in an order drawn by lot (number 11).',
+      'Lifted after 20 s, 60 s, in random order (number 11).',
       'Judged by Ada, Ben, from 2026-03-01 to 2026-03-02.',
       'Room: 20 °C, 50 % relative humidity.',
     ]);

@@ -105,7 +105,7 @@ describe('the planner', () => {
     await expect
       .poll(() => (within(second).getByLabelText('What you call it') as HTMLInputElement).value)
       .toBe('EVA dispersion');
-    fireEvent.click(screen.getByRole('button', { name: 'Take out paper 2' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Remove paper 2' }));
     expect(await screen.findByRole('heading', { name: '8 swatches' })).toBeTruthy();
   });
 });
