@@ -145,7 +145,16 @@ describe('what is said of the joint', () => {
 
 describe('what is said of lying flat', () => {
   it('how much of what passes it bows: a margin of four is a quarter', () => {
-    expect(said('flat', { margins: { flat: 4 } })).toMatch(/Pressed until dry.*about 0\.25 of/);
+    expect(said('flat', { margins: { flat: 4 } })).toMatch(/Pressed until dry.*about a quarter of what still/);
+    for (const [flat, words] of [
+      [10, 'a tenth'],
+      [5, 'a fifth'],
+      [3, 'a third'],
+      [2, 'half'],
+      [1.5, 'two thirds'],
+      [1.05, 'nine tenths'],
+    ] as const)
+      expect(said('flat', { margins: { flat } })).toContain(`about ${words} of what still passes`);
   });
   it('that there is too little water, from a twentieth down', () => {
     expect(said('flat', { margins: { flat: 19 } })).not.toMatch(/too little/);
