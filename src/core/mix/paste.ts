@@ -25,7 +25,7 @@ export function mixPaste(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer>
       {
         field: 'waterParts',
         code: 'contradiction',
-        message: `Cooked so, the paste has ${thickest} % starch, already thinner than the ${target} % for ${use}. Give fewer parts of water, or choose "as cooked".`,
+        message: `Cooked like this, the paste has ${thickest} % starch, already thinner than the ${target} % for ${use}. Give fewer parts of water, or choose "as cooked".`,
       },
     ]);
   }

@@ -21,7 +21,7 @@ export function DropClock({ store }: { readonly store: MeasureStore }) {
     if (began === undefined) {
       setNow(at);
       setBegan(at);
-      say('The clock runs.');
+      say('The clock is running.');
       return;
     }
     const took = ((at - began) / 1000).toFixed(1);

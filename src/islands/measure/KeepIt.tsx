@@ -50,7 +50,9 @@ function Kept({ own, store }: { readonly own: OwnPapers; readonly store: Measure
         {said}
       </p>
       {!kept && (
-        <p class="field-hint">This browser keeps nothing for us; the link below holds the paper all the same.</p>
+        <p class="field-hint">
+          This browser does not let the page keep anything. The link below holds the paper all the same.
+        </p>
       )}
       {papers.length > 0 && (
         <>

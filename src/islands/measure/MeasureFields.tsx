@@ -163,7 +163,7 @@ export function AbsorbencyFields(props: MeasureFieldsProps) {
             <TextOf<MeasureField>
               {...props}
               field="stain"
-              hint="At its widest, when the shine has gone. May stay empty; with it the answer is better."
+              hint="At its widest, when the shine has gone. You may leave it blank, but with it the answer is better."
             />
           </div>
         </>
