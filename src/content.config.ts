@@ -3,7 +3,8 @@ import { defineCollection } from 'astro:content';
 import { glob, type Loader } from 'astro/loaders';
 import { SHAPES } from './schemas/kinds';
 
-const records = (folder: string) => inOrder(glob({ pattern: '*.yaml', base: `./content/${folder}` }));
+const records = (folder: string, ending = 'yaml') =>
+  inOrder(glob({ pattern: `*.${ending}`, base: `./content/${folder}` }));
 
 /** By id. Files are read side by side and come in any order; what is built from them is to be the same each time. */
 function inOrder(loader: Loader): Loader {
@@ -29,5 +30,6 @@ export const collections = {
   checks: defineCollection({ loader: records('checks'), schema: SHAPES.checks }),
   corrections: defineCollection({ loader: records('corrections'), schema: SHAPES.corrections }),
   glossary: defineCollection({ loader: records('glossary'), schema: SHAPES.glossary }),
+  trials: defineCollection({ loader: records('trials', 'json'), schema: SHAPES.trials }),
   sources: defineCollection({ loader: records('sources'), schema: SHAPES.sources }),
 };

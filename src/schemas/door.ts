@@ -38,6 +38,8 @@ interface Placed extends ContentFile {
 
 const isKind = (folder: string): folder is Kind => folder in SHAPES;
 const KINDS = Object.keys(SHAPES) as Kind[];
+/** Trials stand as the site saves them; what is read as YAML reads JSON too. */
+const ENDINGS: Readonly<Record<string, string>> = { lessons: '.mdx', trials: '.json' };
 
 /**
  * Parses every file by the shape of its kind. `parts` says which components and presets a lesson may name. What has
@@ -47,7 +49,7 @@ export function admit(files: readonly ContentFile[], parts: LessonParts): { cont
   const faults: Fault[] = [];
   const placed = files.flatMap((one): Placed[] => {
     const [, folder = '', name = ''] = one.file.split('/');
-    const ending = folder === 'lessons' ? '.mdx' : '.yaml';
+    const ending = ENDINGS[folder] ?? '.yaml';
     if (isKind(folder) && name.endsWith(ending)) return [{ ...one, kind: folder, id: name.slice(0, -ending.length) }];
     const says = isKind(folder)
       ? `files in content/${folder} end in ${ending}`

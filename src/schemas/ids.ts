@@ -18,6 +18,7 @@ export type Kind =
   | 'checks'
   | 'corrections'
   | 'glossary'
+  | 'trials'
   | 'lessons';
 
 /** The ids that there are, by kind. */

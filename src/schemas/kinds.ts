@@ -14,6 +14,7 @@ import {
   substrateSchema,
   techniqueSchema,
 } from './records';
+import { trialSchema } from './trials';
 
 export const SHAPES = {
   papers: paperSchema,
@@ -26,6 +27,7 @@ export const SHAPES = {
   checks: checkSchema,
   corrections: correctionSchema,
   glossary: glossarySchema,
+  trials: trialSchema,
   lessons: lessonSchema,
 } satisfies Readonly<Record<Kind, z.ZodTypeAny>>;
 

@@ -90,6 +90,10 @@ function signed(conditions: readonly Condition[]): readonly Condition[] {
   return conditions.map((one) => (one.bench === '' ? { ...one, bench: own, sheet: `${own}${one.sheet}` } : one));
 }
 
+/** Ids of trials that others have published begin so on this device: each is a bench of its own, and never one's own. */
+export const PUBLISHED = 'published';
+const isPublished = ({ id }: Trial): boolean => id.startsWith(`${PUBLISHED}-`);
+
 /** The worst that any question of each kind says. */
 function seenOn(swatch: Swatch, { questions }: Trial): Seen {
   const seen: Partial<Record<Modelled, Outcome>> = {};
@@ -117,7 +121,7 @@ function conditionOf(swatch: Swatch, trial: Trial, catalogue: Catalogue): Omit<C
     ...(paper.grammage !== undefined && { grammage: paper.grammage }),
     ...(paper.dropSeconds !== undefined && { dropSeconds: paper.dropSeconds }),
   };
-  const bench = swatch.by ?? trial.by;
+  const bench = isPublished(trial) ? `${PUBLISHED} ${trial.id}` : (swatch.by ?? trial.by);
   return {
     bench,
     sheet: `${bench} ${sheetKey(asked)}`,
@@ -141,7 +145,8 @@ function conditionOf(swatch: Swatch, trial: Trial, catalogue: Catalogue): Omit<C
 /** The bench of whoever made most of these swatches; of as many, the name that comes first. Undefined for none. */
 export function ownBench(conditions: readonly Condition[]): string | undefined {
   const counts = new Map<string, number>();
-  for (const { bench, seen } of conditions) counts.set(bench, (counts.get(bench) ?? 0) + seen.length);
+  for (const { bench, seen } of conditions)
+    if (!bench.startsWith(`${PUBLISHED} `)) counts.set(bench, (counts.get(bench) ?? 0) + seen.length);
   return [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1))[0]?.[0];
 }
 
