@@ -1,4 +1,5 @@
 /** How likely what was seen on a swatch is, where the margins are these. */
+import type { Hand } from '../choose/draws';
 import type { Margins } from '../joint/bench';
 import type { Outcome } from '../trial/record';
 import type { Seen } from './judged';
@@ -21,14 +22,16 @@ export function sharesOf(margin: number): Shares {
   return { pass, fail, partly: 1 - pass - fail };
 }
 
+const AS_IT_IS: Hand = { spread: 1, lift: 1 };
+
 const said = (seen: Outcome, shares: Shares): number =>
   (1 - MISJUDGED) * shares[seen] + (MISJUDGED / 2) * (1 - shares[seen]);
 
-/** How likely these outcomes are together, 0–1; 1 for none. */
-export function likelihood(seen: Seen, margins: Margins): number {
+/** How likely these outcomes are together where these margins come out in this hand, 0–1; 1 for none. */
+export function likelihood(seen: Seen, margins: Margins, hand: Hand = AS_IT_IS): number {
   let together = 1;
-  if (seen.spread) together *= said(seen.spread, sharesOf(margins.spread));
-  if (seen.lift ?? seen.board) together *= lifted(seen, margins);
+  if (seen.spread) together *= said(seen.spread, sharesOf(margins.spread * hand.spread));
+  if (seen.lift ?? seen.board) together *= lifted(seen, margins.lift * hand.lift, margins.sheetToFace);
   if (seen.cockle) together *= said(seen.cockle, sharesOf(margins.flat));
   if (seen.stuck) together *= said(seen.stuck, sharesOf(margins.bond));
   return together;
@@ -43,15 +46,15 @@ export const LIFTED = [
   ['pass', 'fail'],
 ] as const satisfies readonly (readonly [paper: Outcome, board: Outcome])[];
 
-/** Chances of each of them. */
-export function liftedShares({ lift, sheetToFace }: Margins): readonly number[] {
+/** Chances of each of them, by the margin of lifting and by what the sheet bears over what the face bears. */
+export function liftedShares(lift: number, sheetToFace: number): readonly number[] {
   const { pass, partly, fail } = sharesOf(lift);
   const face = steep(Math.log(sheetToFace));
   return [pass, partly * (1 - face), fail * (1 - face), partly * face, fail * face];
 }
 
-function lifted({ lift, board }: Seen, margins: Margins): number {
-  const shares = liftedShares(margins);
+function lifted({ lift, board }: Seen, margin: number, sheetToFace: number): number {
+  const shares = liftedShares(margin, sheetToFace);
   const read = (seen: Outcome | undefined, was: Outcome) =>
     seen === undefined ? 1 : seen === was ? 1 - MISJUDGED : MISJUDGED / 2;
   return LIFTED.reduce((sum, [paper, below], i) => sum + shares[i]! * read(lift, paper) * read(board, below), 0);

@@ -211,7 +211,7 @@ function outcomesOf(
   for (let i = 0; i < draws.count; i += 1) {
     const found = margins(i);
     const spread = sharesOf(found.spread);
-    const lifted = liftedShares(found);
+    const lifted = liftedShares(found.lift, found.sheetToFace);
     clean += lifted[0]! / draws.count;
     KINDS.forEach((kind, k) => {
       const dragged = (1 - MISJUDGED) * spread[kind] + (MISJUDGED / 2) * (1 - spread[kind]);

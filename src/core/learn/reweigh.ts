@@ -6,7 +6,7 @@
  */
 import type { InTurns } from '../base/turns';
 import { lowDiscrepancyPoints } from '../base/random';
-import { DIMENSIONS, drawsOf, inHand, PAPER_DIMENSIONS, type Draws, type Hand } from '../choose/draws';
+import { DIMENSIONS, drawsOf, PAPER_DIMENSIONS, type Draws, type Hand } from '../choose/draws';
 import { kindOf } from '../choose/kind';
 import { benchesOf, dryPointsOf, liquidsOf } from '../choose/sampling';
 import type { Bench, Margins } from '../joint/bench';
@@ -83,9 +83,9 @@ function* askAll(condition: Condition, catalogue: Catalogue, ask: MarginsOf): In
     const logged = HANDS(version, kind);
     const hand = { spread: Math.exp(logged.spread), lift: Math.exp(logged.lift) };
     for (let sheet = 0; sheet < SHEETS; sheet += 1) {
-      const found = inHand(margins(version, sheet), hand);
+      const found = margins(version, sheet);
       let sum = 0;
-      for (const { seen, count } of outcomes) sum += count * Math.log(likelihood(seen, found));
+      for (const { seen, count } of outcomes) sum += count * Math.log(likelihood(seen, found, hand));
       logs[version * SHEETS + sheet] = sum;
     }
   }
@@ -131,7 +131,13 @@ export function* marginsInTurns({ job, adhesive: id }: Made, catalogue: Catalogu
   yield;
   const benches = benchesOf(job, sheet, catalogue, draws);
   yield;
-  const on = (version: number, paper: number): Bench => ({ ...benches[version]!, paper: papers[paper]! });
+  // One bench is kept for all sheets of a version: copying it is dearer than the sums.
+  let [last, here]: [number, { -readonly [K in keyof Bench]: Bench[K] }] = [0, { ...benches[0]! }];
+  const on = (version: number, paper: number): Bench => {
+    if (version !== last) [last, here] = [version, { ...benches[version]! }];
+    here.paper = papers[paper]!;
+    return here;
+  };
   if (adhesive.form === 'dry') {
     const points = dryPointsOf(adhesive, draws);
     return (version, paper) => dryMargins(adhesive, points[version]!, on(version, paper), draws.constants[version]!);
