@@ -1,6 +1,7 @@
 /** What the chooser has on its own page besides: the link it came by, what would flip the answer, two side by side. */
 import { atom, computed } from 'nanostores';
 import { chooseInTurns, type Choice } from '../../core/choose/choose';
+import type { Draws } from '../../core/choose/draws';
 import { encodeJob } from '../../core/choose/write-link';
 import { FLIP_FIELDS, searchFlip, type Flip } from '../../core/choose/tipping-points';
 import { DEFAULT_JOB, JOB_PAPER_FIELDS, planOfJob, settleJob, type Job, type SettledJob } from '../../core/choose/job';
@@ -16,6 +17,8 @@ import { createChoose, textsOfJob, type Answering } from './choose';
 export interface Adjust {
   readonly choices: (choices: readonly Choice[], job: Job) => readonly Choice[];
   readonly tail: string;
+  /** the draws that swatches have made of the even ones, for what else is worked out for the job, such as the best ratio */
+  readonly learned?: Draws;
 }
 
 export type ChoosePageStore = ReturnType<typeof createChoosePage>;

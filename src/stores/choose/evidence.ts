@@ -15,6 +15,7 @@ import {
   type Evidence,
   type Told,
 } from '../../core/handover/trial-to-choose';
+import { learnedDraws } from '../../core/learn/reweigh';
 import { digestOf, drawsForTaught, movedBy, type Moved } from '../../core/learn/taught';
 import type { Trial } from '../../core/trial/record';
 import { inTurns } from '../shared/time-slice';
@@ -43,6 +44,9 @@ export interface Firsts {
   /** what is first now, by the model alone */
   readonly nowBefore: number;
 }
+
+/** As many as a curve of ratios is worked out with. */
+const DRAWS = 32;
 
 const SWITCH_KEY = 'open-time:evidence';
 
@@ -99,6 +103,7 @@ export function openEvidence(
             choices: (choices, now) =>
               adjustRanking((now === job ? taught : undefined) ?? choices, evidence, catalogue).choices,
             tail,
+            ...(taught && { learned: learnedDraws(learning.$learned.get()!, job.paper, DRAWS) }),
           }
         : undefined,
     );

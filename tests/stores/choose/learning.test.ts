@@ -1,6 +1,8 @@
 /** The chooser with swatches on the device: what it learns, what its link says, and the switch that leaves it out. */
 import { atom } from 'nanostores';
 import { expect, test, vi } from 'vitest';
+import { bestRatio } from '../../../src/core/choose/best-ratio';
+import type { Draws } from '../../../src/core/choose/draws';
 import { decodeTaught } from '../../../src/core/choose/seen';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
 import { STANDARD_QUESTIONS } from '../../../src/core/trial/design';
@@ -41,6 +43,10 @@ test('swatches of other papers move the answer; the switch puts it back; the lin
   await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
   expect(evidence.learning.$taught.get()!.swatches).toBe(8);
   expect(chanceOf(page)).toBeLessThan(alone);
+  const jar = ['pva', 'methylcellulose-2-5'];
+  const curve = (learned?: Draws) =>
+    bestRatio(JOB, catalogue, jar, learned)!.curves[0]!.points.map(({ chance }) => chance);
+  expect(curve(page.$adjust.get()!.learned!)).not.toEqual(curve());
   const sent = decodeTaught(new URLSearchParams(page.$tail.get()).get('ls'));
   expect(sent?.swatches).toBe(8);
   evidence.turn(false);
