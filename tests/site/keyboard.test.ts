@@ -191,9 +191,9 @@ interface List {
   readonly rest?: string;
 }
 const LISTS: readonly List[] = [
-  { path: 'cover/?v=1&thing=own', add: 'Add a piece', take: 'Take away piece', row: 'cover-piece-' },
-  { path: 'cut/', add: 'Add a sheet', take: 'Take away sheet', row: 'cut-stock-' },
-  { path: 'cut/', add: 'Add a piece', take: 'Take away piece', row: 'cut-piece-', rest: 'cut-pieces' },
+  { path: 'cover/?v=1&thing=own', add: 'Add a piece', take: 'Remove piece', row: 'cover-piece-' },
+  { path: 'cut/', add: 'Add a sheet', take: 'Remove sheet', row: 'cut-stock-' },
+  { path: 'cut/', add: 'Add a piece', take: 'Remove piece', row: 'cut-piece-', rest: 'cut-pieces' },
   { path: 'trials/plan/', add: 'Add a paper', take: 'Remove paper', row: 'plan-paper-' },
   { path: 'trials/plan/', add: 'Add an adhesive', take: 'Remove adhesive', row: 'plan-glue-' },
   {
@@ -241,7 +241,7 @@ describe.concurrent('what goes away hands the focus on', () => {
       await page.locator('#know-name').fill('Found in a drawer');
       await page.locator('#keep-paper').focus();
       await page.keyboard.press('Enter');
-      await page.getByRole('button', { name: 'Take away Found in a drawer' }).focus();
+      await page.getByRole('button', { name: 'Remove Found in a drawer' }).focus();
       await page.keyboard.press('Enter');
       await expect.poll(() => focused(page)).toBe('keep-paper');
     }));

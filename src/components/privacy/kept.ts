@@ -44,7 +44,7 @@ export const KEPT: readonly Kept[] = [
     name: 'open-time:papers',
     where: 'local storage',
     what: 'The papers that you measured and kept: their names and figures.',
-    goes: 'when you take the paper away, on the page where you kept it.',
+    goes: 'when you remove the paper, on the page where you kept it.',
   },
   {
     name: 'open-time:answered',

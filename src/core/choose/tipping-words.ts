@@ -65,7 +65,7 @@ export function assumptions(sheet: Sheet, job: Job): readonly string[] {
       lines.push(told('Strength, weaker way', sheet.tensileIndex, 'N·m/g', 'No bench can measure this: try a swatch.'));
   }
   if (job.placeSeconds === undefined)
-    lines.push('Time to place it: worked out from the size of the piece, as common practice has it.');
+    lines.push('Time to place it: worked out from the size of the piece, by common practice.');
   return lines;
 }
 

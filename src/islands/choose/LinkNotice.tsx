@@ -23,7 +23,7 @@ export function LinkNotice({ store }: { readonly store: ChoosePageStore }) {
             ? `Their answer had learned from ${taught.swatches === 1 ? 'a swatch' : `${taught.swatches} swatches`} of their own, which a link does not carry.`
             : other.modelVersion === MODEL_VERSION
               ? 'Their link does not agree with this page.'
-              : 'The model has been improved since; today’s answer stands below.'}
+              : 'The model has been improved since; today’s answer is below.'}
         </p>
       )}
     </LinkSaid>

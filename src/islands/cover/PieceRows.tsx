@@ -26,7 +26,7 @@ export function PieceRows({ store, prefix }: Props) {
         most={MOST_PIECES}
         id={`${prefix}piece-`}
         name="Piece"
-        takeWords="Take away piece"
+        takeWords="Remove piece"
         addWords="Add a piece"
         frame="choice-set piece-row"
         onTake={(i) => put(without(rows, i))}

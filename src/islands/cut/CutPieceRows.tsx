@@ -41,7 +41,7 @@ export function CutPieceRows({ store, prefix }: CutFieldsProps) {
         most={MOST_ROWS}
         id={`${prefix}piece-`}
         name="Piece"
-        takeWords="Take away piece"
+        takeWords="Remove piece"
         addWords="Add a piece"
         frame="choice-set piece-row"
         rest={`${prefix}pieces`}

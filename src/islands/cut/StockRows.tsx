@@ -39,7 +39,7 @@ export function StockRows({ store, prefix }: CutFieldsProps) {
         most={MOST_STOCKS}
         id={`${prefix}stock-`}
         name="Sheet"
-        takeWords="Take away sheet"
+        takeWords="Remove sheet"
         addWords="Add a sheet"
         frame="choice-set piece-row"
         onTake={store.removeStock}

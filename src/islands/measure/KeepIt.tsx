@@ -71,7 +71,7 @@ function Kept({ own, store }: { readonly own: OwnPapers; readonly store: Measure
                     focusNext('kept-papers', 'keep-paper');
                   }}
                 >
-                  Take away <span class="visually-hidden">{readPaper(text)?.name}</span>
+                  Remove <span class="visually-hidden">{readPaper(text)?.name}</span>
                 </button>
               </li>
             ))}

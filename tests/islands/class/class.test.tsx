@@ -53,7 +53,7 @@ describe('know your paper', () => {
     const kept = openOwnPapers(window.localStorage).$papers.get();
     expect(kept).toHaveLength(1);
     expect(kept[0]).toMatch(/^wove-text~96\.2gsm.*~named Blue cover$/);
-    await doing(() => fireEvent.click(screen.getByRole('button', { name: /^Take away/ })));
+    await doing(() => fireEvent.click(screen.getByRole('button', { name: /^Remove/ })));
     expect(openOwnPapers(window.localStorage).$papers.get()).toEqual([]);
   });
   test('what lies broken in the storage is passed over', () => {

@@ -70,7 +70,7 @@ describe('rows', () => {
     await type('piece-1-wide', '100');
     await type('piece-1-high', '100');
     expect(answer()).toContain('6 sheets of board');
-    await press('Take away piece 2');
+    await press('Remove piece 2');
     expect(answer()).toContain('2 sheets of board');
   });
   test('a second sheet takes the pieces that name it; taken away, they go back to the first', async () => {
@@ -80,7 +80,7 @@ describe('rows', () => {
     await pick('piece-1-stock', '2');
     expect(answer()).toContain('2 sheets of board and 1 sheet of cloth');
     expect(link()).toContain('pieces=1~half~50x100x1~height_2~cover~40x40x1~either');
-    await press('Take away sheet 2');
+    await press('Remove sheet 2');
     expect(link()).toContain('pieces=1~half~50x100x1~height_1~cover~40x40x1~either');
     expect(answer()).not.toContain('cloth');
   });
@@ -125,7 +125,7 @@ describe('bad input stands beside its field, and nothing is lost', () => {
   });
   test('no pieces and too many', async () => {
     await open(HALVES);
-    await press('Take away piece 1');
+    await press('Remove piece 1');
     expect(screen.getAllByText('Give at least one piece.').length).toBeGreaterThan(1);
     await press('Add a piece');
     await type('piece-0-wide', '10');

@@ -123,7 +123,7 @@ describe('covering', () => {
     await doing(() => fireEvent.input(within(third).getByLabelText(/^Width/), { target: { value: '100' } }));
     await doing(() => fireEvent.input(within(third).getByLabelText(/^Height/), { target: { value: '200' } }));
     expect(document.querySelector('.problem-list')).toBe(null);
-    await press(screen.getByRole('button', { name: 'Take away piece 3' }));
+    await press(screen.getByRole('button', { name: 'Remove piece 3' }));
     expect(screen.queryByRole('group', { name: 'Piece 3' })).toBe(null);
   });
   test('a board that weighs less after gluing is a slip, beside its field', async () => {
