@@ -52,7 +52,12 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['paper-pick', /\/islands\/parts\/PaperPick\.tsx/],
   // the frame of a calculator on a page of its own
   ['frame', /\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/],
-  ['send', /\/islands\/parts\/(?:LinkSaid|SendLink)\.tsx|\/stores\/shared\/url-sync\.ts/],
+  [
+    'send',
+    /\/islands\/parts\/(?:LinkSaid|SendLink)\.tsx|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
+  ],
+  // what stands on the mixing bench, by id, which the chooser's links name too
+  ['jars', /\/core\/mix\/jars\.ts/],
   // what a mix is said with, in a lesson too
   [
     'mix',
@@ -77,7 +82,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread|way|strike-through|ensemble|bench)\.ts/],
   [
     'model',
-    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields)|parts\/ChanceRule)\.tsx/,
+    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields|SlipFigure)|parts\/ChanceRule)\.tsx/,
   ],
 ];
 const chunkOf = (id: string) => CHUNKS.find(([, modules]) => modules.test(id))?.[0];

@@ -15,17 +15,8 @@ import { DEFAULT_MAKE, type MakePlan } from '../../src/core/make/fields';
 import { PROJECT_IDS } from '../../src/core/make/projects';
 import { makeAnswer } from '../../src/core/make/answer';
 import { mixAnswerer } from '../../src/core/mix/any';
-import {
-  BASES,
-  DEFAULT_MIX,
-  EXTENDERS,
-  JARS,
-  PASTE_TARGETS,
-  POWDERS,
-  STARCHES,
-  VESSELS,
-  type MixPlan,
-} from '../../src/core/mix/plan';
+import { BASES, EXTENDERS, POWDERS, STARCHES } from '../../src/core/mix/jars';
+import { DEFAULT_MIX, JARS, PASTE_TARGETS, VESSELS, type MixPlan } from '../../src/core/mix/plan';
 import { mixStretched } from '../../src/core/mix/stretch';
 import { CAUTIONS } from '../../src/core/safety/hazards';
 import { catalogue } from '../../src/data/catalogue';

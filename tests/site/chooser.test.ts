@@ -70,6 +70,8 @@ test('filled in on a phone, sent, and opened by someone else: the same answer', 
     expect(await sentence(page).innerText()).toBe(sent.answer);
     expect(await page.getByRole('status').count()).toBe(0);
     expect(await weight(page).inputValue()).toBe('52.5');
+    expect(await page.getByRole('combobox', { name: /most like/ }).inputValue()).toBe('lokta-light');
+    expect(await page.getByRole('combobox', { name: 'It goes on' }).inputValue()).toBe('mount-board');
 
     // away and back, and forward again: the answer is still the one that was sent
     await page.goto(SITE);
@@ -98,6 +100,8 @@ describe('a link that is not what it was', () => {
       const notice = await page.getByRole('status').innerText();
       for (const part of ['gsm (heavy)', 'paper (moon-paper)', 'have']) expect(notice).toContain(part);
       expect(await page.locator('main').innerText()).not.toMatch(/NaN|undefined|Infinity/);
+      // on a phone the form of a link is folded to its line
+      await page.getByText('change', { exact: true }).tap();
       await weight(page).fill('70');
       await page.getByRole('status').waitFor({ state: 'detached' });
     });

@@ -106,11 +106,14 @@ export function* bestRatioInTurns(
   learned?: Draws,
 ): InTurns<BestRatio | undefined> {
   const draws = learned ?? DRAWS;
-  const settled = settleJob({ ...job, atHand: [] }, catalogue).job;
-  const base = BASES.find((id) => isHad(id, have, catalogue));
+  const isTool = (id: string) => catalogue.techniques.has(id);
+  const things = have.filter((id) => !isTool(id));
+  // what lies on the bench to mix from is asked here; what it is brushed with stays the job's
+  const settled = settleJob({ ...job, atHand: job.atHand.filter(isTool) }, catalogue).job;
+  const base = BASES.find((id) => isHad(id, things, catalogue));
   const diluents: string[] = [];
   for (const strengths of DILUENTS) {
-    const had = strengths.filter((id) => isHad(id, have, catalogue));
+    const had = strengths.filter((id) => isHad(id, things, catalogue));
     if (had.length > 0) diluents.push(yield* strongEnough(base, had, settled, catalogue, draws));
   }
   const pairs: (readonly [string, string])[] = [

@@ -32,15 +32,18 @@ export function* chooseInTurns(
   const choices: Choice[] = [];
   for (const ranked of yield* rankInTurns(job, catalogue, samples)) {
     yield;
-    choices.push({
-      ...ranked,
-      reasons: reasonsFor(ranked.facts),
-      technique: { ...ranked.placement, steps: stepsFor(ranked.facts, ranked.placement, catalogue) },
-      cautions: cautionsOf(ranked, catalogue),
-    });
+    choices.push(toldOf(ranked, catalogue));
   }
   return choices;
 }
+
+/** One place of the order with its reasons, its technique and its cautions. */
+export const toldOf = (ranked: Ranked, catalogue: Catalogue): Choice => ({
+  ...ranked,
+  reasons: reasonsFor(ranked.facts),
+  technique: { ...ranked.placement, steps: stepsFor(ranked.facts, ranked.placement, catalogue) },
+  cautions: cautionsOf(ranked, catalogue),
+});
 
 /** Nothing is glued where the answer is refused: then only the reason for that stands. */
 function cautionsOf({ verdict, facts: { fit, adhesive, job } }: Ranked, catalogue: Catalogue): readonly Caution[] {

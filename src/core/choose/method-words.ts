@@ -15,6 +15,12 @@ export function methodInWords(method: Method, job: Job, catalogue: Catalogue): s
   return `${face}: ${lowerFirst(tool)}${coat}${waitInWords(method)}`;
 }
 
+/** The same without the coat, where there is little room: "the board, not the paper: full brush; laid at once". */
+export const methodInShort = (method: Method, job: Job, catalogue: Catalogue): string => {
+  const { coat: _coat, ...rest } = method;
+  return methodInWords(rest, job, catalogue);
+};
+
 function waitInWords({ wait, minutes }: Method): string {
   if (wait === 'none') return '; laid at once';
   const after = `after about ${Math.round(minutes)}\u00a0min`;

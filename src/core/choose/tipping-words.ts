@@ -1,7 +1,7 @@
 /** What stands around the answer: the needs by name, what would change it, what it rests on. */
 import type { Flip, FlipField } from './tipping-points';
-import { figure, lowerFirst, withUnit } from '../base/format';
-import type { Job, Need } from './job';
+import { figure, formatAmount, lowerFirst, withUnit } from '../base/format';
+import { DEFAULT_JOB, type Job, type Need } from './job';
 import type { Catalogue } from '../records/records';
 import type { Sheet } from '../paper/sheet';
 
@@ -72,12 +72,13 @@ export function assumptions(sheet: Sheet, job: Job): readonly string[] {
 /** The job in a line, for the head of a printed answer. */
 export function jobInWords(job: Job, sheet: Sheet, catalogue: Catalogue): string {
   const substrate = catalogue.substrates.get(job.substrate)!.name;
-  const tool = catalogue.techniques.get(job.tool)!.name.toLowerCase();
+  // the usual brush gives way to what suits the method, and the method names it
+  const tool = job.tool === DEFAULT_JOB.tool ? '' : `, ${lowerFirst(catalogue.techniques.get(job.tool)!.name)}`;
   const weight =
     job.paper.grammage === undefined
       ? `${figure(sheet.grammage.low)} to ${figure(sheet.grammage.high)}\u00a0g/m²`
-      : withUnit(job.paper.grammage, 'g/m²', 3);
+      : `${formatAmount(job.paper.grammage)}\u00a0g/m²`;
   const needs = job.needs.map((need) => NEED_WORDS[need].toLowerCase()).join(', ');
   const asked = needs && `; asked: ${needs}`;
-  return `${sheet.name}, ${weight}, on ${lowerFirst(substrate)}; ${job.widthMm} × ${job.heightMm}\u00a0mm, ${tool}, ${job.celsius}\u00a0°C and ${job.humidity}\u00a0% RH${asked}.`;
+  return `${sheet.name}, ${weight}, on ${lowerFirst(substrate)}; ${job.widthMm} × ${job.heightMm}\u00a0mm${tool}, ${job.celsius}\u00a0°C and ${job.humidity}\u00a0% RH${asked}.`;
 }

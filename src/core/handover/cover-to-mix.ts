@@ -1,6 +1,7 @@
 /** From a coverage to the mix that it needs: the recipe on the shelf decides which kind of mixing it is. */
 import type { CoverPlan } from '../cover/plan';
-import { BASES, DEFAULT_MIX, EXTENDERS, POWDERS, STARCHES, type MixPlan } from '../mix/plan';
+import { BASES, EXTENDERS, POWDERS, STARCHES } from '../mix/jars';
+import { DEFAULT_MIX, type MixPlan } from '../mix/plan';
 import type { Catalogue } from '../records/records';
 
 const oneOf = <T extends string>(list: readonly T[], id: string | undefined): T | undefined =>

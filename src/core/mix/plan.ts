@@ -3,21 +3,11 @@ import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { A_PAPER } from '../paper/own-paper';
 import { TOOL } from '../records/kinds';
+import { BASES, EXTENDERS, POWDERS, STARCHES } from './jars';
 
 export const MIX_KINDS = ['powder', 'paste', 'stretch', 'dilute', 'correct'] as const;
 export type MixKind = (typeof MIX_KINDS)[number];
 
-export const POWDERS = ['methylcellulose', 'methylcellulose-400', 'gelatine'] as const;
-export const STARCHES = ['wheat-starch', 'rice-starch'] as const;
-export const BASES = ['pva', 'pva-thick', 'eva'] as const;
-export const EXTENDERS = [
-  'methylcellulose-1-5',
-  'methylcellulose-2-5',
-  'methylcellulose-4',
-  'wheat-starch-paste-thick',
-  'wheat-starch-paste-thin',
-  'water',
-] as const;
 /** What a jar may hold whose strength is to be changed. */
 export const JARS = [...POWDERS, ...STARCHES, 'pva', 'eva'] as const;
 /** What a paste is cooked in. */

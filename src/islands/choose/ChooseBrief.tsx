@@ -4,6 +4,7 @@ import type { Job } from '../../core/choose/job';
 import { openChoose, prepareChoose } from '../../stores/choose/open-choose';
 import { Answer, AnswerSpoken } from './Answer';
 import { PaperFields } from './PaperFields';
+import { SlipFigure } from './SlipFigure';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 
 export default function ChooseBrief({ start, address, name }: LessonProps<Job>) {
@@ -18,6 +19,7 @@ export default function ChooseBrief({ start, address, name }: LessonProps<Job>) 
       more={['Open this in the chooser', ', with every field and the reasons.']}
     >
       <Answer store={store} />
+      <SlipFigure store={store} />
       <AnswerSpoken store={store} />
     </LessonBench>
   );

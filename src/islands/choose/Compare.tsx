@@ -3,18 +3,18 @@ import { useStore } from '@nanostores/preact';
 import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../core/choose/answer-words';
 import type { Choice } from '../../core/choose/choose';
 import { durationSpan, figure } from '../../core/base/format';
-import type { ChoosePageStore } from '../../stores/choose/choose-page';
+import type { ChooseRestStore } from '../../stores/choose/choose-rest';
 import { ChanceRule } from '../parts/ChanceRule';
 import { SelectField } from '../parts/Field';
 import { thingsFor } from './Answer';
 
 interface Props {
-  readonly store: ChoosePageStore;
+  readonly store: ChooseRestStore;
   readonly prefix: string;
 }
 
 export function Compare({ store, prefix }: Props) {
-  const choices = useStore(store.$choices);
+  const choices = useStore(store.$told);
   const { a, b } = useStore(store.$compared);
   const first = choices.find((choice) => choice.adhesiveId === a) ?? choices[0]!;
   const second = choices.find((choice) => choice.adhesiveId === b) ?? choices[1]!;
@@ -56,12 +56,9 @@ export function Compare({ store, prefix }: Props) {
     </section>
   );
   return (
-    <section class="no-print">
-      <h2>Two side by side</h2>
-      <div class="compare">
-        {side('a', 'One adhesive', first)}
-        {side('b', 'Another', second)}
-      </div>
-    </section>
+    <div class="compare">
+      {side('a', 'One adhesive', first)}
+      {side('b', 'Another', second)}
+    </div>
   );
 }

@@ -6,7 +6,8 @@ import type { ChoosePageStore } from '../../stores/choose/choose-page';
 
 const TRIAL_KEY = 'open-time:trial:';
 
-function hasTrials(): boolean {
+/** Whether there are swatch trials on this device. */
+export function hasTrials(): boolean {
   try {
     return Object.keys(window.localStorage).some((key) => key.startsWith(TRIAL_KEY));
   } catch {
@@ -16,19 +17,19 @@ function hasTrials(): boolean {
 
 interface Props {
   readonly store: ChoosePageStore;
-  /** what the link brought, read before the address was first written */
-  readonly sent: string | undefined;
   /** path of the trial pages */
   readonly trialsAt: string;
 }
 
 /** Everything that weighs swatches is fetched here, and only where there are some. */
-export function OwnTrials({ store, sent, trialsAt }: Props) {
+export function OwnTrials({ store, trialsAt }: Props) {
   const [panel, setPanel] = useState<ComponentChildren>(null);
+  // what the link brought, read before the address was first written
+  const sent = useStore(store.$sentEvidence);
   useEffect(() => {
-    if (sent === undefined && !hasTrials()) return;
+    if (sent === null || (sent === undefined && !hasTrials())) return;
     void import('./OwnTrialsPanel').then(({ openPanel }) => setPanel(openPanel(store, sent, trialsAt)));
-  }, []);
+  }, [sent]);
   return <>{panel}</>;
 }
 

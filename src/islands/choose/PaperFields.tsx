@@ -1,30 +1,14 @@
-/** The task, then the sheet, its weight and what it goes on. */
+/** The sheet, its weight and what it goes on. */
 import { useStore } from '@nanostores/preact';
 import { figure } from '../../core/base/format';
 import { TASK_WORDS } from '../../core/choose/task-words';
-import { TASKS, type Task } from '../../core/records/task';
 import { taskIn, type ChooseStore } from '../../stores/choose/choose';
-import { named, SelectField } from '../parts/Field';
+import { named } from '../parts/Field';
 import { PickOf, TextOf } from '../parts/PlanField';
 
 export interface FieldsProps {
   readonly store: ChooseStore;
   readonly prefix: string;
-}
-
-const DOINGS = TASKS.map((task) => ({ value: task, text: TASK_WORDS[task].doing }));
-
-export function TaskField({ store, prefix }: FieldsProps) {
-  const task = taskIn(useStore(store.$texts));
-  return (
-    <SelectField
-      id={`${prefix}task`}
-      label={store.fields.task.label}
-      value={task}
-      options={DOINGS}
-      onPick={(picked) => store.setTask(picked as Task)}
-    />
-  );
 }
 
 export function PaperFields(props: FieldsProps) {

@@ -1,10 +1,10 @@
 /** Sending the chooser's answer on. */
 import { useStore } from '@nanostores/preact';
-import type { ChooseStore } from '../../stores/choose/choose';
+import type { ChooseRestStore } from '../../stores/choose/choose-rest';
 import { SendLink } from '../parts/SendLink';
 
 interface Props {
-  readonly store: ChooseStore;
+  readonly store: ChooseRestStore;
   /** path of the chooser's page */
   readonly address: string;
 }

@@ -1,5 +1,6 @@
 /** Starch to cook. */
-import { STARCHES, type MixField } from '../../core/mix/plan';
+import { STARCHES } from '../../core/mix/jars';
+import type { MixField } from '../../core/mix/plan';
 import { PickOf, TextOf } from '../parts/PlanField';
 import { AmountFields, useNames, type MixFieldsProps } from './AmountFields';
 

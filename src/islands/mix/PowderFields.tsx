@@ -1,6 +1,7 @@
 /** A powder to dissolve. */
 import { useStore } from '@nanostores/preact';
-import { POWDERS, type MixField } from '../../core/mix/plan';
+import { POWDERS } from '../../core/mix/jars';
+import type { MixField } from '../../core/mix/plan';
 import { PickOf, TextOf } from '../parts/PlanField';
 import { AmountFields, BASIS_OPTIONS, useNames, type MixFieldsProps } from './AmountFields';
 

@@ -1,6 +1,7 @@
 /** PVA to make go further. */
 import { useStore } from '@nanostores/preact';
-import { BASES, EXTENDERS, type MixField } from '../../core/mix/plan';
+import { BASES, EXTENDERS } from '../../core/mix/jars';
+import type { MixField } from '../../core/mix/plan';
 import { named } from '../parts/Field';
 import { PaperPick } from '../parts/PaperPick';
 import { PickOf, TextOf } from '../parts/PlanField';

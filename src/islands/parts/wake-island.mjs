@@ -3,10 +3,11 @@
  * Wakes a built Preact island in the page, after what it has to work out first: in turns, so that no one part of the waking
  * keeps a thumb waiting. It stands in for the one of @astrojs/preact, which knows of no such work.
  */
-import { h, hydrate } from 'preact';
+import { h, hydrate, render } from 'preact';
 
-/** An island may have something to work out before it wakes: `prepare` is given its props.
- * @typedef {import('preact').ComponentType & { prepare?: (props: any) => Promise<void> }} Island */
+/** An island may have something to work out before it wakes: `prepare` is given its props. Where it is to show
+ * something else than the built page does, `isOther` says so, and every attribute is compared instead of taken as it is.
+ * @typedef {import('preact').ComponentType & { prepare?: (props: any) => Promise<void>, isOther?: () => boolean }} Island */
 
 /** Lets the browser do what waits, so that no one part of the waking keeps a thumb waiting. */
 const nextTurn = () => new Promise((turn) => setTimeout(turn));
@@ -18,5 +19,5 @@ export default (island) => async (/** @type {Island} */ Component, /** @type {ob
   await nextTurn();
   if (!island.hasAttribute('ssr')) return;
   island.dispatchEvent(new Event('wake'));
-  hydrate(h(Component, props), island);
+  (Component.isOther?.() ? render : hydrate)(h(Component, props), island);
 };

@@ -5,7 +5,8 @@
  * picked, ticked or pressed while the script is on its way is done again when it has come, so nothing is
  * lost; meanwhile the answer is dimmed and the page says why. `client:use="now"` fetches at once and `"soon"`
  * when the page has been painted, for a script so large that it would hold the page up; both keep what is typed in
- * the same way.
+ * the same way. `client:use="then"` is for what stands below an answer: it waits for a sign of use as well, or until
+ * the answer is another than the page was built with (`answered` on the document).
  */
 
 const SIGNS = ['pointerover', 'pointerdown', 'focusin', 'input', 'change'];
@@ -145,7 +146,8 @@ const wakeOnUse = (load, options, island) => {
   };
 
   listen(true);
-  if (typeof options.value === 'string') afterPaint(() => void wake());
+  if (options.value === 'then') document.addEventListener('answered', () => void wake());
+  else if (typeof options.value === 'string') afterPaint(() => void wake());
   // A browser that comes back to a page may have put into its fields what was typed before.
   window.addEventListener('pageshow', () => {
     if (island.hasAttribute('ssr') && changedIn(island).size > 0) void wake();

@@ -5,6 +5,7 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Range } from '../../core/base/quantity';
+import { planTextOf } from '../../core/trial/plan-link';
 import { DEFAULT_PLAN } from '../../core/trial/plan-text';
 import { createTrialPlan } from '../../stores/trial/plan';
 import { preparePower } from '../../stores/trial/plan-power';
@@ -28,8 +29,8 @@ interface Props {
   readonly runAt: string;
 }
 
-const nameIn = (adhesives: readonly Option[]) => (record: string) =>
-  adhesives.find(({ value }) => value === record)?.text ?? '';
+const nameIn = (records: readonly Option[]) => (record: string) =>
+  records.find(({ value }) => value === record)?.text ?? '';
 
 export default function TrialPlan({ families, adhesives, substrates, coat, runAt }: Props) {
   const store = useMemo(() => createTrialPlan(DEFAULT_PLAN, nameIn(adhesives)), []);
@@ -38,7 +39,11 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
   const plan = useStore(store.$plan);
   const [failed, setFailed] = useState(false);
 
-  useEffect(() => store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999)), []);
+  useEffect(() => {
+    const names = { paper: nameIn(families), adhesive: nameIn(adhesives), substrate: nameIn(substrates) };
+    const sent = planTextOf(window.location.search, names);
+    store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999), sent);
+  }, []);
 
   const draw = async () => {
     const { newId } = await import('../../stores/trial/files');

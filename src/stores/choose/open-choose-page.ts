@@ -1,26 +1,29 @@
-/** The chooser of its own page, over this site's own records. */
-import { chooseInTurns } from '../../core/choose/choose';
+/** The chooser of its own page, over this site's own records: one for all the islands of the page. */
 import { encodeJob } from '../../core/choose/write-link';
 import { DEFAULT_JOB, settleJob, type SettledJob } from '../../core/choose/job';
+import { rankInTurns } from '../../core/choose/ranking';
 import { decodeJob } from '../../core/choose/read-link';
 import { catalogue } from '../../data/catalogue';
 import { createChoosePage, type ChoosePageStore } from './choose-page';
 import { answersAhead } from '../shared/time-slice';
-import { madeAhead } from '../shared/precompute';
 
-const answers = answersAhead(encodeJob, (job: SettledJob) => chooseInTurns(job, catalogue));
+const answers = answersAhead(encodeJob, (job: SettledJob) => rankInTurns(job, catalogue));
 
-const page = madeAhead(() => {
-  const store = createChoosePage(catalogue, DEFAULT_JOB, answers);
-  store.$map.get();
-  return store;
-});
-
-/** Works out the first answer with its map, and that of a link, before the page needs them. */
+/** Works out the first answer, that of a link where there is one, before the page needs it. */
 export async function prepareChoosePage(link: string): Promise<void> {
-  await answers.prepare(settleJob(DEFAULT_JOB, catalogue).job);
-  if (link !== '') await answers.prepare(settleJob(decodeJob(link).job, catalogue).job);
-  await page.prepare();
+  const { job } = settleJob(link === '' ? DEFAULT_JOB : decodeJob(link).job, catalogue);
+  await answers.prepare(job);
 }
 
-export const openChoosePage = (): ChoosePageStore => page.take();
+let shared: ChoosePageStore | undefined;
+
+/** The one chooser of this page. `link`: the tail that it opens with; it starts at the usual job where that is empty. */
+export function openChoosePage(link = ''): ChoosePageStore {
+  shared ??= createChoosePage(catalogue, link === '' ? DEFAULT_JOB : decodeJob(link).job, answers);
+  return shared;
+}
+
+/** When the page is left, so that the next begins afresh. */
+export function leaveChoosePage(): void {
+  shared = undefined;
+}

@@ -17,8 +17,8 @@ export interface TrialPlanStore {
   readonly pickGlue: (place: number, record: string) => void;
   /** what an adhesive is called; an empty name follows the shelf again */
   readonly nameGlue: (place: number, name: string) => void;
-  /** reads the draft that this device holds */
-  readonly wake: (storage: Storage | undefined, seed: number) => void;
+  /** takes the plan that a link brought, or else reads the draft that this device holds */
+  readonly wake: (storage: Storage | undefined, seed: number, sent?: PlanText) => void;
   readonly draw: (id: string, createdAt: string) => Trial | undefined;
   readonly forget: () => void;
 }
@@ -63,9 +63,11 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
       setGlue(place, typed ? { record } : following({ name, record, named: '' }));
     },
     nameGlue: (place, name) => setGlue(place, { name, named: name.trim() === '' ? '' : 'yes' }),
-    wake: (given, seed) => {
+    wake: (given, seed, sent) => {
       storage = given;
       $seed.set(seed);
+      // A draft stays as it is until something is typed here.
+      if (sent) return $text.set(sent);
       try {
         const stored = storage?.getItem(DRAFT_KEY);
         if (!stored) return;

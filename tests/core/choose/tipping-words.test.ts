@@ -17,8 +17,11 @@ describe('the chooser', () => {
     const paper = { family: 'wove-text', grammage: 80 };
     const on = catalogue.substrates.get(job.substrate)!.name;
     const line = words({ paper, widthMm: 200, heightMm: 300, celsius: 20, humidity: 50 });
-    expect(line).toContain(`, 80.0 g/m², on ${on[0]!.toLowerCase()}${on.slice(1)}; 200 × 300 mm, `);
+    expect(line).toContain(`, 80 g/m², on ${on[0]!.toLowerCase()}${on.slice(1)}; 200 × 300 mm, `);
     expect(line).toMatch(/, 20 °C and 50 % RH\.$/);
+    // the usual brush gives way to what suits the method; another was asked for, and is named
+    expect(line).not.toMatch(/brush/i);
+    expect(words({ paper, tool: 'roller' })).toMatch(/ mm, foam or short-pile roller, /);
     expect(words({ paper, needs: ['undo', 'flat'] })).toMatch(
       / % RH; asked: can be undone with water, must stay flat\.$/,
     );

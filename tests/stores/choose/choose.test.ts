@@ -11,6 +11,8 @@ import { decodeJob } from '../../../src/core/choose/read-link';
 import { catalogue } from '../../../src/data/catalogue';
 import { createChoose, jobOfTexts, textsOfJob } from '../../../src/stores/choose/choose';
 import { createChoosePage } from '../../../src/stores/choose/choose-page';
+import { createChooseRest } from '../../../src/stores/choose/choose-rest';
+import type { Flip } from '../../../src/core/choose/tipping-points';
 import { openChoose } from '../../../src/stores/choose/open-choose';
 import { openChoosePage } from '../../../src/stores/choose/open-choose-page';
 import { jobWith, NUMBER_FIELDS, soundJob } from '../../core/support/jobs';
@@ -196,23 +198,24 @@ describe('what would change the answer', () => {
   const later = (work: () => void) => void setTimeout(work, 10);
 
   test('it is looked for in turns, and found', () => {
-    const page = createChoosePage(catalogue);
-    page.lookForFlips(later);
-    expect(page.$flips.get()).toBeUndefined();
+    const rest = createChooseRest(createChoosePage(catalogue));
+    rest.lookForFlips(later);
+    expect(rest.$flips.get()).toBeUndefined();
     vi.runAllTimers();
-    const flips = page.$flips.get()!;
+    const flips = rest.$flips.get() as readonly Flip[];
     expect(flips.length).toBeGreaterThan(0);
     expect(new Set(flips.map(({ field }) => field)).size).toBe(flips.length);
   });
   test('the search is given up when the job moves on', () => {
     const page = createChoosePage(catalogue);
-    page.lookForFlips(later);
+    const rest = createChooseRest(page);
+    rest.lookForFlips(later);
     vi.advanceTimersByTime(15);
     page.set('grammage', '120');
     vi.runAllTimers();
-    expect(page.$flips.get()).toBeUndefined();
-    page.lookForFlips(later);
+    expect(rest.$flips.get()).toBeUndefined();
+    rest.lookForFlips(later);
     vi.runAllTimers();
-    expect(page.$flips.get()!.find(({ field }) => field === 'grammage')?.from ?? 120).toBe(120);
+    expect((rest.$flips.get() as readonly Flip[]).find(({ field }) => field === 'grammage')?.from ?? 120).toBe(120);
   });
 });

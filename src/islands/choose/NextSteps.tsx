@@ -1,0 +1,34 @@
+/** Where one goes from the answer, each link carrying the job's figures. */
+import { useStore } from '@nanostores/preact';
+import { nextSteps, type NextRoom } from '../../core/handover/choose-to-all';
+import type { ChoosePageStore } from '../../stores/choose/choose-page';
+
+const WORDS: Readonly<Record<NextRoom, string>> = {
+  mix: 'Mix this',
+  cover: 'How much',
+  flat: 'Will it lie flat',
+  trial: 'Try it on a swatch',
+  class: 'Put it in a class',
+};
+
+interface Props {
+  readonly store: ChoosePageStore;
+  /** path of each page */
+  readonly rooms: Readonly<Record<NextRoom, string>>;
+}
+
+export function NextSteps({ store, rooms }: Props) {
+  const choices = useStore(store.$choices);
+  const job = useStore(store.$job);
+  const { verdict } = choices[0]!;
+  if (verdict === 'refused' || verdict === 'ruled-out') return null;
+  return (
+    <nav class="next-steps no-print" aria-label="Next, with this job">
+      {nextSteps(choices, job, store.catalogue).map(({ to, tail }) => (
+        <a key={to} href={`${rooms[to]}?${tail}`}>
+          {WORDS[to]}
+        </a>
+      ))}
+    </nav>
+  );
+}
