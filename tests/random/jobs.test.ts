@@ -68,6 +68,9 @@ describe.each([1, 2, 3, 4])('five hundred jobs, %i of 4', (part) => {
 /** A liquid that the tool cannot carry does not spread on anything. */
 const tooThick = ({ facts }: Choice) => facts.fit.notes.some(({ code }) => code === 'tool');
 
+/** What stays dry when the glue goes on what lies below, as each task calls it. */
+const NOT_THE_SHEET = /, not the (?:paper|mending strip|hinge|lining|label|leaf)/;
+
 /** Faces and tools in the words that are not the method's own. */
 function misnamed(job: Job, answer: Choice): string[] {
   const { method, placement, technique } = answer;
@@ -76,8 +79,8 @@ function misnamed(job: Job, answer: Choice): string[] {
   const faults: string[] = [];
   if (technique.glueGoesOn !== placement.glueGoesOn || technique.tool !== method.tool) faults.push('placed otherwise');
   const ground = method.face === 'ground';
-  if (ground !== /, not the paper/.test(words) && answer.verdict !== 'ruled-out') faults.push('the wrong face');
-  if (!ground && /not the paper/.test(words)) faults.push('the ground');
+  if (ground !== NOT_THE_SHEET.test(words) && answer.verdict !== 'ruled-out') faults.push('the wrong face');
+  if (!ground && NOT_THE_SHEET.test(words)) faults.push('the ground');
   if ((method.face === 'sheet-on-support') !== /glass or film|polyester/.test(words) && answer.verdict !== 'ruled-out')
     faults.push('the support');
   if (ground && /back of the (paper|label)/.test(words)) faults.push('the back of the sheet');

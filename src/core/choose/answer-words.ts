@@ -22,12 +22,13 @@ export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
   const verb = coat === undefined ? 'Use' : choice.placement.tool === 'fingertip' ? 'With a fingertip, put' : 'Put';
   const first = `${verb} ${adhesive.short} on ${glueGoesOn}`;
   const span = durationSpan(p10, p90);
-  const time = p10 >= 3600 ? span : p10 < 1 ? `at most about ${duration(p90)}` : `about ${span}`;
+  const time =
+    p10 >= 3600 ? span : p90 < 1 ? 'less than a second' : p10 < 1 ? `at most about ${duration(p90)}` : `about ${span}`;
   const late = choice.slipSeconds.p50 < choice.facts.needed;
   const then = !placeBeforeContact
     ? `you have ${time} to move it`
     : late
-      ? `get it in place before it touches, for it grabs ${p10 < 1 ? `within about ${duration(p90)}` : `in ${time}`}`
+      ? `get it in place before it touches, for it grabs ${p90 < 1 ? 'within a second' : p10 < 1 ? `within about ${duration(p90)}` : `in ${time}`}`
       : 'get it in place before it touches, for so light a sheet tears when it is lifted wet';
   const sentence = `${first}; ${then}.`;
   if (choice.verdict === 'defer')

@@ -17,6 +17,16 @@ const SHEETS: Partial<Readonly<Record<Task, string>>> = {
   'join-boards': 'the edge of the board',
 };
 
+/** What stays dry when the glue goes on what lies below; the paper where nothing else is meant. */
+const NOT_THE: Partial<Readonly<Record<Task, string>>> = {
+  mend: 'the mending strip',
+  hinge: 'the hinge',
+  'line-sheet': 'the lining',
+  'line-spine': 'the lining',
+  label: 'the label',
+  'tip-in': 'the leaf',
+};
+
 /** What the glue goes on when it is the sheet's turn, as a sentence calls it. */
 export const calledSheet = (task: Task): string => SHEETS[task] ?? 'the back of the paper';
 
@@ -26,16 +36,18 @@ export const calledBelow = (substrate: Substrate, task: Task): string =>
     ? 'the spine'
     : task === 'mend'
       ? 'the edges of the tear'
-      : /board/.test(substrate.id)
-        ? 'the board'
-        : 'the surface below';
+      : task === 'decorate'
+        ? 'the thing itself'
+        : /board/.test(substrate.id)
+          ? 'the board'
+          : 'the surface below';
 
 /** Who gets the glue by this method, as a sentence calls it: "the back of the paper". */
 export const gluedFace = ({ face }: Method, task: Task, substrate: Substrate): string =>
   ({
     sheet: calledSheet(task),
     'sheet-on-support': `${calledSheet(task)}, laid out on glass or film`,
-    ground: `${calledBelow(substrate, task)}, not the paper`,
+    ground: `${calledBelow(substrate, task)}, not ${NOT_THE[task] ?? 'the paper'}`,
     both: 'both faces',
   })[face];
 

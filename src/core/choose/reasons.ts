@@ -39,27 +39,33 @@ const SHARES: readonly (readonly [upTo: number, words: string])[] = [
 const shareInWords = (share: number) =>
   `about ${SHARES.find(([upTo]) => share <= upTo)?.[1] ?? `${figure(share)} times`}`;
 const grams = (sheet: Sheet) => withUnit(sheet.grammage.middle, 'g/m²');
+/** "A 70 g/m² sheet", "an 80 g/m² sheet": eight, eleven and eighteen begin with a vowel. */
+function sheetOfWeight(sheet: Sheet): string {
+  const weight = grams(sheet);
+  return `${/^(?:8|1[18](?!\d))/.test(weight) ? 'an' : 'a'} ${weight} sheet`;
+}
+const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 function spreadReason({ adhesive, sheet, chances, margins, method }: Finding): Reason {
   const against = chances.spread < 0.5;
   const base = { code: 'spread', weight: weightOf(chances.spread), against };
   if (adhesive.form === 'dry') {
     const text = against
-      ? `Rubbing it on drags a ${grams(sheet)} sheet: it bears ${figure(margins.spread)} of what that asks.`
-      : `It goes on without dragging a ${grams(sheet)} sheet.`;
+      ? `Rubbing it on drags ${sheetOfWeight(sheet)}: it bears ${figure(margins.spread)} of what that asks.`
+      : `It goes on without dragging ${sheetOfWeight(sheet)}.`;
     return { ...base, text };
   }
   if (method.face === 'ground')
     return { ...base, text: 'What it is brushed on does not drag, as the sheet would.', weight: 1 };
   if (method.face === 'sheet-on-support') {
     const leaves = against
-      ? `Pasted out on glass, a ${grams(sheet)} sheet tears as it is peeled off: it bears ${figure(margins.spread)} of the pull.`
-      : `Pasted out on glass, a ${grams(sheet)} sheet does not drag, and comes off whole.`;
+      ? `Pasted out on glass, ${sheetOfWeight(sheet)} tears as it is peeled off: it bears ${figure(margins.spread)} of the pull.`
+      : `Pasted out on glass, ${sheetOfWeight(sheet)} does not drag, and comes off whole.`;
     return { ...base, text: leaves };
   }
   const text = against
-    ? `A ${grams(sheet)} sheet drags and wrinkles under the tool: it bears ${figure(margins.spread)} of what the tool asks.`
-    : `A ${grams(sheet)} sheet bears ${times(margins.spread)} what the tool asks of it.`;
+    ? `${upper(sheetOfWeight(sheet))} drags and wrinkles under the tool: it bears ${figure(margins.spread)} of what the tool asks.`
+    : `${upper(sheetOfWeight(sheet))} bears ${times(margins.spread)} what the tool asks of it.`;
   return { ...base, text };
 }
 
@@ -77,7 +83,7 @@ function liftReason({ chances, margins, gives, needed }: Finding): Reason {
 /** Only where the first stroke may dry before the last is laid. */
 function reachReason({ chances, openSeconds }: Finding): readonly Reason[] {
   if (chances.reach >= 0.75) return [];
-  const text = `What was brushed first stays open for about ${durationSpan(openSeconds.p10, openSeconds.p90)}, and brushing a piece of this size takes about as long or longer.`;
+  const text = `What was brushed first stays open for ${openSeconds.p90 < 1 ? 'less than a second' : openSeconds.p10 < 1 ? `at most about ${duration(openSeconds.p90)}` : `about ${durationSpan(openSeconds.p10, openSeconds.p90)}`}, and brushing a piece of this size takes about as long or longer.`;
   return [{ code: 'reach', weight: weightOf(chances.reach) + 0.1, against: chances.reach < 0.5, text }];
 }
 
@@ -98,7 +104,13 @@ function grabReason({ chances, weights }: Finding): readonly Reason[] {
 function slipReason({ slipSeconds, needed, adhesive }: Finding): Reason {
   const against = slipSeconds.p50 < needed;
   const long =
-    slipSeconds.p10 >= 3600 ? duration(slipSeconds.p10) : `about ${durationSpan(slipSeconds.p10, slipSeconds.p90)}`;
+    slipSeconds.p10 >= 3600
+      ? duration(slipSeconds.p10)
+      : slipSeconds.p90 < 1
+        ? 'less than a second'
+        : slipSeconds.p10 < 1
+          ? `at most about ${duration(slipSeconds.p90)}`
+          : `about ${durationSpan(slipSeconds.p10, slipSeconds.p90)}`;
   const text = against
     ? `You can move it for ${long}, and you need ${withUnit(needed, 's')}: ${adhesive.form === 'dry' ? 'lay one edge first and roll the rest down' : 'place it before it touches'}.`
     : `You can move it for ${long}; you need ${withUnit(needed, 's')}.`;

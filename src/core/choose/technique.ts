@@ -2,6 +2,8 @@
 import type { Finding, Placement } from './finding';
 import { span, lowerFirst } from '../base/format';
 import type { Catalogue, DryAdhesive, WetAdhesive } from '../records/records';
+import type { Task } from '../records/task';
+import { taskOf } from './sampling';
 
 /** What to do, in order, each a sentence. */
 export function stepsFor(facts: Finding, placement: Placement, catalogue: Catalogue): readonly string[] {
@@ -23,11 +25,12 @@ function drySteps(adhesive: DryAdhesive, { glueGoesOn, tool, placeBeforeContact 
 
 function wetSteps(
   { usedAt }: WetAdhesive,
-  { sheet, slipSeconds, method }: Finding,
+  { sheet, slipSeconds, method, job }: Finding,
   placement: Placement,
   catalogue: Catalogue,
 ): string[] {
   const { glueGoesOn, relaxMinutes, placeBeforeContact, coat } = placement;
+  const task = taskOf(job);
   const tool = lowerFirst(catalogue.techniques.get(placement.tool)!.name);
   const wet = coat ? `, about ${span(coat.low, coat.high, 'g/m²')} wet` : '';
   const steps = [
@@ -35,7 +38,7 @@ function wetSteps(
     method.face === 'sheet-on-support'
       ? 'Lay it face down on glass, or on a piece of polyester film, and paste it there.'
       : '',
-    `Put the glue on ${glueGoesOn}: ${tool}, from the middle out over the edges${wet}.`,
+    `Put the glue on ${glueGoesOn}: ${tool}, ${ALONG[task] ?? 'from the middle out over the edges'}${wet}.`,
     method.face === 'sheet-on-support'
       ? 'Lift it by the film, or with the tip of a knife laid flat, and carry it over while it is wet.'
       : '',
@@ -43,15 +46,32 @@ function wetSteps(
     placeBeforeContact
       ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'
       : 'Lay it, check the corners, and move it while it still slides.',
-    sheet.surface === 'embossed'
-      ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
-      : 'Rub down through a clean sheet, from the middle to the edges.',
+    task === 'join-boards'
+      ? ''
+      : sheet.surface === 'embossed'
+        ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
+        : 'Rub down through a clean sheet, from the middle to the edges.',
     method.press === 'clamp'
       ? 'Square it up, and hold or clamp it until it has set; then leave it alone until the next day.'
-      : pressing(slipSeconds.p50),
+      : (LEFT_TO_DRY[task] ?? pressing(slipSeconds.p50)),
   ];
   return steps.filter(Boolean);
 }
+
+/** How a strip or an edge is brushed; a face is brushed from the middle out. Common practice, no source. */
+const ALONG: Partial<Readonly<Record<Task, string>>> = {
+  mend: 'thin and even, out over every edge',
+  hinge: 'thin and even, right up to its edges',
+  'tip-in': 'in an even line, with waste paper laid over the rest',
+  'join-boards': 'in an even line along the whole edge',
+  'line-spine': 'from the middle towards head and tail',
+};
+
+/** What no board and weight can be laid on. Common practice, no source. */
+const LEFT_TO_DRY: Partial<Readonly<Record<Task, string>>> = {
+  'line-spine': 'Rub down again after a minute, then leave the book to dry until the next day, spine upwards and held between boards.',
+  decorate: 'Press it down with the flat of a soft brush wherever an edge lifts, and let it dry where it stands.',
+};
 
 /** Slow glues still hold their water when they are laid; they need longer under weight. */
 function pressing(slipSeconds: number): string {

@@ -65,7 +65,7 @@ test('an answer shows the face and the tool that its words name', () => {
     const best = answerFor('lokta-light', ground).choices[0]!;
     const put = drawnSteps(best).find(({ text }) => text.startsWith('Put the glue on'))!;
     expect(put.plate).toContain(best.method.tool);
-    expect(put.plate).toContain(/not the paper/.test(put.text) ? 'on-board' : 'on-s');
+    expect(put.plate).toContain(/, not the /.test(put.text) ? 'on-board' : 'on-s');
   }
 });
 

@@ -46,7 +46,7 @@ describe('where the glue goes', () => {
       'the mending strip, laid out on glass or film',
     );
     expect(placed({ job: { task: 'line-spine' }, method: { face: 'ground' } }).glueGoesOn).toBe(
-      'the spine, not the paper',
+      'the spine, not the lining',
     );
   });
   it('calls a board a board', () => {

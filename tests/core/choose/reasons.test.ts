@@ -165,3 +165,11 @@ describe('what is said of lying flat', () => {
     expect(said('flat', { chances: { flat: 0.2 }, margins: { flat: 0.4 } })).toMatch(/cockle or bow.*2\.5 times/);
   });
 });
+
+describe('as it is read aloud', () => {
+  const spread = (grammage: number) => one('spread', { grammage }).text;
+  it('eighty, eleven and eighteen take "an"; others take "a"', () => {
+    for (const weight of [80, 85, 8, 11, 18]) expect(spread(weight)).toMatch(/^An \d/);
+    for (const weight of [70, 10, 12, 110, 180, 60]) expect(spread(weight)).toMatch(/^A \d/);
+  });
+});

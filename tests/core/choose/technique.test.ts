@@ -1,6 +1,7 @@
 /** What to do at the bench, and in which order, for placements made by hand. Common practice throughout, no source. */
 import type { Placement } from '../../../src/core/choose/finding';
 import { describe, expect, it } from 'vitest';
+import type { Task } from '../../../src/core/records/task';
 import type { Catalogue } from '../../../src/core/records/records';
 import { stepsFor } from '../../../src/core/choose/technique';
 import { factsOf, SIZE_GLUE, TACK_FILM, type Found } from '../support/facts';
@@ -90,5 +91,20 @@ describe('a dry adhesive', () => {
   it('is set with the iron through a clean sheet where it needs heat', () => {
     inOrder(dry({}, true), [/to both faces/, /^Lay it/, /clean sheet.*iron.*cool under weight/]);
     expect(dry().join()).not.toMatch(/iron/);
+  });
+});
+
+describe('a task that is no sheet on a board', () => {
+  const steps = (task: Task) => wet({}, { task }).join('\n');
+  it('edges and strips are brushed along, not from the middle out', () => {
+    for (const task of ['join-boards', 'tip-in', 'mend', 'hinge'] as const)
+      expect(steps(task)).not.toMatch(/from the middle out over/);
+    expect(steps('cover')).toMatch(/from the middle out over/);
+  });
+  it('walls of a box are not rubbed down through a sheet', () => {
+    expect(steps('join-boards')).not.toMatch(/clean sheet/);
+  });
+  it('no board and weight is laid on a spine, nor on a thing that is decorated', () => {
+    for (const task of ['line-spine', 'decorate'] as const) expect(steps(task)).not.toMatch(/under a board/);
   });
 });

@@ -1,4 +1,5 @@
 /** What a judgement has found, made by hand: round numbers, and whatever a test wants otherwise. */
+import type { Task } from '../../../src/core/records/task';
 import type { Finding, Reason } from '../../../src/core/choose/finding';
 import type { Need } from '../../../src/core/choose/job';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
@@ -39,6 +40,9 @@ export interface Found {
   readonly needs?: readonly Need[];
   readonly notes?: readonly Reason[];
   readonly surface?: Sheet['surface'];
+  readonly task?: Task;
+  /** g/m² */
+  readonly grammage?: number;
 }
 
 /** A sheet of 100 g/m² on a wet glue; everything holds three times in four at twice what is asked, and half a minute is needed of a whole one. */
@@ -46,8 +50,8 @@ export function factsOf(found: Found = {}): Finding {
   const [p10, p50, p90] = found.slip ?? [40, 60, 90];
   return {
     adhesive: found.adhesive ?? SIZE_GLUE,
-    job: { ...DEFAULT_JOB, needs: found.needs ?? [] },
-    sheet: { grammage: exactly(100), surface: found.surface ?? 'smooth' } as unknown as Sheet,
+    job: { ...DEFAULT_JOB, ...(found.task && { task: found.task }), needs: found.needs ?? [] },
+    sheet: { grammage: exactly(found.grammage ?? 100), surface: found.surface ?? 'smooth' } as unknown as Sheet,
     method: { face: 'sheet', tool: 'brush-full', wait: 'none', minutes: 0, press: 'weight', ...found.method },
     weights: { ...EVERY_ONE, ...found.weights },
     chances: { ...EVERY_ONE, spread: 0.75, lift: 0.75, bond: 0.75, flat: 0.75, ...found.chances },
