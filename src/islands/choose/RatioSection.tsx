@@ -34,7 +34,7 @@ function useRatios(store: ChooseRestStore, atStart: Ratios | undefined): Ratios 
         void import('../../stores/choose/ratio').then(({ lookForRatios }) => {
           // by the time that it has come, the job may be another
           if (store.$choices.get() === choices)
-            stop = lookForRatios(choices[0]!, store.$job.get(), store.catalogue, setFound);
+            stop = lookForRatios(choices[0]!, store.$job.get(), store.catalogue, setFound, store.learned());
         });
       }, PAUSE);
     };

@@ -40,6 +40,8 @@ export function createChooseRest(page: ChoosePageStore) {
     $job,
     $choices,
     $tail: page.$tail,
+    /** what swatches have made of the model's draws */
+    learned: () => page.$adjust.get()?.learned,
     /** every place with its reasons, its technique and its cautions */
     $told: computed($choices, (choices) => choices.map((choice) => toldOf(choice, catalogue))),
     $compared,

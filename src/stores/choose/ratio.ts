@@ -1,5 +1,6 @@
 /** The best ratio for the chooser's job, with the links that take it to the mixer. Fetched once the answer is there. */
 import { bestRatioInTurns, mixOf, type BestRatio, type Part } from '../../core/choose/best-ratio';
+import type { Draws } from '../../core/choose/draws';
 import type { Ranked } from '../../core/choose/finding';
 import type { Job } from '../../core/choose/job';
 import { millilitresInWords, ratiosTold, type RatioTold, type ThreeTold } from '../../core/choose/ratio-words';
@@ -58,12 +59,15 @@ export function ratiosFor(best: Ranked, job: Job, catalogue: Catalogue): Ratios 
   return found && shown(found, best, job, catalogue);
 }
 
-/** In turns that let a thumb in between. Returns a function that stops it. */
+/** In turns that let a thumb in between, with what swatches have taught the model, if they have. Returns a function that stops it. */
 export function lookForRatios(
   best: Ranked,
   job: Job,
   catalogue: Catalogue,
   done: (ratios: Ratios | undefined) => void,
+  learned?: Draws,
 ): () => void {
-  return inTurns(bestRatioInTurns(job, catalogue), (found) => done(found && shown(found, best, job, catalogue)));
+  return inTurns(bestRatioInTurns(job, catalogue, job.atHand, learned), (found) =>
+    done(found && shown(found, best, job, catalogue)),
+  );
 }
