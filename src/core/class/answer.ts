@@ -81,7 +81,7 @@ export function classAnswer(
   const coverage = classCoverage(cover, catalogue);
   if (!coverage.ok) return coverage;
 
-  const batches = batchesFor(cover, coverage.value.onTheWork, catalogue);
+  const batches = batchesFor(cover, coverage.value.buyMillilitres, catalogue);
   const job = chooserJob(plan, pieces);
   const choices = slow.choose(job);
   const choice = choices[0]!;

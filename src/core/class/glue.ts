@@ -9,6 +9,7 @@ import type { MixAnswer } from '../mix/answer';
 import { mixAnswerer } from '../mix/any';
 import { mixStretched } from '../mix/stretch';
 import { batchFor } from '../mix/words';
+import { roundUpForJug } from '../base/rounding';
 import type { MixPlan } from '../mix/plan';
 import { readPaper } from '../paper/own-paper';
 import { cutSizeOf, type MakePiece } from '../make/piece';
@@ -43,14 +44,14 @@ export const classCoverage = (cover: CoverPlan, catalogue: Catalogue): Result<Co
   coverAnswer(cover, catalogue);
 
 /** The mix itself, and before it the jelly or paste that goes into it; none where the adhesive is used as it comes. */
-export function batchesFor(cover: CoverPlan, onTheWork: number, catalogue: Catalogue): readonly Batch[] {
-  const plan = mixPlanFor(cover, onTheWork, catalogue);
+export function batchesFor(cover: CoverPlan, millilitres: number, catalogue: Catalogue): readonly Batch[] {
+  const plan = mixPlanFor(cover, millilitres, catalogue);
   const made = plan && batch(plan, catalogue);
   if (!plan || !made) return [];
   if (plan.kind !== 'stretch') return [made];
   const share = plan.extenderParts / (plan.baseParts + plan.extenderParts);
   const added = batchFor(plan.need, plan.loss) * share;
-  const before = mixPlanFor({ ...cover, adhesive: plan.extender, loss: 5 }, added, catalogue);
+  const before = mixPlanFor({ ...cover, adhesive: plan.extender }, roundUpForJug(batchFor(added, 5)), catalogue);
   const first = before && batch(before, catalogue);
   return first ? [first, made] : [made];
 }

@@ -7,13 +7,16 @@ import type { Catalogue } from '../records/records';
 const oneOf = <T extends string>(list: readonly T[], id: string | undefined): T | undefined =>
   list.find((one) => one === id);
 
-/** The mixing plan for `onTheWork` ml; undefined where the adhesive is used as it comes. */
-export function mixPlanFor(cover: CoverPlan, onTheWork: number, catalogue: Catalogue): MixPlan | undefined {
+/**
+ * The mixing plan that makes `millilitres`, what to have in hand, with what stays in the pot already in it; undefined
+ * where the adhesive is used as it comes.
+ */
+export function mixPlanFor(cover: CoverPlan, millilitres: number, catalogue: Catalogue): MixPlan | undefined {
   const adhesive = catalogue.adhesives.get(cover.adhesive);
   if (adhesive?.form !== 'wet' || adhesive.parts.length !== 2) return undefined;
   const [first, second] = [adhesive.parts[0]!, adhesive.parts[1]!];
-  const need = Math.min(50000, Math.max(1, Number(onTheWork.toPrecision(3))));
-  const shared = { ...DEFAULT_MIX, need, loss: cover.loss, paper: cover.paper, tool: cover.tool };
+  const need = Math.min(50000, Math.max(1, Number(millilitres.toPrecision(6))));
+  const shared = { ...DEFAULT_MIX, need, loss: 0, paper: cover.paper, tool: cover.tool };
   const powder = oneOf(POWDERS, first.of);
   const starch = oneOf(STARCHES, first.of);
   const base = oneOf(BASES, first.of);

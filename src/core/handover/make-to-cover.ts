@@ -6,18 +6,18 @@ import { FORMAT } from '../link/plan-link';
 import type { MakePlan } from '../make/fields';
 import { gluedPieces, type MakePiece } from '../make/piece';
 
-/** The glued pieces as the coverage calculator keeps them, lengths to a tenth of a millimetre. */
+/** The glued pieces as the coverage calculator keeps them, lengths to a thousandth of a millimetre, as links carry them. */
 export function coverPieces(pieces: readonly MakePiece[]): readonly Piece[] {
-  const tenth = (mm: number) => Number(mm.toFixed(1));
+  const short = (mm: number) => Number(mm.toFixed(3));
   const rows = gluedPieces(pieces).map(({ widthMm, heightMm, count, turnInMm }) => ({
-    widthMm: Math.max(1, tenth(widthMm)),
-    heightMm: Math.max(1, tenth(heightMm)),
+    widthMm: Math.max(1, short(widthMm)),
+    heightMm: Math.max(1, short(heightMm)),
     count,
     turnInMm: {
-      top: tenth(turnInMm.top),
-      right: tenth(turnInMm.right),
-      bottom: tenth(turnInMm.bottom),
-      left: tenth(turnInMm.left),
+      top: short(turnInMm.top),
+      right: short(turnInMm.right),
+      bottom: short(turnInMm.bottom),
+      left: short(turnInMm.left),
     },
   }));
   return rows.slice(0, MOST_PIECES);

@@ -1,6 +1,6 @@
 /** The project calculator's answer: what to cut, drawn and in a table, in which order, and what to look out for. */
 import { asTyped, inUnit, type LengthUnit } from '../base/length-text';
-import { cutText, withMark } from './cut';
+import { atMarks, cutText, withMark } from './cut';
 import type { MakePlan } from './fields';
 import type { ProjectId } from './projects';
 import { pictureOf, type Picture } from './picture';
@@ -67,7 +67,7 @@ export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
   const found = makePieces(plan);
   if (!found.ok) return found;
   const { unit } = plan;
-  const pieces = found.value;
+  const pieces = found.value.map((one) => atMarks(one, unit));
   const m = measuresOf(plan);
   const what = FIRST_PIECES[plan.project];
   const head = pieces[0]!;

@@ -20,3 +20,24 @@ export function cutText(piece: MakePiece, unit: LengthUnit): string {
   // "9 29/32" and what it belongs to stay on one line.
   return `${marked(widthMm, unit)} × ${marked(heightMm, unit)}`.replaceAll(' ', '\u00a0');
 }
+
+/**
+ * A piece as it can be marked out: cut size, turn-ins and what is spread of it at marks of the rule. Rounded here, once,
+ * so that a piece is of one size wherever it goes: in the table, on the sheet it is cut from, and where it is covered.
+ */
+export function atMarks(piece: MakePiece, unit: LengthUnit): MakePiece {
+  const at = (mm: number) => atMark(mm, unit);
+  const { widthMm, heightMm } = cutSizeOf(piece);
+  const { top, right, bottom, left } = piece.turnIn;
+  const turnIn = { top: at(top), right: at(right), bottom: at(bottom), left: at(left) };
+  const tidy = (mm: number) => Number(mm.toPrecision(12));
+  return {
+    ...piece,
+    turnIn,
+    widthMm: tidy(at(widthMm) - turnIn.left - turnIn.right),
+    heightMm: tidy(at(heightMm) - turnIn.top - turnIn.bottom),
+    ...(piece.gluedPart && {
+      gluedPart: { widthMm: at(piece.gluedPart.widthMm), heightMm: at(piece.gluedPart.heightMm) },
+    }),
+  };
+}

@@ -1,12 +1,12 @@
 /** Each batch of adhesive: what goes in, and how it is made. */
 import { keepUnits } from '../../core/base/format';
 import type { ClassAnswer } from '../../core/class/answer';
+import { Fold } from '../parts/Fold';
 import { Facts } from '../parts/Facts';
 
 export function Batches({ answer }: { readonly answer: ClassAnswer }) {
   return (
-    <section>
-      <h2>The adhesive</h2>
+    <Fold title="The adhesive">
       {answer.batches.length === 0 && <p>{keepUnits(answer.coverage.sentence)} It is used as it comes.</p>}
       {answer.batches.map(({ mix }, i) => (
         <section key={i}>
@@ -20,6 +20,6 @@ export function Batches({ answer }: { readonly answer: ClassAnswer }) {
         </section>
       ))}
       <Facts caption="What it leaves on the work" facts={answer.coverage.facts.slice(0, 4)} />
-    </section>
+    </Fold>
   );
 }

@@ -4,10 +4,12 @@ import { useMemo } from 'preact/hooks';
 import { openClass, prepareClass } from '../../stores/class/open-class';
 import { MakeFields } from '../make/MakeFields';
 import { Cautions, type CautionText } from '../parts/Cautions';
+import { Fold } from '../parts/Fold';
 import { PlanBench } from '../parts/PlanBench';
 import { SheetPlans } from '../cut/SheetPlans';
 import { Batches } from './Batches';
 import { ClassFields, MaterialFields, SheetSizeFields } from './ClassFields';
+import { ForStudents } from './ForStudents';
 import { HandoutSheet } from './HandoutSheet';
 import { Schedule, Shopping, ClassResult } from './Lists';
 
@@ -25,6 +27,7 @@ const prefix = 'class-';
 export default function Workshop({ address, choose, cut, lessons, cautions }: Props) {
   const store = useMemo(openClass, []);
   const { answer, plan } = useStore(store.$solved);
+  const tail = useStore(store.$tail);
   const fields = { store, prefix };
 
   return (
@@ -48,6 +51,7 @@ export default function Workshop({ address, choose, cut, lessons, cautions }: Pr
       }
       answer={
         <>
+          <ForStudents address={address} tail={tail} />
           <ClassResult answer={answer} />
           <Shopping answer={answer} />
         </>
@@ -56,14 +60,20 @@ export default function Workshop({ address, choose, cut, lessons, cautions }: Pr
         <>
           <Schedule answer={answer} />
           <Batches answer={answer} />
-          <SheetPlans stocks={answer.cut.stocks} unit={plan.unit} />
-          <p class="no-print">
-            <a href={`${cut}?${answer.tails.cut}`}>Change the cutting plan by itself</a>
-          </p>
+          <Fold title="How the sheets are cut">
+            <SheetPlans stocks={answer.cut.stocks} unit={plan.unit} />
+            <p class="no-print">
+              <a href={`${cut}?${answer.tails.cut}`}>Change the cutting plan by itself</a>
+            </p>
+          </Fold>
           <Cautions ids={answer.cautions} texts={cautions} />
         </>
       }
-      last={<HandoutSheet answer={answer} plan={plan} choose={choose} lessons={lessons} />}
+      last={
+        <Fold title="The student’s sheet">
+          <HandoutSheet answer={answer} plan={plan} choose={choose} lessons={lessons} />
+        </Fold>
+      }
     />
   );
 }

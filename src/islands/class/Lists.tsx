@@ -1,6 +1,7 @@
 /** The lists of the workshop sheet: what to buy, what to lay out, what to do when. */
 import { keepUnits } from '../../core/base/format';
 import type { ClassAnswer } from '../../core/class/answer';
+import { Fold } from '../parts/Fold';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
 
@@ -22,7 +23,9 @@ export function Shopping({ answer }: Props) {
   return (
     <>
       <Items caption="To buy" items={answer.materials} />
-      <Items caption="To lay out" items={answer.tools} />
+      <Fold title="To lay out">
+        <Items caption="For everybody together" items={answer.tools} />
+      </Fold>
     </>
   );
 }

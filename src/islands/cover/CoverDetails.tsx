@@ -3,6 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { figure } from '../../core/base/format';
 import { inUnit } from '../../core/base/length-text';
 import type { CoverStore } from '../../stores/cover/cover';
+import { Fold } from '../parts/Fold';
 import { Facts } from '../parts/Facts';
 import { PiecesPlate } from '../parts/PiecesPlate';
 
@@ -42,10 +43,9 @@ export function CoverDetails({ store }: { readonly store: CoverStore }) {
           </tbody>
         </table>
       </section>
-      <section>
-        <h2>Behind the figure</h2>
+      <Fold title="Behind the figure">
         <Facts caption="Each with how it is known" facts={answer.facts} />
-      </section>
+      </Fold>
     </div>
   );
 }

@@ -47,33 +47,36 @@ function OneSheet({ sheet, unit }: { readonly sheet: SheetAnswer; readonly unit:
             <li key={number}>{keepUnits(text)}</li>
           ))}
         </ol>
-        <table class="numbers">
-          <caption>What this sheet yields, sizes in {unit}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Piece</th>
-              <th scope="col" class="n">
-                Number
-              </th>
-              <th scope="col" class="n">
-                Size
-              </th>
-              <th scope="col">Lies</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ number, name, count, size, lies }) => (
-              <tr key={number}>
-                <th scope="row">
-                  {number} {name}
+        <details class="sheet-yields">
+          <summary>What this sheet yields</summary>
+          <table class="numbers">
+            <caption>What this sheet yields, sizes in {unit}</caption>
+            <thead>
+              <tr>
+                <th scope="col">Piece</th>
+                <th scope="col" class="n">
+                  Number
                 </th>
-                <td class="n">{count}</td>
-                <td class="n">{size}</td>
-                <td>{lies}</td>
+                <th scope="col" class="n">
+                  Size
+                </th>
+                <th scope="col">Lies</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {rows.map(({ number, name, count, size, lies }) => (
+                <tr key={number}>
+                  <th scope="row">
+                    {number} {name}
+                  </th>
+                  <td class="n">{count}</td>
+                  <td class="n">{size}</td>
+                  <td>{lies}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
       </div>
     </div>
   );

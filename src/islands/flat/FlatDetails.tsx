@@ -5,6 +5,7 @@ import { keepUnits } from '../../core/base/format';
 import { bowWords } from '../../core/flat/words';
 import type { FlatPlan } from '../../core/flat/plan';
 import type { FlatStore } from '../../stores/flat/flat';
+import { Fold } from '../parts/Fold';
 import { Facts } from '../parts/Facts';
 
 interface Props {
@@ -65,9 +66,8 @@ export function FlatRemedies({ store, answerId }: Props) {
 export function FlatFactRows({ store }: { readonly store: FlatStore }) {
   const { answer } = useStore(store.$solved);
   return (
-    <section>
-      <h2>Behind the figures</h2>
+    <Fold title="Behind the figures">
       <Facts caption="Each with how it is known" facts={answer.facts} />
-    </section>
+    </Fold>
   );
 }

@@ -2,6 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { keepUnits } from '../../core/base/format';
 import type { MakeStore } from '../../stores/make/make';
+import { Fold } from '../parts/Fold';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
 import { MeasuredPlate } from './MeasuredPlate';
@@ -29,19 +30,22 @@ export function MakeResult({ store }: Props) {
 
 export function MorePictures({ store }: Props) {
   const { answer } = useStore(store.$solved);
+  if (answer.pictures.length < 2) return null;
   return (
-    <div class="compare">
-      {answer.pictures.slice(1).map((picture) => (
-        <figure class="plate" key={picture.title}>
-          <div class="plate-body">
-            <MeasuredPlate picture={picture} />
-          </div>
-          <figcaption class="plate-caption">
-            {picture.title}, in {answer.unitWord}.
-          </figcaption>
-        </figure>
-      ))}
-    </div>
+    <Fold title="More drawings">
+      <div class="compare">
+        {answer.pictures.slice(1).map((picture) => (
+          <figure class="plate" key={picture.title}>
+            <div class="plate-body">
+              <MeasuredPlate picture={picture} />
+            </div>
+            <figcaption class="plate-caption">
+              {picture.title}, in {answer.unitWord}.
+            </figcaption>
+          </figure>
+        ))}
+      </div>
+    </Fold>
   );
 }
 
@@ -85,13 +89,12 @@ export function PieceTable({ store }: Props) {
 export function Steps({ store }: Props) {
   const { answer } = useStore(store.$solved);
   return (
-    <section>
-      <h2>In this order</h2>
+    <Fold title="In this order">
       <ol>
         {answer.steps.map((step) => (
           <li key={step}>{keepUnits(step)}</li>
         ))}
       </ol>
-    </section>
+    </Fold>
   );
 }

@@ -1,8 +1,9 @@
 /** Times a drop: one press when it touches, one when its shine is gone. Big enough for a wet thumb. */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { LONGEST_DROP_SECONDS } from '../../core/paper/limits';
 import { STANDARD_DROP_SECONDS } from '../../core/paper/sorption';
 import type { MeasureStore } from '../../stores/measure/measure';
+import type { Signal } from '../parts/signal';
 
 export function DropClock({ store }: { readonly store: MeasureStore }) {
   const [began, setBegan] = useState<number | undefined>(undefined);
@@ -14,6 +15,31 @@ export function DropClock({ store }: { readonly store: MeasureStore }) {
     if (began === undefined) return;
     const timer = setInterval(() => setNow(performance.now()), 100);
     return () => clearInterval(timer);
+  }, [began]);
+
+  // It keeps the screen on, and calls when the standard test ends.
+  const signal = useRef<Signal | undefined>(undefined);
+  const quiet = () => {
+    signal.current?.stop();
+    signal.current = undefined;
+  };
+  useEffect(() => quiet, []);
+  useEffect(() => {
+    if (began === undefined) return;
+    let ring: ReturnType<typeof setTimeout> | undefined;
+    let stays = true;
+    void import('../parts/signal').then(({ createSignal }) => {
+      if (!stays) return;
+      const left = Math.max(0, STANDARD_DROP_SECONDS - (performance.now() - began) / 1000);
+      signal.current = createSignal();
+      signal.current.startIn(left);
+      ring = setTimeout(() => signal.current?.ring(), left * 1000);
+    });
+    return () => {
+      stays = false;
+      clearTimeout(ring);
+      quiet();
+    };
   }, [began]);
 
   const press = () => {

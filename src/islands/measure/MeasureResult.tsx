@@ -2,6 +2,7 @@
 import { figure, formatAmount, keepUnits } from '../../core/base/format';
 import type { GrainDrawing } from '../../core/measure/grain-picture';
 import type { MeasureAnswer } from '../../core/measure/answer';
+import { Fold } from '../parts/Fold';
 import { Facts } from '../parts/Facts';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
@@ -35,8 +36,7 @@ function GrainPicture({ picture: { width, height, fibres, says } }: { readonly p
 
 export function PoundsTable({ answer }: { readonly answer: MeasureAnswer }) {
   return (
-    <section aria-label="The same weight in other words">
-      <h2>The same weight in other words</h2>
+    <Fold title="The same weight in other words">
       <table class="numbers">
         <caption>Pounds of 500 basic sheets, by grade</caption>
         <thead>
@@ -57,6 +57,6 @@ export function PoundsTable({ answer }: { readonly answer: MeasureAnswer }) {
       <p>
         {keepUnits(`1000 sheets of 788 × 1091 mm weigh ${figure(answer.thousand, 3)} kg, as Japanese mills count.`)}
       </p>
-    </section>
+    </Fold>
   );
 }

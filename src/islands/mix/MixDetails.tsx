@@ -3,7 +3,9 @@ import { useStore } from '@nanostores/preact';
 import { keepUnits } from '../../core/base/format';
 import type { MixStore } from '../../stores/mix/mix';
 import { CurvePlate } from '../parts/CurvePlate';
+import { Fold } from '../parts/Fold';
 import { Facts } from '../parts/Facts';
+import { SlipTimer } from '../parts/SlipTimer';
 import { SlipPlate } from '../parts/SlipPlate';
 
 export function MixSteps({ store }: { readonly store: MixStore }) {
@@ -23,10 +25,9 @@ export function MixSteps({ store }: { readonly store: MixStore }) {
 export function MixFacts({ store }: { readonly store: MixStore }) {
   const { answer } = useStore(store.$solved);
   return (
-    <section>
-      <h2>What it will be like</h2>
+    <Fold title="What it will be like">
       <Facts caption="Each with how it is known" facts={answer.facts} />
-    </section>
+    </Fold>
   );
 }
 
@@ -44,6 +45,7 @@ export function MixPlates({ store }: { readonly store: MixStore }) {
             How long the sheet can be moved, by the chooser’s model: an A5 piece on binder’s board. Eight times in ten
             it lies within the bar; the dot is the middle.
           </figcaption>
+          <SlipTimer {...answer.slip.rows.at(-1)!} />
         </figure>
       )}
     </>

@@ -12,6 +12,7 @@ import type { RoomId } from '../../core/handover/rooms';
 import type { PlanStore, ReadableAtom } from '../../stores/shared/plan';
 import { loadPlan } from '../../stores/shared/plan-link';
 import { syncAddress } from '../../stores/shared/url-sync';
+import { FormFold } from './FormFold';
 import { JobLine } from './JobLine';
 import { LinkSaid, OtherFigures } from './LinkSaid';
 import { NextRooms } from './NextRooms';
@@ -57,7 +58,7 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
         </a>
         <div class="bench-inputs" role="group" aria-label={asks}>
           <ProblemList problems={problems} idOf={(field) => prefix + field} />
-          {inputs}
+          <FormFold line={brief[0]}>{inputs}</FormFold>
         </div>
         <section
           class={`bench-answer${stale}`}

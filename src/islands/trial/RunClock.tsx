@@ -3,9 +3,10 @@
  * or a change of tab. At the end it signals by screen, sound and vibration, once.
  */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { clockText } from '../../core/base/clock-text';
 import type { Swatch } from '../../core/trial/record';
 import type { TrialRun } from '../../stores/trial/run';
-import { createSignal, type Signal } from './signal';
+import { createSignal, type Signal } from '../parts/signal';
 
 interface Props {
   readonly run: TrialRun;
@@ -14,14 +15,6 @@ interface Props {
 
 /** A swatch laid this long ago is being judged later, not timed now. */
 const TIMED_FOR = 30 * 60;
-
-/** "0:07", "1:05:00". */
-export function clockText(seconds: number): string {
-  const whole = Math.floor(seconds);
-  const two = (value: number) => String(value).padStart(2, '0');
-  const [h, m, s] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
-  return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
-}
 
 export function RunClock({ run, swatch }: Props) {
   const { laidAt, hold } = swatch;

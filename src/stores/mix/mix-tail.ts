@@ -9,7 +9,7 @@ import type { CoverStore } from '../cover/cover';
 /** Undefined where the adhesive is used as it comes. */
 export const mixTailOf = ({ $solved, catalogue }: CoverStore): ReadableAtom<string | undefined> =>
   computed($solved, ({ plan, answer }) => {
-    const mix = mixPlanFor(plan, answer.onTheWork, catalogue);
+    const mix = mixPlanFor(plan, answer.buyMillilitres, catalogue);
     return mix && encodePlan(mix, MIX_FIELDS);
   });
 

@@ -1,4 +1,5 @@
 /** What is mixed for a class, and which piece the chooser is asked about. */
+import { roundUpForJug } from '../../../src/core/base/rounding';
 import { describe, expect, it } from 'vitest';
 import { NO_TURN, piece, type MakePiece } from '../../../src/core/make/piece';
 import type { WetAdhesive } from '../../../src/core/records/records';
@@ -20,13 +21,12 @@ describe('what is mixed', () => {
   it('the jelly first, with a little over for what sticks: as much as its share of the batch', () => {
     const { batches } = answerOf({});
     expect(batches.map(({ plan: { kind } }) => kind)).toEqual(['powder', 'stretch']);
-    // one to one by mass, so half of what is needed and a share lost: need ÷ (1 − 15 %) ÷ 2
+    // one to one, so half of what is made and a share of it lost, up to a round figure
     const [jelly, mixed] = batches.map((one) => one.plan);
-    expect(jelly!.need / (mixed!.need / 0.85 / 2)).toBeCloseTo(1, 1);
-    expect(jelly!.loss).toBe(5);
+    expect(jelly!.need).toBe(roundUpForJug(mixed!.need / 2 / 0.95));
     // three of glue to one of jelly: a quarter
     const [less, more] = answerOf({ adhesive: 'pva-mc-3-1' }).batches.map((one) => one.plan);
-    expect(less!.need / (more!.need / 0.85 / 4)).toBeCloseTo(1, 1);
+    expect(less!.need).toBe(roundUpForJug(more!.need / 4 / 0.95));
   });
   it('one batch of what is made of powder alone, none of what comes in a pot', () => {
     expect(answerOf({ adhesive: 'methylcellulose-2-5' }).batches).toHaveLength(1);

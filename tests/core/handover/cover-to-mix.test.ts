@@ -90,17 +90,17 @@ describe('how much', () => {
       ],
       { need: millilitres },
     )?.need;
-  it('to three figures, from 1 to 50 000 ml, which is what the mixing calculator takes', () => {
-    expect([83.46, 1234, 12.04].map(need)).toEqual([83.5, 1230, 12]);
+  it('to six figures, from 1 to 50 000 ml, which is what the mixing calculator takes', () => {
+    expect([83.46, 1234, 12.0400049].map(need)).toEqual([83.46, 1234, 12.04]);
     expect([0.2, 1, 50000, 70000].map(need)).toEqual([1, 1, 50000, 50000]);
   });
-  it('with the loss, the paper and the tool of the coverage', () => {
+  it('with the paper and the tool of the coverage, whose loss is already in the amount', () => {
     expect(
       mix([
         ['methylcellulose', 1],
         ['water', 39],
       ]),
-    ).toMatchObject({ loss: 17, paper: 'lokta', tool: 'card' });
+    ).toMatchObject({ loss: 0, paper: 'lokta', tool: 'card' });
   });
 });
 

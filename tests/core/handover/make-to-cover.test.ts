@@ -26,10 +26,10 @@ function pieces(given: Partial<MakePlan>): readonly MakePiece[] {
 export const plans = anyPlan(MAKE_FIELDS, DEFAULT_MAKE);
 
 describe('the pieces that are glued', () => {
-  it('with their size and each turn-in to a tenth of a millimetre', () => {
-    const turnIn = { top: 10.04, right: 11.06, bottom: 12, left: 13.333 };
-    expect(handed(piece('cover', 'paper', 100.04, 200.06, { turnIn }))).toEqual([
-      { widthMm: 100, heightMm: 200.1, count: 1, turnInMm: { top: 10, right: 11.1, bottom: 12, left: 13.3 } },
+  it('with their size and each turn-in to a thousandth of a millimetre', () => {
+    const turnIn = { top: 10.0404, right: 11.06, bottom: 12, left: 13.33333 };
+    expect(handed(piece('cover', 'paper', 100.0404, 200.06, { turnIn }))).toEqual([
+      { widthMm: 100.04, heightMm: 200.06, count: 1, turnInMm: { top: 10.04, right: 11.06, bottom: 12, left: 13.333 } },
     ]);
   });
   it('not the boards that they are glued on', () => {
@@ -84,9 +84,9 @@ test('the link to the coverage calculator carries every glued piece, for any pla
       const glued = gluedPieces(found.value).slice(0, 20);
       const rows = rowsOf(cover);
       expect(rows.length).toBe(glued.length);
-      // to a tenth of a millimetre on each side of each piece
+      // to a thousandth of a millimetre on each side of each piece
       glued.forEach((piece, i) => {
-        expect(Math.abs(rows[i]!.piece.widthMm - piece.widthMm)).toBeLessThan(0.051);
+        expect(Math.abs(rows[i]!.piece.widthMm - piece.widthMm)).toBeLessThan(0.00051);
         expect(rows[i]!.piece.count).toBe(piece.count);
       });
     }),

@@ -9,7 +9,7 @@ import TrialPlan from '../../../src/islands/trial/TrialPlan';
 import TrialRead from '../../../src/islands/trial/TrialRead';
 import TrialRun from '../../../src/islands/trial/TrialRun';
 import { HeatTable } from '../../../src/islands/trial/HeatTable';
-import { clockText } from '../../../src/islands/trial/RunClock';
+import { clockText } from '../../../src/core/base/clock-text';
 import { openShelf } from '../../../src/stores/trial/shelf';
 import { trialWith } from '../../core/support/trial';
 

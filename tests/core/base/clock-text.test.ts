@@ -1,0 +1,12 @@
+import { expect, it } from 'vitest';
+import { clockText } from '../../../src/core/base/clock-text';
+
+it.for([
+  [0, '0:00'],
+  [7.9, '0:07'],
+  [60, '1:00'],
+  [3599, '59:59'],
+  [3900, '1:05:00'],
+] as const)('%d s stand on a clock as %s', ([seconds, text]) => {
+  expect(clockText(seconds)).toBe(text);
+});
