@@ -19,7 +19,7 @@ test('planned, sent, opened elsewhere, and taken by a student to the chooser', a
     await page.waitForFunction(() =>
       document.querySelector('#class-answer')?.textContent?.includes('13 kits of the lidded box'),
     );
-    expect(await page.locator('.schedule').innerText()).toContain('Friday 4 December, 14:00');
+    expect(await page.locator('.schedule').textContent()).toContain('Friday 4 December, 14:00');
     const said = await planned(page);
     const link = await linkOf(page).inputValue();
     await withPage({ viewport: { width: 390, height: 844 } }, async (phone) => {
@@ -28,6 +28,8 @@ test('planned, sent, opened elsewhere, and taken by a student to the chooser', a
         document.querySelector('#class-answer')?.textContent?.includes('13 kits of the lidded box'),
       );
       expect(await planned(phone)).toEqual(said);
+      await open(phone, `${link}&sheet=student`);
+      await phone.getByRole('link', { name: 'Your paper and glue in the chooser' }).waitFor();
       const glue = await phone.locator('.handout strong').innerText();
       const student = await phone
         .getByRole('link', { name: 'Your paper and glue in the chooser' })

@@ -102,7 +102,7 @@ export function classAnswer(
     cut: cut.value,
     coverage: coverage.value,
     batches,
-    schedule: said(start.value, plan, { cut: cut.value, batches, adhesive }),
+    schedule: said(start.value, plan, { cut: cut.value, batches, adhesive, steps: project.value.steps }),
     warnings: [
       ...slipWarnings(slips, adhesive, slower),
       ...classWarnings(plan, choice),
@@ -134,11 +134,15 @@ export function classAnswer(
 function said(
   start: Start,
   plan: ClassPlan,
-  rest: Pick<Parameters<typeof scheduleFor>[0], 'cut' | 'batches' | 'adhesive'>,
+  rest: Pick<Parameters<typeof scheduleFor>[0], 'cut' | 'batches' | 'adhesive' | 'steps'>,
 ) {
   const pressed =
     plan.project === 'slip-case' || plan.project === 'lidded-box' ? 'the lined boards' : 'the pasted leaves';
   const length = Math.round(plan.hours * 60);
   const tasks = scheduleFor({ ...rest, length, startsAt: start.minute, pressed });
-  return tasks.map(({ at, what }) => ({ when: momentText(start, at), what }));
+  return tasks.map(({ at, what }) => ({
+    // in the class itself people go by the minute
+    when: at > 0 && at <= length ? `${momentText(start, at)}, minute ${at}` : momentText(start, at),
+    what,
+  }));
 }

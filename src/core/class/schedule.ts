@@ -27,6 +27,14 @@ export function cuttingMinutes(cut: CutAnswer): number {
   }, 0);
 }
 
+/** Minutes for showing the whole of it before anybody begins, and for pressing and clearing up at the end. Common practice, no source. */
+const SHOWING = 15;
+const CLEARING = 20;
+
+/** When one of `of` steps is begun: evenly between the showing and the press, at five minutes. */
+const stepAt = (step: number, of: number, length: number): number =>
+  Math.min(length, Math.round((SHOWING + (step * Math.max(0, length - SHOWING - CLEARING)) / of) / 5) * 5);
+
 interface Day {
   readonly cut: CutAnswer;
   readonly batches: readonly Batch[];
@@ -35,12 +43,22 @@ interface Day {
   readonly length: number;
   /** minute of the day at which it starts */
   readonly startsAt: number;
+  /** what is done in the class, in order */
+  readonly steps?: readonly string[];
   /** a thing whose joints must stay under weight */
   readonly pressed: string;
 }
 
 /** What is done when, in minutes from the start of the class; before it below 0. */
-export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed }: Day): readonly ClassStep[] {
+export function scheduleFor({
+  cut,
+  batches,
+  adhesive,
+  length,
+  startsAt,
+  pressed,
+  steps = [],
+}: Day): readonly ClassStep[] {
   const cutting = cuttingMinutes(cut);
   const days = Math.max(1, Math.ceil(cutting / ONE_AFTERNOON));
   // At nine of the morning, counted from the start of the class.
@@ -93,6 +111,7 @@ export function scheduleFor({ cut, batches, adhesive, length, startsAt, pressed 
       what: 'Lay out the places: kit, brush, folder, damp cloth, waste sheets. Fill the pots last and cover them.',
     },
     { at: 0, what: 'The class begins. Show the whole of it once, with the clock, before anybody picks up a brush.' },
+    ...steps.map((what, i): ClassStep => ({ at: stepAt(i, steps.length, length), what })),
     { at: Math.max(Math.round(length / 2), length - 40), what: 'Last gluing. What is not laid now is not laid today.' },
     {
       at: Math.max(Math.round((length * 3) / 4), length - 20),

@@ -51,25 +51,26 @@ function Items({ caption, items }: { readonly caption: string; readonly items: C
 
 export function Schedule({ answer }: Props) {
   return (
-    <section class="schedule">
-      <h2>What to do when</h2>
-      <table class="numbers">
-        <caption>Reckoned backwards from the class; how long cutting takes is from memory</caption>
-        <thead>
-          <tr>
-            <th scope="col">When</th>
-            <th scope="col">What</th>
-          </tr>
-        </thead>
-        <tbody>
-          {answer.schedule.map(({ when, what }) => (
-            <tr key={when + what}>
-              <th scope="row">{when}</th>
-              <td>{keepUnits(what)}</td>
+    <Fold title="What to do when">
+      <section class="schedule">
+        <table class="numbers">
+          <caption>Reckoned backwards from the class; how long cutting takes is from memory</caption>
+          <thead>
+            <tr>
+              <th scope="col">When</th>
+              <th scope="col">What</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+          </thead>
+          <tbody>
+            {answer.schedule.map(({ when, what }) => (
+              <tr key={when + what}>
+                <th scope="row">{when}</th>
+                <td>{keepUnits(what)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </Fold>
   );
 }

@@ -1,4 +1,4 @@
-/** Caution texts, where the work calls for them. */
+/** Cautions where the work calls for them: what each is of stands there at once, its text is folded and open on paper. */
 export interface CautionText {
   readonly title: string;
   readonly text: string;
@@ -16,8 +16,10 @@ export function Cautions({
     <>
       {shown.map(({ title, text }) => (
         <div class="caution" role="note" aria-label={`Caution: ${title}`} key={title}>
-          <p class="caution-title">Take care: {title}</p>
-          <p>{text}</p>
+          <details>
+            <summary class="caution-title">Take care: {title}</summary>
+            <p>{text}</p>
+          </details>
         </div>
       ))}
     </>

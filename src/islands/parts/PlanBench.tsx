@@ -13,7 +13,7 @@ import type { PlanStore, ReadableAtom } from '../../stores/shared/plan';
 import { loadPlan } from '../../stores/shared/plan-link';
 import { syncAddress } from '../../stores/shared/url-sync';
 import { FormFold } from './FormFold';
-import { JobLine } from './JobLine';
+import { baseOf, JobLine } from './JobLine';
 import { LinkSaid, OtherFigures } from './LinkSaid';
 import { NextRooms } from './NextRooms';
 import { ProblemList } from './ProblemList';
@@ -74,6 +74,9 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
         <div class={`bench-rest${stale}`}>
           {rest}
           <SendLink id={`${prefix}link`} address={address} tail={tail} />
+          <p class="no-print">
+            <a href={`${baseOf(room, address)}embed/`}>Embed this</a>: put it in a page of your own.
+          </p>
           {last}
         </div>
       </div>
