@@ -99,8 +99,8 @@ describe('every plan has an answer in words, or a message beside a field', () =>
     expect(mixPlanFor({ ...DEFAULT_COVER, adhesive: 'pva' }, 100, catalogue)).toBe(undefined);
     expect(mixPlanFor({ ...DEFAULT_COVER, adhesive: 'pva-mc-1-1' }, 83.46, catalogue)).toMatchObject({
       kind: 'stretch',
-      need: 83.5,
-      loss: 15,
+      need: 83.46,
+      loss: 0,
     });
     expect(mixPlanFor({ ...DEFAULT_COVER, adhesive: 'methylcellulose-2-5' }, 83.46, catalogue)).toMatchObject({
       kind: 'powder',
