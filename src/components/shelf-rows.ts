@@ -6,6 +6,7 @@ import { adhesiveCautions } from '../core/adhesive/hazards';
 import { catalogue } from '../data/catalogue';
 import { asWritten, BASIS_WORDS } from './format';
 import { href } from './href';
+import type { PhotoEntry } from './photo/photos';
 
 /** A number as a record holds it. */
 export interface RecordNumber {
@@ -30,6 +31,8 @@ export interface Row {
   readonly about?: string;
   /** name of the drawing that shows it */
   readonly plate?: string;
+  /** a keeper's photograph of it, which stands in place of what is drawn */
+  readonly photo?: PhotoEntry | undefined;
   /** id of the paper whose swatch stands beside it */
   readonly swatch?: string;
   readonly facts?: string;
@@ -89,6 +92,7 @@ export const paperRow = ({ id, data }: CollectionEntry<'papers'>): Row => ({
   page: href(`/shelf/papers/${id}/`),
   swatch: id,
   about: data.about,
+  photo: data.photos[0],
   facts: sentence([
     data.surface,
     SIZING[data.sizing],
@@ -119,6 +123,7 @@ export const substrateRow = ({ id, data }: CollectionEntry<'substrates'>): Row =
   name: data.name,
   page: href(`/shelf/substrates/${id}/`),
   about: data.about,
+  photo: data.photos[0],
   facts: sentence([
     `${data.face} face`,
     data.takesGlue ? 'the glue can be brushed on it' : 'the glue goes on the paper, not on it',
@@ -158,6 +163,7 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf
     name: data.name,
     page: href(`/shelf/adhesives/${id}/`),
     about: data.about,
+    photo: data.photos[0],
     cautions: adhesiveCautions(catalogue.adhesives.get(id)!, catalogue).map((caution) => ({
       id: caution,
       title: titleOf(caution),
@@ -218,6 +224,7 @@ export function ingredientRow({ id, data }: CollectionEntry<'ingredients'>): Row
     id,
     name: data.name,
     about: data.about,
+    photo: data.photos[0],
     facts: sentence([
       of,
       `what stays has a density of ${asWritten(data.solidDensity)} g/cm³ (${BASIS_WORDS[data.solidDensityBasis]})`,
@@ -243,6 +250,7 @@ export const techniqueRow = ({ id, data }: CollectionEntry<'techniques'>): Row =
   id,
   name: data.name,
   about: data.about,
+  photo: data.photos[0],
   plate: `on-sheet-${id}`,
   facts: data.thickestNote.trim(),
   cells: [data.coat, data.drag, { low: data.thickest, high: data.thickest, unit: 'mPa·s', basis: data.thickestBasis }],

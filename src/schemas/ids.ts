@@ -19,7 +19,8 @@ export type Kind =
   | 'corrections'
   | 'glossary'
   | 'trials'
-  | 'lessons';
+  | 'lessons'
+  | 'plates';
 
 /** The ids that there are, by kind. */
 export type KnownIds = Readonly<Record<Kind, ReadonlySet<string>>>;

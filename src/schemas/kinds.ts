@@ -5,6 +5,7 @@ import { correctionSchema } from './corrections';
 import { glossarySchema } from './glossary';
 import type { Kind } from './ids';
 import { lessonSchema } from './lessons';
+import { plateSchema } from './photos';
 import {
   adhesiveSchema,
   cautionSchema,
@@ -29,6 +30,7 @@ export const SHAPES = {
   glossary: glossarySchema,
   trials: trialSchema,
   lessons: lessonSchema,
+  plates: plateSchema,
 } satisfies Readonly<Record<Kind, z.ZodTypeAny>>;
 
 /** A record of one kind, parsed: defaults filled in. */

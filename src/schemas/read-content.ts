@@ -10,9 +10,13 @@ import type { LessonParts } from './lesson-body';
 
 export const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
+/** Photographs stand beside the records that name them, and are no text. */
+const PHOTOGRAPHS = 'photographs/';
+
 /** Every record and lesson as it stands on disk. */
 export function contentFiles(root = ROOT): ContentFile[] {
-  return filesBelow(path.join(root, 'content')).map((name) => ({
+  const texts = filesBelow(path.join(root, 'content')).filter((name) => !name.startsWith(PHOTOGRAPHS));
+  return texts.map((name) => ({
     file: `content/${name}`,
     text: readFileSync(path.join(root, 'content', name), 'utf8'),
   }));

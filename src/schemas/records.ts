@@ -2,6 +2,7 @@
 import { z } from 'astro/zod';
 import { idOf } from './ids';
 import { plainBasis, quantity } from './number';
+import { photos } from './photos';
 import { PAPER_LIMITS } from '../core/paper/limits';
 import { DEEDS, NATURES } from '../core/safety/hazards';
 import { TASKS } from '../core/records/task';
@@ -59,6 +60,7 @@ export const paperSchema = strictObject({
   plasticBack: z.boolean().default(false),
   lookAlikes: z.array(idOf('papers')).default([]),
   looks,
+  photos,
 });
 
 export const substrateSchema = strictObject({
@@ -73,6 +75,7 @@ export const substrateSchema = strictObject({
   limp: z.boolean(),
   openWeave: quantity('1', { min: 0, max: 1 }).optional(),
   hazards: z.array(z.enum(NATURES)).default([]),
+  photos,
 });
 
 /** Asked for even where it is empty, so that nobody forgets to think of it; the cautions follow from it (src/core/safety). */
@@ -115,6 +118,7 @@ export const ingredientSchema = strictObject({
   madeAtBasis: plainBasis.optional(),
   kind: z.enum(['vinyl', 'starch', 'ether', 'protein']).optional(),
   shows: yesNo.optional(),
+  photos,
 });
 
 const traits = {
@@ -137,6 +141,7 @@ const traits = {
   traitsBasis: z.enum(['published', 'common-practice', 'from-memory', 'estimate']),
   traitsSource: idOf('sources').optional(),
   traitsNote: z.string().optional(),
+  photos,
 };
 
 export const adhesiveSchema = z.discriminatedUnion('form', [
@@ -175,6 +180,7 @@ export const techniqueSchema = strictObject({
   thickest: z.number().min(100).max(1_000_000),
   thickestBasis: plainBasis,
   thickestNote: z.string(),
+  photos,
 });
 
 export const cautionSchema = strictObject({
@@ -233,4 +239,5 @@ export const ON_PAGES_ONLY = [
   'madeAtBasis',
   'lookAlikes',
   'looks',
+  'photos',
 ] as const;
