@@ -1,6 +1,6 @@
 /** After the glue: lifting, waiting, laying, rubbing down, pressing. */
 import { flatHand, grip, pinch, pointing } from './hands';
-import { all, put, putAt, path, shape, strokes, way, way2, type Mark } from './ink';
+import { all, line2, put, putAt, path, shape, strokes, way, way2, word, type Mark } from './ink';
 import { bent, block, curl, curlLeft, pane, pot, sheet, weight } from './sheets';
 import { clock, folder, iron, softBrush } from './tools';
 import { flat, plus, type P3 } from './space';
@@ -344,3 +344,37 @@ export const ironed = (): Mark =>
     way([46, 14, BH], [14, 14, BH]),
     putAt(all(iron, put(grip, [12, -40], -80, { mirrored: true })), [66, 30, BH]),
   );
+
+/** The three things that every question here is about: a sheet, a coat of glue, a board. */
+export const joint = (): Mark => {
+  const [w, d, h] = [150, 84, 12];
+  const curve = curl([0, 0, h + 3], 74, 152, 66);
+  const label = (at: P3, text: string): Mark => {
+    const [x, y] = flat(at);
+    return all(
+      line2(
+        [
+          [x, y],
+          [228, y],
+        ],
+        'thin',
+      ),
+      word([232, y + 4], text),
+    );
+  };
+  return all(
+    block([0, 0, 0], w, d, h),
+    bent(
+      [
+        [0, 0, h + 1.6],
+        [w, 0, h + 1.6],
+      ],
+      [0, d, 0],
+      { top: 'glued' },
+    ),
+    bent(curve, [0, d, 0], { top: 'printed', under: 'glued' }),
+    label([curve[12]![0] + 14, d * 0.8, curve[12]![2]], 'the sheet'),
+    label([w - 8, d * 0.74, h + 2], 'wet glue'),
+    label([w, d * 0.2, h / 2], 'the board'),
+  );
+};

@@ -189,6 +189,11 @@ export const PLATES = {
     ),
     (share) => lay.letDown(0.12 + 0.62 * share),
   ),
+  joint: one('lay', [300, 150])(
+    'The joint',
+    'A sheet lies on a board with a coat of wet glue between them; at one corner it is lifted, so that all three can be seen.',
+    lay.joint,
+  ),
   slide: laid(
     'Moved while it slides',
     'The sheet lies on the board; a flat hand pushes it a little to one side and to the other until it is in its place.',

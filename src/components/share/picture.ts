@@ -7,6 +7,7 @@ import path from 'node:path';
 import { create, type Font } from 'fontkitten';
 import sharp from 'sharp';
 import { SITE } from '../../site';
+import { SWATCH } from '../draw/swatch';
 
 export const SHARE_SIZE = { width: 1200, height: 630 } as const;
 
@@ -43,7 +44,7 @@ function lengthOf(line: string): number {
 /** Words broken into lines no longer than `longest` times the size. */
 export function linesOf(text: string, longest: number): string[] {
   const lines: string[] = [];
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(/[ \n]+/)) {
     const last = lines.at(-1);
     if (last !== undefined && lengthOf(`${last} ${word}`) <= longest) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
@@ -73,26 +74,61 @@ function joint(top: number): string {
 <path d="M0 ${top + 18}H${width - 330}C${width - 200} ${top + 18} ${width - 140} ${top - 20} ${width - 84} ${top - 96}" fill="none" stroke="${COLOURS.ink}" stroke-width="9"/>`;
 }
 
+export interface ShareWords {
+  readonly title: string;
+  readonly label: string;
+  /** an answer, under its title */
+  readonly sentence?: string;
+  /** a swatch of the paper that it is about, as a picture (see `swatchPng`) */
+  readonly swatch?: Buffer;
+}
+/** Side of a swatch in the picture. */
+const SWATCH_SIDE = 264;
+
 /** The picture as SVG: what it is, its title in as large a size as fits, the name of the site. */
-export function shareSvg({ title, label }: { title: string; label: string }): string {
+export function shareSvg({ title, label, sentence = '', swatch }: ShareWords): string {
   const { width, height } = SHARE_SIZE;
-  const room = width - 2 * MARGIN;
-  const size = [84, 74, 64, 56].find((one) => linesOf(title, room / one).length <= 3) ?? 48;
+  const room = width - 2 * MARGIN - (swatch ? SWATCH_SIDE + 48 : 0);
+  const most = sentence ? 2 : 3;
+  const size = [84, 74, 64, 56].find((one) => linesOf(title, room / one).length <= most) ?? 48;
   const lines = linesOf(title, room / size);
-  const words = lines.map((line, i) => outlined(line, MARGIN, 218 + i * size * 1.16, size, COLOURS.ink));
+  const below = 218 + lines.length * size * 1.16;
+  const said = sentence ? linesOf(sentence, room / 34).slice(0, 4) : [];
+  const words = [
+    ...lines.map((line, i) => outlined(line, MARGIN, 218 + i * size * 1.16, size, COLOURS.ink)),
+    ...said.map((line, i) => outlined(line, MARGIN, below + i * 44, 34, COLOURS.soft)),
+  ];
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">
 <rect width="${width}" height="${height}" fill="${COLOURS.paper}"/>
 ${joint(540)}
 ${outlined(label, MARGIN, 112, 34, COLOURS.soft)}
 ${words.join('\n')}
+${swatch ? placed(swatch) : ''}
 ${outlined(SITE.name, width - MARGIN - lengthOf(SITE.name) * 34, 112, 34, COLOURS.accent)}
 </svg>`;
 }
 
+/** A swatch, at the right. */
+function placed(swatch: Buffer): string {
+  const at = `x="${SHARE_SIZE.width - MARGIN - SWATCH_SIDE}" y="150" width="${SWATCH_SIDE}" height="${SWATCH_SIDE}"`;
+  return `<image ${at} href="data:image/png;base64,${swatch.toString('base64')}"/><rect ${at} fill="none" stroke="${COLOURS.board}" stroke-width="2"/>`;
+}
+
+/** The flat view of a swatch as a picture, which several answers about one paper share. */
+export const swatchPng = (svg: string): Promise<Buffer> => {
+  const size = `width="${SWATCH_SIDE}" height="${SWATCH_SIDE}" viewBox="0 0 ${SWATCH.side} ${SWATCH.side}"`;
+  return sharp(Buffer.from(svg.replace(/viewBox="[^"]*" width="\d+" height="\d+"/, size)))
+    .png()
+    .toBuffer();
+};
+
 /** Some flat colours and the shades at their edges: 32 take half the time, and half the bytes, of the 256 usual ones. */
 const FEW_COLOURS = { palette: true, colours: 32, dither: 0, effort: 1 } as const;
 
-export const sharePng = (words: { title: string; label: string }): Promise<Buffer> =>
+/** A swatch has shades of its own. */
+const MORE_COLOURS = { ...FEW_COLOURS, colours: 96 } as const;
+
+export const sharePng = (words: ShareWords): Promise<Buffer> =>
   sharp(Buffer.from(shareSvg(words)))
-    .png(FEW_COLOURS)
+    .png(words.swatch ? MORE_COLOURS : FEW_COLOURS)
     .toBuffer();

@@ -5,9 +5,15 @@ import { openChoose, prepareChoose } from '../../stores/choose/open-choose';
 import { Answer, AnswerSpoken } from './Answer';
 import { PaperFields } from './PaperFields';
 import { SlipFigure } from './SlipFigure';
+import { TaskField } from './TaskField';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 
-export default function ChooseBrief({ start, address, name }: LessonProps<Job>) {
+interface BriefProps extends LessonProps<Job> {
+  /** ask what is being done, too, and leave the weight at its usual value */
+  readonly asksTask?: boolean;
+}
+
+export default function ChooseBrief({ start, address, name, asksTask }: BriefProps) {
   const store = useMemo(() => openChoose(start), []);
   const prefix = `${name}-`;
   return (
@@ -15,7 +21,12 @@ export default function ChooseBrief({ start, address, name }: LessonProps<Job>) 
       store={store}
       prefix={prefix}
       address={address}
-      inputs={<PaperFields store={store} prefix={prefix} />}
+      inputs={
+        <>
+          {asksTask && <TaskField store={store} prefix={prefix} />}
+          <PaperFields store={store} prefix={prefix} brief={asksTask} />
+        </>
+      }
       more={['Open this in the chooser', ', with every field and the reasons.']}
     >
       <Answer store={store} />

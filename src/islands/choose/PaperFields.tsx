@@ -11,7 +11,8 @@ export interface FieldsProps {
   readonly prefix: string;
 }
 
-export function PaperFields(props: FieldsProps) {
+/** `brief`: without the weight, which has a usual value. */
+export function PaperFields({ brief, ...props }: FieldsProps & { readonly brief?: boolean | undefined }) {
   const { $texts, catalogue } = props.store;
   const texts = useStore($texts);
   const weight = catalogue.papers.get(texts.family)?.grammage;
@@ -19,12 +20,14 @@ export function PaperFields(props: FieldsProps) {
   return (
     <>
       <PickOf {...props} field="family" label={words.sheet} options={named(catalogue.papers)} />
-      <TextOf
-        {...props}
-        field="grammage"
-        placeholder={weight && `${figure(weight.low)} to ${figure(weight.high)}`}
-        hint="Leave it blank to use the usual weight."
-      />
+      {!brief && (
+        <TextOf
+          {...props}
+          field="grammage"
+          placeholder={weight && `${figure(weight.low)} to ${figure(weight.high)}`}
+          hint="Leave it blank to use the usual weight."
+        />
+      )}
       <PickOf {...props} field="substrate" label={words.ground} options={named(catalogue.substrates)} />
     </>
   );
