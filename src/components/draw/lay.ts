@@ -312,7 +312,6 @@ export const spray = (): Mark =>
       ),
       [112, 30, 62],
     ),
-    way([40, 74, 26], [66, 74, 26]),
   );
 const mist = (): Mark => {
   const [nx, ny] = flat([106, 30, 77]);
@@ -342,7 +341,7 @@ export const ironed = (): Mark =>
       { top: 'film' },
     ),
     way([46, 14, BH], [14, 14, BH]),
-    putAt(all(iron, put(grip, [12, -40], -80, { mirrored: true })), [66, 30, BH]),
+    putAt(all(put(iron, [0, 0], 0, { scale: 1.35 }), put(grip, [26, -56], -80, { mirrored: true })), [62, 30, BH]),
   );
 
 /** The three things that every question here is about: a sheet, a coat of glue, a board. */

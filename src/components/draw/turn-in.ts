@@ -101,25 +101,32 @@ function standing(side: 'tail' | 'fore', face: Face = 'glued'): Mark {
 const held = (tool: Mark): Mark => all(put(tool, [0, 0], 30), put(grip, [28, -48], 22));
 
 /** The corner is cut off aslant, one and a half boards from the point. */
-export const mitre = (): Mark =>
-  all(
-    cover(false),
+export const mitre = (): Mark => {
+  const c = T - LEFT / Math.SQRT2;
+  const [x0, x1, y0, y1] = [-T, W + T, -T, D + T];
+  const [from, to]: [P3, P3] = [
+    [x1 - c, y0, 0],
+    [x1, y0 + c, 0],
+  ];
+  const off = (p: P3): P3 => [p[0] + 6, p[1] - 20, 0];
+  return all(
+    shape([[x0, y0, 0], from, to, [x1, y1, 0], [x0, y1, 0]], 'glue'),
+    block([0, 0, 0], W, D, H),
     line(
       [
-        [W + T + 4, -T + (T - LEFT / Math.SQRT2) * 1 + 4, 0],
-        [W + T - (T - LEFT / Math.SQRT2) - 4, -T - 4, 0],
+        [x1 - c, y1, 0],
+        [x1, y1 - c, 0],
       ],
       'hid',
     ),
-    line(
-      [
-        [W + T + 4, D + LEFT / Math.SQRT2 - 4, 0],
-        [W + LEFT / Math.SQRT2 - 4, D + T + 4, 0],
-      ],
-      'hid',
+    // what has been cut off
+    shape(
+      [from, [x1, y0, 0], to].map((p) => off(p as P3)),
+      'glue',
     ),
-    putAt(held(knife), [W + T - 4, -T + 5, 0]),
+    putAt(all(put(knife, [0, 0], 40), put(grip, [38, -43], 30)), to),
   );
+};
 
 /** Head and tail first: the flap is drawn over the edge and on to the board. */
 export const turnHead = (): Mark =>

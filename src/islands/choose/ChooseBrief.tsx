@@ -5,15 +5,9 @@ import { openChoose, prepareChoose } from '../../stores/choose/open-choose';
 import { Answer, AnswerSpoken } from './Answer';
 import { PaperFields } from './PaperFields';
 import { SlipFigure } from './SlipFigure';
-import { TaskField } from './TaskField';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 
-interface BriefProps extends LessonProps<Job> {
-  /** ask what is being done, too, and leave the weight at its usual value */
-  readonly asksTask?: boolean;
-}
-
-export default function ChooseBrief({ start, address, name, asksTask }: BriefProps) {
+export default function ChooseBrief({ start, address, name }: LessonProps<Job>) {
   const store = useMemo(() => openChoose(start), []);
   const prefix = `${name}-`;
   return (
@@ -21,12 +15,7 @@ export default function ChooseBrief({ start, address, name, asksTask }: BriefPro
       store={store}
       prefix={prefix}
       address={address}
-      inputs={
-        <>
-          {asksTask && <TaskField store={store} prefix={prefix} />}
-          <PaperFields store={store} prefix={prefix} brief={asksTask} />
-        </>
-      }
+      inputs={<PaperFields store={store} prefix={prefix} />}
       more={['Open this in the chooser', ', with every field and the reasons.']}
     >
       <Answer store={store} />

@@ -11,8 +11,7 @@ export interface FieldsProps {
   readonly prefix: string;
 }
 
-/** `brief`: without the weight, which has a usual value. */
-export function PaperFields({ brief, ...props }: FieldsProps & { readonly brief?: boolean | undefined }) {
+export function PaperFields(props: FieldsProps) {
   const { $texts, catalogue } = props.store;
   const texts = useStore($texts);
   const weight = catalogue.papers.get(texts.family)?.grammage;
@@ -20,14 +19,12 @@ export function PaperFields({ brief, ...props }: FieldsProps & { readonly brief?
   return (
     <>
       <PickOf {...props} field="family" label={words.sheet} options={named(catalogue.papers)} />
-      {!brief && (
-        <TextOf
-          {...props}
-          field="grammage"
-          placeholder={weight && `${figure(weight.low)} to ${figure(weight.high)}`}
-          hint="Leave it blank to use the usual weight."
-        />
-      )}
+      <TextOf
+        {...props}
+        field="grammage"
+        placeholder={weight && `${figure(weight.low)} to ${figure(weight.high)}`}
+        hint="Leave it blank to use the usual weight."
+      />
       <PickOf {...props} field="substrate" label={words.ground} options={named(catalogue.substrates)} />
     </>
   );
