@@ -54,8 +54,8 @@ export function withKnownIds<T>(ids: KnownIds, read: () => T): T {
   }
 }
 
-/** The end of a message about a misspelt name: the nearest that there are, or all when they are few, or nothing. */
-export function didYouMean(written: string, allowed: readonly string[]): string {
+/** The end of a message about a misspelt name: the nearest that there are, or all when they are `few` at most, or nothing. */
+export function didYouMean(written: string, allowed: readonly string[], few = 12): string {
   const word = written.toLowerCase();
   const begins = (name: string) => word.length >= 4 && (name.startsWith(word) || word.startsWith(name));
   const near = [...new Set(allowed)]
@@ -65,7 +65,7 @@ export function didYouMean(written: string, allowed: readonly string[]): string 
     .slice(0, 3)
     .map(({ name }) => `"${name}"`);
   if (near.length > 0) return `; did you mean ${near.join(' or ')}?`;
-  return allowed.length > 0 && allowed.length <= 12 ? `; those there are: ${allowed.join(', ')}` : '';
+  return allowed.length > 0 && allowed.length <= few ? `; those there are: ${allowed.join(', ')}` : '';
 }
 
 /** How many letters must be put in, left out or changed to make one word of the other (Levenshtein's distance). */

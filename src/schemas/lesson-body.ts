@@ -27,7 +27,8 @@ const RECORD_IN: Readonly<Record<string, readonly Kind[]>> = {
 
 const IMPORT = /^import\s+(\w+)\s+from\s+['"]#components\/([^'"]+)['"];?[ \t]*$/gm;
 const TAG = /<([A-Z]\w*)((?:\s+[\w-]+(?:=(?:"[^"]*"|\{[^}]*\}))?)*)\s*\/?>/g;
-const ATTRIBUTE = /([\w-]+)="([^"]*)"/g;
+/** paper="copy", or a list: paper={["copy", "card"]} */
+const ATTRIBUTE = /([\w-]+)=(?:"([^"]*)"|\{\[([^\]]*)\]\})/g;
 
 /** Everything in a lesson's text that leads nowhere. `text` is the whole file. */
 export function bodyFaults(text: string, { components, presets }: LessonParts, ids: KnownIds): BodyFault[] {
@@ -57,13 +58,22 @@ export function bodyFaults(text: string, { components, presets }: LessonParts, i
     const opensAt = presets[name];
     if (opensAt && !/\spreset=/.test(attributes))
       say(index, `<${name}>`, `says no preset; write preset="…" with one of ${opensAt.join(', ')}`);
-    for (const [, attribute = '', value = ''] of attributes.matchAll(ATTRIBUTE)) {
+    const written = [...attributes.matchAll(ATTRIBUTE)].flatMap(([, attribute = '', value, list = '']) =>
+      value === undefined
+        ? [...list.matchAll(/["']([^"']*)["']/g)].map(([, one = '']) => [attribute, one] as const)
+        : [[attribute, value] as const],
+    );
+    for (const [attribute, value] of written) {
       const kinds = RECORD_IN[`${name} ${attribute}`] ?? RECORD_IN[attribute];
       const allowed = attribute === 'preset' ? presets[name] : kinds && kinds.flatMap((kind) => [...ids[kind]]);
       if (!allowed || allowed.includes(value)) continue;
       const where =
         attribute === 'preset' ? 'preset' : `file in ${kinds!.map((kind) => `content/${kind}`).join(' or ')}`;
-      say(index, `<${name} ${attribute}="${value}">`, `no ${where} is called "${value}"${didYouMean(value, allowed)}`);
+      say(
+        index,
+        `<${name} ${attribute}="${value}">`,
+        `no ${where} is called "${value}"${didYouMean(value, allowed, attribute === 'preset' ? Infinity : undefined)}`,
+      );
     }
   }
   return faults;

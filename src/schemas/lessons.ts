@@ -13,5 +13,8 @@ export const lessonSchema = strictObject({
   youWillBeAbleTo: z.array(z.string()).min(1),
   needs: z.array(idOf('lessons')).default([]),
   sources: z.array(idOf('sources')).default([]),
-  cautions: z.array(idOf('cautions')).default([]),
+  cautions: z.array(idOf('cautions'), {
+    required_error:
+      'is missing; name the files of content/cautions that the work asks for, such as [knife], or write [] where nothing can hurt',
+  }),
 });

@@ -112,7 +112,8 @@ test('every record on the shelf is in the catalogue that the calculators read', 
 
 test('names are told apart: no two records of a kind share one', () => {
   for (const kind of ['papers', 'substrates', 'ingredients', 'adhesives', 'techniques'] as const) {
-    const names = [...catalogue[kind].values()].map(({ name }) => name.toLowerCase());
-    expect(new Set(names).size, kind).toBe(names.length);
+    const records = [...catalogue[kind]].map(([id, { name }]) => ({ id, name: name.toLowerCase() }));
+    const shared = records.filter(({ id, name }) => records.some((other) => other.name === name && other.id !== id));
+    expect(shared, `content/${kind}: these share a name; change the line "name:" of one of them`).toEqual([]);
   }
 });

@@ -21,7 +21,7 @@ const mean = (sentences: readonly string[]) =>
 describe('a lesson', () => {
   test.for(LESSONS)('%s', (file) => {
     const sentences = read(file);
-    expect(sentences.length).toBeGreaterThan(40);
+    expect(sentences.length, 'a lesson of so few sentences was not read whole, or is not finished').toBeGreaterThan(40);
     expect(mean(sentences)).toBeLessThan(MEAN);
     const long = sentences.filter((sentence) => wordsIn(sentence) > LONG);
     expect(long.length, long.join('\n')).toBeLessThanOrEqual(UNTIL_REWRITTEN[file] ?? LONG_ONES);
