@@ -23,6 +23,9 @@ export function squareMetresPerLitre(wetMicrometres: number): number {
   return 1000 / wetMicrometres;
 }
 
+/** What stays in pot and brush, per cent of what is mixed, where nobody says otherwise. Common practice, no source. */
+export const LEFT_IN_POT_PERCENT = 15;
+
 /** What is spread; without it a millilitre is taken to weigh a gram and nothing is said of the dry film. */
 export interface Spread {
   /** g/ml */

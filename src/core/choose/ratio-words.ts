@@ -1,5 +1,5 @@
 /** The best ratio as a page shows it: for each pair a curve, a sentence that can be acted on, and the parts. */
-import { chanceInTen, figure } from '../base/format';
+import { chanceInTen } from '../base/format';
 import type { Range } from '../base/quantity';
 import type { Catalogue } from '../records/records';
 import type { BestRatio, Part, RatioCurve } from './best-ratio';
@@ -139,7 +139,3 @@ export function ratiosTold(found: BestRatio, kind: string, job: Job, catalogue: 
     }),
   };
 }
-
-/** "about 3 ml": what goes on the work, as a reader measures it. */
-export const millilitresInWords = (millilitres: number): string =>
-  millilitres < 1 ? 'less than 1\u00a0ml' : `about ${figure(millilitres)}\u00a0ml`;

@@ -1,4 +1,5 @@
 /** What the coverage calculator asks, and what stands there at first. */
+import { LEFT_IN_POT_PERCENT } from '../adhesive/coverage';
 import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import type { Piece } from '../base/piece';
 import { encodePieces } from './pieces-link';
@@ -164,7 +165,7 @@ export const COVER_FIELDS = {
     high: 60,
     unit: '%',
     what: 'What stays in pot and brush',
-    usual: 15,
+    usual: LEFT_IN_POT_PERCENT,
   },
   paper: {
     kind: 'text',

@@ -3,6 +3,7 @@
  * of the links that take this job there, written pair by pair (a test reads them with those calculators' own fields),
  * so that the chooser need not fetch the fields of five others.
  */
+import { cover, LEFT_IN_POT_PERCENT } from '../adhesive/coverage';
 import type { Ranked } from '../choose/finding';
 import type { Job } from '../choose/job';
 import { middleLiquid, secondsNeeded } from '../choose/sampling';
@@ -23,10 +24,11 @@ type Pair = readonly [key: string, text: string];
 
 const tail = (pairs: readonly Pair[]): string => writePairs([['v', FORMAT], ...pairs]);
 
-/** Millilitres of this coat, g/m² wet, on one face of a job's piece, at the middle of everything. */
-export function millilitresOn(job: Job, coat: Range, adhesive: WetAdhesive, catalogue: Catalogue): number {
-  const squareMetres = (job.widthMm * job.heightMm) / 1e6;
-  return (squareMetres * coat.middle) / middleLiquid(adhesive, catalogue).density;
+/** Millilitres to have in hand for one face of a job's piece: the sum that the coverage calculator does for it. */
+export function millilitresInHand(job: Job, coat: Range, adhesive: WetAdhesive, catalogue: Catalogue): number {
+  const pieces = [{ widthMm: job.widthMm, heightMm: job.heightMm, count: 1 }];
+  const liquid = middleLiquid(adhesive, catalogue);
+  return cover({ pieces, coat, lossPercent: LEFT_IN_POT_PERCENT, liquid }).buyMillilitres;
 }
 
 const short = (mm: number): string => String(Number(mm.toFixed(3)));
@@ -58,7 +60,7 @@ export function nextSteps(choices: readonly Ranked[], job: Job, catalogue: Catal
   const ground = catalogue.substrates.get(job.substrate)!;
   const steps: NextStep[] = [];
   if (adhesive.form === 'wet' && best.method.coat) {
-    const need = millilitresOn(job, best.method.coat, adhesive, catalogue);
+    const need = millilitresInHand(job, best.method.coat, adhesive, catalogue);
     const parts = adhesive.parts.some(({ of }) => of === 'water') ? [{ of: adhesive.id, parts: 1 }] : adhesive.parts;
     const [making] = makingsOf(parts, need, { ...job, tool: spreader }, catalogue);
     if (making) steps.push({ to: 'mix', tail: making.tail });

@@ -38,8 +38,8 @@ const shown = (value: number, digits: number) => String(Number(value.toPrecision
 const needText = (millilitres: number) => shown(Math.min(50000, Math.max(1, millilitres)), 3);
 
 /**
- * What has to be made for these parts by volume, in the order of the work, with `millilitres` of the whole on the
- * work. Empty where everything is used as it comes. Ids that the mixing calculator does not know are passed over.
+ * What has to be made for these parts by volume, in the order of the work, with `millilitres` of the whole in hand:
+ * what stays in the pot is already in it. Empty where everything is used as it comes. Ids that the mixing calculator does not know are passed over.
  */
 export function makingsOf(
   parts: readonly Part[],
@@ -97,4 +97,4 @@ function makingOf(of: string, millilitres: number, catalogue: Catalogue): Making
 }
 
 const tailOf = (pairs: readonly Pair[], millilitres: number): string =>
-  writePairs([['v', FORMAT], ...pairs, ['need', needText(millilitres)]]);
+  writePairs([['v', FORMAT], ...pairs, ['need', needText(millilitres)], ['loss', '0']]);

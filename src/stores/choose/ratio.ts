@@ -3,9 +3,10 @@ import { bestRatioInTurns, mixOf, type BestRatio, type Part } from '../../core/c
 import type { Draws } from '../../core/choose/draws';
 import type { Ranked } from '../../core/choose/finding';
 import type { Job } from '../../core/choose/job';
-import { millilitresInWords, ratiosTold, type RatioTold, type ThreeTold } from '../../core/choose/ratio-words';
-import { millilitresOn } from '../../core/handover/choose-to-all';
+import { ratiosTold, type RatioTold, type ThreeTold } from '../../core/choose/ratio-words';
+import { millilitresInHand } from '../../core/handover/choose-to-all';
 import { makingsOf, type Making } from '../../core/handover/choose-to-mix';
+import { formatAmount } from '../../core/base/format';
 import type { Range } from '../../core/base/quantity';
 import type { Catalogue } from '../../core/records/records';
 import { atOnce } from '../../core/base/turns';
@@ -36,9 +37,9 @@ function madeWords({ does, of }: Making, catalogue: Catalogue): string {
 
 function shown(found: BestRatio, best: Ranked, job: Job, catalogue: Catalogue): Ratios {
   const made = (parts: readonly Part[], coat: Range | undefined): Made => {
-    const need = coat ? millilitresOn(job, coat, mixOf(parts, catalogue), catalogue) : 0;
+    const need = coat ? millilitresInHand(job, coat, mixOf(parts, catalogue), catalogue) : 0;
     return {
-      amount: `This piece takes ${millilitresInWords(need)} of it.`,
+      amount: `For this piece, have ${formatAmount(need, 9)}\u00a0ml of it in hand.`,
       // what is used alone is the answer's own matter
       makings: (parts.length > 1 ? makingsOf(parts, need, job, catalogue) : []).map((making) => ({
         text: madeWords(making, catalogue),

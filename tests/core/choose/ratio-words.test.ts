@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { bestRatio, type RatioCurve } from '../../../src/core/choose/best-ratio';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
-import { chanceAt, millilitresInWords, ratiosTold, ratioTold } from '../../../src/core/choose/ratio-words';
+import { chanceAt, ratiosTold, ratioTold } from '../../../src/core/choose/ratio-words';
 import { catalogue } from '../../../src/data/catalogue';
 
 const method = { face: 'sheet', tool: 'brush-full', wait: 'none', minutes: 0, press: 'weight' } as const;
@@ -63,9 +63,4 @@ test('the pair that the answer is made of comes first', () => {
   expect(first('ether+vinyl')).toMatch(/PVA and methylcellulose/);
   expect(first('starch+vinyl')).toMatch(/PVA and wheat/);
   expect(first('ether+starch')).toMatch(/wheat.* and methylcellulose/);
-});
-
-test('an amount as it is measured', () => {
-  expect(millilitresInWords(0.4)).toBe('less than 1\u00a0ml');
-  expect(millilitresInWords(12.34)).toBe('about 12\u00a0ml');
 });
