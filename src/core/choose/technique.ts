@@ -69,7 +69,8 @@ const ALONG: Partial<Readonly<Record<Task, string>>> = {
 
 /** What no board and weight can be laid on. Common practice, no source. */
 const LEFT_TO_DRY: Partial<Readonly<Record<Task, string>>> = {
-  'line-spine': 'Rub down again after a minute, then leave the book to dry until the next day, spine upwards and held between boards.',
+  'line-spine':
+    'Rub down again after a minute, then leave the book to dry until the next day, spine upwards and held between boards.',
   decorate: 'Press it down with the flat of a soft brush wherever an edge lifts, and let it dry where it stands.',
 };
 

@@ -1,6 +1,8 @@
 /** Where one goes from the answer, each link carrying the job's figures. */
 import { useStore } from '@nanostores/preact';
 import { nextSteps, type NextRoom } from '../../core/handover/choose-to-all';
+import { encodeJob } from '../../core/choose/write-link';
+import { sayWhole } from '../../stores/shared/bench-job';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
 
 const WORDS: Readonly<Record<NextRoom, string>> = {
@@ -25,7 +27,7 @@ export function NextSteps({ store, rooms }: Props) {
   return (
     <nav class="next-steps no-print" aria-label="Next, with this job">
       {nextSteps(choices, job, store.catalogue).map(({ to, tail }) => (
-        <a key={to} href={`${rooms[to]}?${tail}`}>
+        <a key={to} href={`${rooms[to]}?${tail}`} onClick={() => sayWhole('choose', encodeJob(job))}>
           {WORDS[to]}
         </a>
       ))}

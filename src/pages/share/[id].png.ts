@@ -1,7 +1,7 @@
 /** The pictures that links are shown with: one for each lesson and each answer, and one for every other page. */
 import type { APIRoute } from 'astro';
 import { getCollection } from 'astro:content';
-import { askedPairs, pairId } from '../../components/choose/answer-pairs';
+import { askedPairs } from '../../components/choose/answer-pairs';
 import { swatchSvg, type Looks } from '../../components/draw/swatch';
 import { lessonsInOrder } from '../../components/lessons';
 import { sharePng, swatchPng, type ShareWords } from '../../components/share/picture';
@@ -21,7 +21,7 @@ export async function getStaticPaths() {
   const answers = askedPairs().map((answer) => {
     const best = answer.choices[0]!;
     return {
-      params: { id: pairId(answer.paper, answer.ground) },
+      params: { id: answer.id },
       props: {
         words: {
           title: answer.title,

@@ -126,6 +126,11 @@ function withFacts(kept: Kept, facts: Facts): Kept {
   return { ...kept, count, facts: { ...kept.facts, ...anew } };
 }
 
+/** Makes everything that a room's link says known elsewhere, as when one goes on from its answer: figures that stood there at first too. */
+export function sayWhole(room: RoomId, tail: string): void {
+  if (!isFramed()) write(withFacts(read(sessionStorageOrNone()), factsIn(room, tail)));
+}
+
 /** What a room says from now on: each fact that changes is known elsewhere, and the room is found as it was left. */
 export function sayFrom(room: RoomId, tail: string, more: Facts): (tail: string, more: Facts) => void {
   let before: Facts = { ...factsIn(room, tail), ...more };
