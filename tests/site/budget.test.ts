@@ -16,29 +16,37 @@ import { BASE, DIST, PAGES, PAGES_WITH_ISLANDS, fileAt, type BuiltPage } from '.
  * What any other `import()` names is in none: it is fetched for one thing that somebody asks for.
  */
 const LIMITS = {
-  // a lesson with the chooser has its whole model: tasks, methods and an ensemble of constants
-  lesson: { toOpen: 3_000, onceUsed: 42_500, atRest: 42_500 },
+  // a lesson with the chooser has its whole model (tasks, methods and an ensemble of constants), and its questions
+  lesson: { toOpen: 3_000, onceUsed: 43_500, atRest: 43_500 },
+  // the lesson on testing lets three swatches re-weigh the model
+  testing: { toOpen: 3_000, onceUsed: 48_100, atRest: 48_100 },
   // the job that was said in one room is known in the others: some 4 kB in each
-  calculator: { toOpen: 50_900, onceUsed: 50_900, atRest: 54_400 },
+  calculator: { toOpen: 51_700, onceUsed: 51_700, atRest: 55_200 },
   // the answer first; what stands below it once the answer is another, or when somebody reaches for it
-  chooser: { toOpen: 56_500, onceUsed: 62_500, atRest: 66_000 },
+  chooser: { toOpen: 58_400, onceUsed: 65_900, atRest: 69_300 },
+  // what to try next is worked out with the model, which is fetched when it is asked
+  planner: { toOpen: 35_000, onceUsed: 67_300, atRest: 67_300 },
   // the workshop sheet is the chooser, the mix, the coverage, the project and the cutting plan in one
-  workshop: { toOpen: 109_500, onceUsed: 109_500, atRest: 113_000 },
+  workshop: { toOpen: 110_500, onceUsed: 110_500, atRest: 114_000 },
 };
 /** A lesson as a first visitor gets it: page, styles, font and the scripts to open it. */
 const VISIT_LIMIT = 50_000;
-const CSS_LIMIT = 8_000;
+const CSS_LIMIT = 8_400;
 
 const brotli = (content: string) => brotliCompressSync(content).length;
 const sum = (numbers: readonly number[]) => numbers.reduce((total, number) => total + number, 0);
 const kindOf = ({ address }: BuiltPage): keyof typeof LIMITS =>
-  address.includes('/lessons/')
-    ? 'lesson'
-    : address.endsWith('/workshop/')
-      ? 'workshop'
-      : address.endsWith('/choose/')
-        ? 'chooser'
-        : 'calculator';
+  address.includes('/lessons/testing')
+    ? 'testing'
+    : address.includes('/lessons/')
+      ? 'lesson'
+      : address.endsWith('/trials/plan/')
+        ? 'planner'
+        : address.endsWith('/workshop/')
+          ? 'workshop'
+          : address.endsWith('/choose/')
+            ? 'chooser'
+            : 'calculator';
 
 function fileOf(address: string): string {
   const file = fileAt(address);
@@ -194,7 +202,7 @@ test('a first visit of a lesson is at most 50 kB, its font included', () => {
   expect(heavy.map(({ page, visit }) => `${page.address}: ${visit} bytes`)).toEqual([]);
 });
 
-test('styles of every page are at most 8 kB', () => {
+test('styles of every page are at most 8.4 kB', () => {
   const heavy = WEIGHED.filter(({ css }) => css > CSS_LIMIT);
   expect(heavy.map(({ page, css }) => `${page.address}: ${css} bytes`)).toEqual([]);
 });

@@ -149,7 +149,7 @@ const useAll = (page: Page): Promise<number> =>
       });
     // A form that is sent would leave the page, and so would drawing a plan; both have tests of their own.
     for (const button of all<HTMLButtonElement>('button[type="button"]:not([disabled])'))
-      await after(() => !/^Draw/.test(button.textContent ?? '') && button.click());
+      await after(() => !/^(?:Draw|Start afresh|Take)/.test(button.textContent ?? '') && button.click());
     return done;
   });
 

@@ -62,10 +62,23 @@ async function prepare(page: Page): Promise<void> {
       return beside ? '' : nameOf(top);
     };
     const stood = new WeakSet<Element>();
+    // what comes into view behind the focus (a fold was opened, something was fetched for it) is reached on the way back
+    const seen = new WeakSet<Element>();
+    const cameBehind = new WeakSet<Element>();
+    const lookAround = (from: Element) => {
+      for (const one of document.querySelectorAll(CAN_STAND)) {
+        if (seen.has(one) || !isSeen(one)) continue;
+        seen.add(one);
+        const isBehind = (from.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_PRECEDING) !== 0;
+        if (isBehind && from !== document.body) cameBehind.add(one);
+      }
+    };
+    lookAround(document.body);
     Object.assign(globalThis, {
       stopHere: () => {
         const element = document.activeElement;
         if (!element || element === document.body) return null;
+        lookAround(element);
         stood.add(element);
         // one of several radio buttons stands for all
         if (element instanceof HTMLInputElement && element.type === 'radio' && element.name)
@@ -82,7 +95,8 @@ async function prepare(page: Page): Promise<void> {
       },
       missed: () =>
         [...document.querySelectorAll(CAN_STAND)]
-          .filter((element) => isSeen(element) && !stood.has(element) && element.getAttribute('tabindex') !== '-1')
+          .filter((element) => isSeen(element) && seen.has(element) && !stood.has(element) && !cameBehind.has(element))
+          .filter((element) => element.getAttribute('tabindex') !== '-1')
           .map(nameOf),
     });
   });
