@@ -22,7 +22,10 @@ export function syncAddress(
   const writeSoon = (tail: string) => {
     clearTimeout(timer);
     timer = setTimeout(() => {
-      const address = `${window.location.pathname}?${tail}${window.location.hash}`;
+      const { pathname, search, hash } = window.location;
+      // An address written anew, though it is the same, would hold up whoever goes back or forward just now.
+      if (search === `?${tail}`) return;
+      const address = `${pathname}?${tail}${hash}`;
       try {
         window.history.replaceState(window.history.state, '', address);
       } catch {
