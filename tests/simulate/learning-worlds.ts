@@ -14,7 +14,7 @@ import { benchesOf } from '../../src/core/choose/sampling';
 import type { Margins } from '../../src/core/joint/bench';
 import { BOND_CONSTANTS, SEARCHED, type BondConstants } from '../../src/core/joint/constants';
 import { wetMargins } from '../../src/core/joint/margins';
-import type { Condition, Seen } from '../../src/core/learn/judged';
+import type { Condition, SwatchSeen } from '../../src/core/learn/judged';
 import { sheetOf } from '../../src/core/paper/sheet';
 import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
 import type { Outcome } from '../../src/core/trial/record';
@@ -79,7 +79,7 @@ export function otherConstants(outcomes: Outcomes, catalogue: Catalogue, count: 
 
 export interface World {
   /** what one swatch of this shows, a new lot each time */
-  readonly lay: (paper: string, adhesive: string, hold: number) => Seen;
+  readonly lay: (paper: string, adhesive: string, hold: number) => SwatchSeen;
   /** the true margins, without the noise of a swatch */
   readonly margins: (paper: string, adhesive: string, hold: number) => Pick<Margins, 'spread' | 'lift' | 'sheetToFace'>;
 }
@@ -148,7 +148,7 @@ export function drawWorld(seed: number, constants: BondConstants, catalogue: Cat
 }
 
 /** Swatches as the learning takes them. */
-export const conditionOf = (paper: string, adhesive: string, hold: number, seen: Seen): Condition => ({
+export const conditionOf = (paper: string, adhesive: string, hold: number, seen: SwatchSeen): Condition => ({
   bench: 'one',
   sheet: `one ${paper}`,
   paperName: paper,

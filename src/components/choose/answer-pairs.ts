@@ -47,7 +47,7 @@ const coverAnswer = memoize((paper: string, ground: string): PairAnswer => {
     id: pairId(paper, ground),
     title: `${name}${name.includes(',') ? ',' : ''} on ${plainName(below.name)}`,
     job: { ...DEFAULT_JOB, paper: { family: paper }, substrate: ground },
-    hasPage: isAsked(ground),
+    hasPage: isAskedGround(ground),
   });
 }, pairId);
 
@@ -79,7 +79,7 @@ function answered({ id, title, job, hasPage }: Pick<PairAnswer, 'id' | 'title' |
   };
 }
 
-export const isAsked = (ground: string): boolean => (ASKED_GROUNDS as readonly string[]).includes(ground);
+export const isAskedGround = (ground: string): boolean => (ASKED_GROUNDS as readonly string[]).includes(ground);
 
 /** Every pair that has a page of its own. */
 export const askedPairs = (): readonly PairAnswer[] => [

@@ -8,13 +8,13 @@ import { memoize } from '../../core/base/memoize';
 import { weightMap } from '../../core/choose/weight-map';
 import { catalogue } from '../../data/catalogue';
 
-export interface Answer extends Choice {
+export interface NamedAnswer extends Choice {
   readonly name: string;
   readonly word: string;
 }
 
 export const answersTo = memoize(
-  (job: Job): readonly Answer[] =>
+  (job: Job): readonly NamedAnswer[] =>
     choose(job, catalogue).map((choice) => ({
       ...choice,
       name: adhesiveName(choice.adhesiveId, catalogue),
@@ -31,6 +31,6 @@ export const flipsOf = memoize(
 
 export const MAP_CELLS = { columns: 24, rows: 18 } as const;
 /** Where an adhesive holds, over all papers, for the job that the chooser opens with. */
-export const mapOf = memoize((adhesive: string) =>
+export const weightMapOf = memoize((adhesive: string) =>
   weightMap(adhesive, DEFAULT_JOB, catalogue, MAP_CELLS.columns, MAP_CELLS.rows),
 );

@@ -12,8 +12,8 @@ import * as corner from './turn-in';
 import { PROJECTS, type ProjectId } from '../../core/make/projects';
 import { memoize } from '../../core/base/memoize';
 
-export const SETS = ['spread', 'lay', 'corner', 'pot', 'cooking', 'test', 'failure', 'tool', 'project'] as const;
-export type PlateSet = (typeof SETS)[number];
+export const PLATE_SETS = ['spread', 'lay', 'corner', 'pot', 'cooking', 'test', 'failure', 'tool', 'project'] as const;
+export type PlateSet = (typeof PLATE_SETS)[number];
 
 export interface Plate {
   readonly set: PlateSet;

@@ -1,7 +1,7 @@
 /** What can be made, each finished and taken apart. Proportions are usual ones; sizes come from the calculator. */
 import type { ProjectId } from '../../core/make/projects';
 import { all, dots, line, line2, path, putAt, shape, strokes, way, word, type Mark } from './ink';
-import { bent, block, bookBlock, sheet, type Face } from './sheets';
+import { bent, block, bookBlock, sheet, type DrawnFace } from './sheets';
 import { between, flat, nearness, plus, type P2, type P3 } from './space';
 
 /** A thing as it stands when it is done, and its parts as they come together. */
@@ -10,7 +10,7 @@ export interface ProjectPlate {
   readonly apart: Mark;
 }
 /** A board with its covering. */
-const covered = (at: P3, w: number, d: number, h: number, face: Face = 'printed'): Mark =>
+const covered = (at: P3, w: number, d: number, h: number, face: DrawnFace = 'printed'): Mark =>
   block(at, w, d, h, { top: 'paper', sides: 'paper', face });
 /** Words to the right of a part, with a line to it; words of one drawing begin in one column. */
 const named = (at: P3, text: string, column: number): Mark => {

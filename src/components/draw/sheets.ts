@@ -3,8 +3,8 @@ import { all, dots, shape, shape2, strokes, strokes2, type Fill, type Mark } fro
 import { between, common, flat, hull, nearness, plus, ring, turning, type P2, type P3 } from './space';
 
 /** What a face of a sheet shows: nothing, its printed side, wet glue, clear film, waste newsprint. */
-export type Face = 'plain' | 'printed' | 'glued' | 'film' | 'news' | 'cloth' | 'tissue' | 'blotter';
-const FILL: Readonly<Record<Face, Fill>> = {
+export type DrawnFace = 'plain' | 'printed' | 'glued' | 'film' | 'news' | 'cloth' | 'tissue' | 'blotter';
+const FILL: Readonly<Record<DrawnFace, Fill>> = {
   plain: 'paper',
   printed: 'paper',
   glued: 'glue',
@@ -17,8 +17,8 @@ const FILL: Readonly<Record<Face, Fill>> = {
 
 interface Looks {
   /** the side seen where the sheet lies flat, and the other */
-  readonly top?: Face;
-  readonly under?: Face;
+  readonly top?: DrawnFace;
+  readonly under?: DrawnFace;
 }
 
 /**
@@ -59,7 +59,7 @@ export function bent(curve: readonly P3[], sweep: P3, { top = 'plain', under = '
 }
 
 /** What lies on a face, in rows along the sheet. */
-function lying(face: Face, edge: readonly P3[], lengths: readonly number[], sweep: P3, before: number): Mark {
+function lying(face: DrawnFace, edge: readonly P3[], lengths: readonly number[], sweep: P3, before: number): Mark {
   if (face === 'plain' || face === 'film') return all();
   const long = lengths.reduce((sum, one) => sum + one, 0);
   const deep = Math.hypot(...sweep);
@@ -116,7 +116,7 @@ function lying(face: Face, edge: readonly P3[], lengths: readonly number[], swee
 }
 
 /** A flat sheet of w by d, its near left corner here. */
-export const sheet = ([x, y, z]: P3, w: number, d: number, top: Face = 'plain'): Mark =>
+export const sheet = ([x, y, z]: P3, w: number, d: number, top: DrawnFace = 'plain'): Mark =>
   bent(
     [
       [x, y, z],
@@ -212,7 +212,7 @@ export function block(
   w: number,
   d: number,
   h: number,
-  { top = 'board', sides = 'edge', face }: { top?: Fill; sides?: Fill; face?: Face } = {},
+  { top = 'board', sides = 'edge', face }: { top?: Fill; sides?: Fill; face?: DrawnFace } = {},
 ): Mark {
   const lid: P3[] = [
     [x, y, z + h],

@@ -1,7 +1,7 @@
 /** A covered board's edges and corners, from inside. */
 import { grip } from './hands';
 import { all, dots, line, put, putAt, shape, way, type Mark } from './ink';
-import { bent, block, type Face } from './sheets';
+import { bent, block, type DrawnFace } from './sheets';
 import { folder, knife } from './tools';
 import { between, flat, type P3 } from './space';
 
@@ -85,7 +85,7 @@ const speckle = (points: readonly P3[]): Mark => {
 const dotsAt = (points: readonly P3[]): Mark => dots(points.map(flat));
 
 /** A flap half way over: it stands up from the edge of the board and leans in. */
-function standing(side: 'tail' | 'fore', face: Face = 'glued'): Mark {
+function standing(side: 'tail' | 'fore', face: DrawnFace = 'glued'): Mark {
   const up = between(0, 1, 8).map((t) => {
     const a = t * 1.15;
     return [T * 1.25 * t * Math.sin(a * 0.9), H * 0.6 + T * 1.25 * t * Math.cos(a * 0.6)] as const;

@@ -1,7 +1,7 @@
 /** Moves a figure from step to step, by its range or by a finger that drags across the drawing. */
 
 /** One position of a figure that can be changed, as the build worked it out. */
-export interface Step {
+export interface SlideStep {
   /** "2 mm" */
   readonly at: string;
   /** "bows 5.8 mm" */
@@ -21,7 +21,7 @@ const rangeOf = (figure: HTMLElement) => figure.querySelector<HTMLInputElement>(
 
 function show(figure: HTMLElement): void {
   const held = figure.querySelector<HTMLElement>('.slide')!;
-  const steps = JSON.parse(held.dataset['steps']!) as readonly Step[];
+  const steps = JSON.parse(held.dataset['steps']!) as readonly SlideStep[];
   const range = rangeOf(figure);
   const step = steps[Number(range.value)]!;
   range.setAttribute('aria-valuetext', `${step.at}: ${step.says}`);

@@ -3,7 +3,7 @@ import type { Ranked } from '../../core/choose/finding';
 import { rank } from '../../core/choose/ranking';
 import { DEFAULT_JOB } from '../../core/choose/job';
 import { catalogue } from '../../data/catalogue';
-import { answerFor, isAsked } from '../choose/answer-pairs';
+import { answerFor, isAskedGround } from '../choose/answer-pairs';
 
 export interface PaperStanding {
   readonly paper: string;
@@ -34,7 +34,7 @@ export function firstOn(ground: string): readonly PaperStanding[] {
     .map(({ id, name }) => {
       // where the pair has a page, its answer is there already
       const job = { ...DEFAULT_JOB, paper: { family: id }, substrate: ground };
-      const [choice] = isAsked(ground) ? answerFor(id, ground).choices : rank(job, catalogue);
+      const [choice] = isAskedGround(ground) ? answerFor(id, ground).choices : rank(job, catalogue);
       if (!choice) throw new Error('shelf: the chooser gave no answer');
       return { paper: id, name, place: 1, choice };
     })

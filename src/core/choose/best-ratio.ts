@@ -20,7 +20,7 @@ const DILUENTS = [
 /** Bottled glues that are stretched, the commonest first. */
 const BASES = ['pva', 'eva', 'pva-thick'] as const;
 
-export interface Part {
+export interface RatioPart {
   /** id of an adhesive of the shelf: "pva", "methylcellulose-2-5" */
   readonly of: string;
   /** parts by volume */
@@ -49,7 +49,7 @@ export interface RatioCurve {
 }
 
 export interface BestRatio {
-  readonly parts: readonly Part[];
+  readonly parts: readonly RatioPart[];
   readonly chance: number;
   readonly method: Method;
   /** wet coat, g/m² */
@@ -57,7 +57,7 @@ export interface BestRatio {
   /** each pair that can be mixed from what is at hand, the best first */
   readonly curves: readonly RatioCurve[];
   /** all three in one pot, where they are at hand and do better than any two */
-  readonly three?: { readonly parts: readonly Part[]; readonly chance: number };
+  readonly three?: { readonly parts: readonly RatioPart[]; readonly chance: number };
 }
 
 /** Shares tried: every twentieth, from all of the one to all of the other. */
@@ -237,8 +237,8 @@ function* ofThree(
   job: Job,
   catalogue: Catalogue,
   draws: Samples,
-): InTurns<{ parts: readonly Part[]; chance: number; method: Method } | undefined> {
-  let best: { parts: readonly Part[]; chance: number; method: Method } | undefined;
+): InTurns<{ parts: readonly RatioPart[]; chance: number; method: Method } | undefined> {
+  let best: { parts: readonly RatioPart[]; chance: number; method: Method } | undefined;
   for (const amounts of QUARTERS) {
     yield;
     const parts = [base, ...diluents].map((of, i) => ({ of, parts: amounts[i]! }));
@@ -255,7 +255,7 @@ const QUARTERS = [
 
 /** The chance of this mix for the job, by its best method. */
 function tryMix(
-  parts: readonly Part[],
+  parts: readonly RatioPart[],
   job: Job,
   catalogue: Catalogue,
   draws?: Samples,
@@ -275,7 +275,7 @@ const worse = (a: YesNo, b: YesNo): YesNo => (WORST[a] <= WORST[b] ? a : b);
  * The mix as an adhesive. Its liquid is computed from what goes in. Its traits are those of its parts: the worse of
  * them where one spoils the whole (ageing, children, heat), weighed by what each leaves when dry where they share the work (hold).
  */
-export function mixOf(parts: readonly Part[], catalogue: Catalogue): WetAdhesive {
+export function mixOf(parts: readonly RatioPart[], catalogue: Catalogue): WetAdhesive {
   const known = parts.map(({ of, parts: share }) => {
     const adhesive = catalogue.adhesives.get(of);
     if (adhesive?.form !== 'wet') throw new RangeError(`no wet adhesive called ${of}`);

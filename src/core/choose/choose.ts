@@ -10,7 +10,7 @@ import { layingCautions } from '../adhesive/hazards';
 import { gravestFirst, type Caution } from '../safety/hazards';
 import { stepsFor } from './technique';
 
-export interface Technique extends Placement {
+export interface HowTo extends Placement {
   /** what to do, in order, each a sentence */
   readonly steps: readonly string[];
 }
@@ -18,7 +18,7 @@ export interface Technique extends Placement {
 export interface Choice extends Ranked {
   /** the weightiest first */
   readonly reasons: readonly Reason[];
-  readonly technique: Technique;
+  readonly technique: HowTo;
   /** the gravest first */
   readonly cautions: readonly Caution[];
 }

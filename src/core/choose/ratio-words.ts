@@ -2,7 +2,7 @@
 import { chanceInTen } from '../base/format';
 import type { Range } from '../base/quantity';
 import type { Catalogue } from '../records/records';
-import type { BestRatio, Part, RatioCurve } from './best-ratio';
+import type { BestRatio, RatioPart, RatioCurve } from './best-ratio';
 import type { Job } from './job';
 import { kindOf } from './kind';
 import type { Method } from './method';
@@ -17,7 +17,7 @@ export interface RatioTold {
   /** the widest run of shares that works, 0–1; absent where nothing is likely */
   readonly works?: { readonly from: number; readonly to: number };
   /** what to mix, by volume; one part alone where nothing is gained by mixing */
-  readonly parts: readonly Part[];
+  readonly parts: readonly RatioPart[];
   /** share of `of` in those parts, 0–1, and the chance there */
   readonly share: number;
   readonly chance: number;
@@ -34,7 +34,7 @@ export interface RatioTold {
 }
 
 export interface ThreeTold {
-  readonly parts: readonly Part[];
+  readonly parts: readonly RatioPart[];
   readonly sentence: string;
 }
 
@@ -48,7 +48,7 @@ const short = (id: string, catalogue: Catalogue): string => catalogue.adhesives.
 const partsOf = (count: number, name: string): string => `${count} ${count === 1 ? 'part' : 'parts'} of ${name}`;
 
 /** Parts by volume in words: "2 parts of PVA, 1 part of methylcellulose at 2.5 %". */
-export const partsInWords = (parts: readonly Part[], catalogue: Catalogue): string =>
+export const partsInWords = (parts: readonly RatioPart[], catalogue: Catalogue): string =>
   parts.map(({ of, parts: count }) => partsOf(count, short(of, catalogue))).join(', ');
 
 /** What is used alone is used at whatever strength the answer names. */

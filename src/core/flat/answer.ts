@@ -11,7 +11,7 @@ import { isPaperBoard } from './plies';
 import { layingCautions } from '../adhesive/hazards';
 import { gravestFirst, type Caution } from '../safety/hazards';
 import { remediesFor, type Remedy } from './remedies';
-import { bowsOf, rollsUp, worseOf, type Bow, type Bows, type Making } from './stages';
+import { bowsOf, rollsUp, worseOf, type Bow, type Bows, type FlatMaking } from './stages';
 import { ACROSS, bowBrief, bowWords, liesHow, LIES_WORDS, type Lies } from './words';
 
 export interface FlatAnswer {
@@ -71,7 +71,7 @@ export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAns
 /** A link carries no signs: the height of a bow in hundredths, then 1 for towards the paper, 2 for away. */
 const signed = ({ middle }: Bow): [number, number] => [Number(Math.abs(middle).toFixed(2)), middle < 0 ? 2 : 1];
 
-function warningsFor(plan: FlatPlan, { work }: Making, bows: Bows): string[] {
+function warningsFor(plan: FlatPlan, { work }: FlatMaking, bows: Bows): string[] {
   const { cover, lining, board } = work;
   const known = (grain: string) => grain === 'height' || grain === 'width';
   const crossed = (a: string, b: string) => known(a) && known(b) && a !== b;

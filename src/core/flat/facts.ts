@@ -15,10 +15,10 @@ import {
   type SheetOnBoard,
   type FlatWork,
 } from './plies';
-import { leftPulling, PAPER_OF_WOOD, type Making } from './stages';
+import { leftPulling, PAPER_OF_WOOD, type FlatMaking } from './stages';
 
 /** What stands behind the bow: sheet, lining, board and water, each a row. */
-export function flatAnswerFacts(plan: FlatPlan, { work, glue }: Making): Fact[] {
+export function flatAnswerFacts(plan: FlatPlan, { work, glue }: FlatMaking): Fact[] {
   const { press, humidity, later, celsius } = plan;
   const { cover } = drawWork(work, MIDDLE);
   const { paper, board, water } = { ...work.cover, ...work };

@@ -7,7 +7,7 @@ import type { Range } from '../base/quantity';
 import type { Adhesive, Catalogue, Substrate } from '../records/records';
 import type { FlatPlan } from './plan';
 import { flatPaper, type SheetOnBoard } from './plies';
-import type { Making } from './stages';
+import type { FlatMaking } from './stages';
 
 /** Water that swells fibre, g/m² on each glued face: the coverage calculator's, or a dry adhesive's own record. */
 export function waterOf(adhesive: Adhesive, plan: FlatPlan, catalogue: Catalogue): Range {
@@ -24,7 +24,7 @@ export const boardsOf = (catalogue: Catalogue): ReadonlyMap<string, Substrate> =
   new Map([...catalogue.substrates].filter(([, { limp }]) => !limp));
 
 /** The work that a plan without problems asks about. */
-export function makingOf(plan: FlatPlan, catalogue: Catalogue): Making {
+export function makingOf(plan: FlatPlan, catalogue: Catalogue): FlatMaking {
   const sheet = (id: string, weight: number | undefined, grain: SheetOnBoard['grain']): SheetOnBoard => ({
     paper: flatPaper(catalogue, id, weight)!,
     grain,

@@ -16,18 +16,18 @@ export const FIBRE_SATURATION = 30;
 /** Past this share of the span a shallow arc is no longer the shape: the work rolls up. Our own line. */
 const ROLLS_UP = 0.25;
 
-export interface Room {
+export interface RoomAir {
   readonly celsius: number;
   /** % relative humidity now, and where the work will live */
   readonly humidity: number;
   readonly later: number;
 }
 
-export interface Making {
+export interface FlatMaking {
   readonly work: FlatWork;
   /** what it is glued with, in words */
   readonly glue: string;
-  readonly room: Room;
+  readonly room: RoomAir;
   readonly pressHours: number;
   readonly widthMm: number;
   readonly heightMm: number;
@@ -52,13 +52,13 @@ export function leftPulling(hours: number, leftInTheEnd = LEFT_AFTER_PRESSING): 
 }
 
 /** Growth, as a share of that from dry to soaked, that the change of air brings. */
-const airChange = ({ celsius, humidity, later }: Room, ofWood: number): number =>
+const airChange = ({ celsius, humidity, later }: RoomAir, ofWood: number): number =>
   ((equilibriumMoisture(celsius, later) - equilibriumMoisture(celsius, humidity)) * ofWood) / FIBRE_SATURATION;
 
 type Heights = Readonly<Record<Direction, number>>;
 
 /** Signed heights of the bow at one stage on one draw, mm. */
-function bowsOn({ work, room, pressHours, widthMm, heightMm }: Making, stage: StageId, draw: PlyDraw): Heights {
+function bowsOn({ work, room, pressHours, widthMm, heightMm }: FlatMaking, stage: StageId, draw: PlyDraw): Heights {
   const { cover, lining, board } = drawWork(work, draw);
   const air = stage === 'later' ? airChange(room, draw.of(PAPER_OF_WOOD, 17)) : 0;
   const left = leftPulling(pressHours, draw.of(around(LEFT_AFTER_PRESSING, LEFT_WITHIN, 'estimate'), 18));
@@ -77,7 +77,7 @@ function bowsOn({ work, room, pressHours, widthMm, heightMm }: Making, stage: St
 }
 
 /** One stage in both directions, as ranges. */
-export function bowsAt(making: Making, id: StageId): Readonly<Record<Direction, Bow>> {
+export function bowsAt(making: FlatMaking, id: StageId): Readonly<Record<Direction, Bow>> {
   const found = draws().map((draw) => bowsOn(making, id, draw));
   const along = (direction: Direction, span: number): Bow => {
     const sorted = found.map((one) => one[direction]).sort((a, b) => a - b);
@@ -88,14 +88,14 @@ export function bowsAt(making: Making, id: StageId): Readonly<Record<Direction, 
 }
 
 /** How far the work bows when the glue is wet, after pressing, and when it has dried. */
-export const bowsOf = (making: Making): Bows => ({
+export const bowsOf = (making: FlatMaking): Bows => ({
   wet: bowsAt(making, 'wet'),
   dry: bowsAt(making, 'dry'),
   later: bowsAt(making, 'later'),
 });
 
 /** The larger of the two bows at the middle of every range, later, mm: what a search can compare quickly. */
-export function middlingBow(making: Making): number {
+export function middlingBow(making: FlatMaking): number {
   const { width, height } = bowsOn(making, 'later', MIDDLE);
   return Math.max(Math.abs(width), Math.abs(height));
 }

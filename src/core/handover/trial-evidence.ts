@@ -15,7 +15,7 @@ import { betaQuantile } from '../stats/distributions';
 import { outcomeOf, type Outcome, type Question, type QuestionKind, type Swatch, type Trial } from '../trial/record';
 
 /** The chances that a swatch can speak of. */
-export type Thing = keyof Pick<Chances, 'spread' | 'lift' | 'bond' | 'flat'>;
+export type TestedThing = keyof Pick<Chances, 'spread' | 'lift' | 'bond' | 'flat'>;
 
 /** The model counts as this many swatches. Estimate: it was right on most of a dozen outcomes, fitted to them. */
 export const MODEL_COUNTS_AS = 4;
@@ -87,7 +87,7 @@ export function updateChance(
 }
 
 /** Which questions speak of which chance; where several do, the worst counts. */
-const SPEAK_OF: Readonly<Record<Thing, readonly QuestionKind[]>> = {
+const SPEAK_OF: Readonly<Record<TestedThing, readonly QuestionKind[]>> = {
   spread: ['spread'],
   lift: ['lift', 'board'],
   bond: ['stuck'],
@@ -101,10 +101,10 @@ export function witnessesFor(
   adhesiveId: string,
   job: Job,
   catalogue: Catalogue,
-): Readonly<Record<Thing, readonly Witness[]>> {
+): Readonly<Record<TestedThing, readonly Witness[]>> {
   const sheet = sheetOf(job, catalogue);
   const needed = secondsNeeded(job);
-  const found: Record<Thing, Witness[]> = { spread: [], lift: [], bond: [], flat: [] };
+  const found: Record<TestedThing, Witness[]> = { spread: [], lift: [], bond: [], flat: [] };
   for (const trial of trials) {
     if (trial.substrate !== undefined && trial.substrate !== job.substrate) continue;
     const board = trial.substrate === undefined ? UNNAMED_BOARD : 1;

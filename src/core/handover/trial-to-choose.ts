@@ -3,18 +3,25 @@ import type { Ranked } from '../choose/finding';
 import type { Job } from '../choose/job';
 import { inOrder, verdictOf, weighedUp } from '../choose/ranking';
 import type { Catalogue } from '../records/records';
-import { testimonyOf, updateChance, witnessesFor, type Testimony, type Thing, type Updated } from './trial-evidence';
+import {
+  testimonyOf,
+  updateChance,
+  witnessesFor,
+  type Testimony,
+  type TestedThing,
+  type Updated,
+} from './trial-evidence';
 import type { Trial } from '../trial/record';
 
-export const THINGS_TOLD = ['spread', 'lift', 'bond', 'flat'] as const satisfies readonly Thing[];
+export const THINGS_TOLD = ['spread', 'lift', 'bond', 'flat'] as const satisfies readonly TestedThing[];
 
 /** What swatches say about one job: adhesive id → chance → what was seen. */
-export type Evidence = ReadonlyMap<string, Readonly<Partial<Record<Thing, Testimony>>>>;
+export type Evidence = ReadonlyMap<string, Readonly<Partial<Record<TestedThing, Testimony>>>>;
 
 /** What these trials say about a job; empty when none of their swatches is near it. */
 export function evidenceFor(trials: readonly Trial[], job: Job, catalogue: Catalogue): Evidence {
   const records = new Set(trials.flatMap(({ glues }) => glues.flatMap(({ record }) => record ?? [])));
-  const found = new Map<string, Partial<Record<Thing, Testimony>>>();
+  const found = new Map<string, Partial<Record<TestedThing, Testimony>>>();
   for (const id of records) {
     if (!catalogue.adhesives.has(id)) continue;
     const witnesses = witnessesFor(trials, id, job, catalogue);
@@ -27,17 +34,17 @@ export function evidenceFor(trials: readonly Trial[], job: Job, catalogue: Catal
   return found;
 }
 
-export interface Told {
+export interface TrialsTold {
   readonly adhesiveId: string;
   readonly modelChance: number;
   readonly chance: number;
-  readonly things: Readonly<Partial<Record<Thing, Updated>>>;
+  readonly things: Readonly<Partial<Record<TestedThing, Updated>>>;
 }
 
 export interface Adjusted<R extends Ranked> {
   readonly choices: readonly R[];
   /** for each adhesive that swatches speak of, the model alone beside the two together */
-  readonly told: ReadonlyMap<string, Told>;
+  readonly told: ReadonlyMap<string, TrialsTold>;
 }
 
 /** Verdicts that a chance decides; the others stand whatever a swatch shows. */
@@ -49,12 +56,12 @@ export function adjustRanking<R extends Ranked>(
   evidence: Evidence,
   catalogue: Catalogue,
 ): Adjusted<R> {
-  const told = new Map<string, Told>();
+  const told = new Map<string, TrialsTold>();
   const adjusted = choices.map((choice): R => {
     const seen = evidence.get(choice.adhesiveId);
     const adhesive = catalogue.adhesives.get(choice.adhesiveId);
     if (!seen || !adhesive) return choice;
-    const things: Partial<Record<Thing, Updated>> = {};
+    const things: Partial<Record<TestedThing, Updated>> = {};
     const chances = { ...choice.chances };
     for (const thing of THINGS_TOLD) {
       const testimony = seen[thing];
@@ -74,7 +81,7 @@ export function adjustRanking<R extends Ranked>(
   return { choices: inOrder(adjusted), told };
 }
 
-const LETTERS: Readonly<Record<Thing, string>> = { spread: 's', lift: 'l', bond: 'b', flat: 'f' };
+const LETTERS: Readonly<Record<TestedThing, string>> = { spread: 's', lift: 'l', bond: 'b', flat: 'f' };
 const MOST_TOLD = 12;
 
 /** Evidence as a short word for a link: "pva.l.285.300.3", joined by "~"; sums in hundredths. */
@@ -96,7 +103,7 @@ export function encodeEvidence(evidence: Evidence): string {
 
 /** The evidence in such a word; parts that are none are left out. Never throws. */
 export function decodeEvidence(text: unknown): Evidence {
-  const found = new Map<string, Partial<Record<Thing, Testimony>>>();
+  const found = new Map<string, Partial<Record<TestedThing, Testimony>>>();
   if (typeof text !== 'string') return found;
   for (const part of text
     .slice(0, 3000)

@@ -13,7 +13,7 @@ export const MODELLED = ['spread', 'lift', 'board', 'cockle', 'stuck'] as const 
 export type Modelled = (typeof MODELLED)[number];
 
 /** What one swatch showed; a question that was not asked, or not judged, is left out. */
-export type Seen = Readonly<Partial<Record<Modelled, Outcome>>>;
+export type SwatchSeen = Readonly<Partial<Record<Modelled, Outcome>>>;
 
 export interface Condition {
   /** whose bench it is: everything that is a bench's own is shared by all that has one key */
@@ -27,7 +27,7 @@ export interface Condition {
   readonly adhesive: string;
   /** the swatch as a job: laid for the seconds after which it was lifted */
   readonly job: Job;
-  readonly seen: readonly Seen[];
+  readonly seen: readonly SwatchSeen[];
 }
 
 export interface Judged {
@@ -50,7 +50,7 @@ const sheetKey = ({ family, grammage, dropSeconds }: JobPaper): string =>
  * adhesive, are left out. What a trial does not say is taken as usual: binder's board, 20 °C, 50 %, a full brush.
  */
 export function judgedIn(trials: readonly Trial[], catalogue: Catalogue): Judged {
-  const conditions = new Map<string, Condition & { seen: Seen[] }>();
+  const conditions = new Map<string, Condition & { seen: SwatchSeen[] }>();
   let [swatches, unnamed] = [0, 0];
   for (const trial of trials) {
     if (trial.demo) continue;
@@ -95,7 +95,7 @@ export const PUBLISHED = 'published';
 const isPublished = ({ id }: Trial): boolean => id.startsWith(`${PUBLISHED}-`);
 
 /** The worst that any question of each kind says. */
-function seenOn(swatch: Swatch, { questions }: Trial): Seen {
+function seenOn(swatch: Swatch, { questions }: Trial): SwatchSeen {
   const seen: Partial<Record<Modelled, Outcome>> = {};
   for (const { id, kind } of questions) {
     const modelled = MODELLED.find((one) => one === kind);

@@ -2,7 +2,7 @@
 import type { Hand } from '../choose/draws';
 import type { Margins } from '../joint/bench';
 import type { Outcome } from '../trial/record';
-import type { Seen } from './judged';
+import type { SwatchSeen } from './judged';
 
 /** Swatches that are judged, or written down, as something else than they were. Estimate: 5 to 10 in 100. */
 export const MISJUDGED = 0.07;
@@ -28,7 +28,7 @@ const said = (seen: Outcome, shares: Shares): number =>
   (1 - MISJUDGED) * shares[seen] + (MISJUDGED / 2) * (1 - shares[seen]);
 
 /** How likely these outcomes are together where these margins come out in this hand, 0–1; 1 for none. */
-export function likelihood(seen: Seen, margins: Margins, hand: Hand = AS_IT_IS): number {
+export function likelihood(seen: SwatchSeen, margins: Margins, hand: Hand = AS_IT_IS): number {
   let together = 1;
   if (seen.spread) together *= said(seen.spread, sharesOf(margins.spread * hand.spread));
   if (seen.lift ?? seen.board) together *= lifted(seen, margins.lift * hand.lift, margins.sheetToFace);
@@ -53,7 +53,7 @@ export function liftedShares(lift: number, sheetToFace: number): readonly number
   return [pass, partly * (1 - face), fail * (1 - face), partly * face, fail * face];
 }
 
-function lifted({ lift, board }: Seen, margin: number, sheetToFace: number): number {
+function lifted({ lift, board }: SwatchSeen, margin: number, sheetToFace: number): number {
   const shares = liftedShares(margin, sheetToFace);
   const read = (seen: Outcome | undefined, was: Outcome) =>
     seen === undefined ? 1 : seen === was ? 1 - MISJUDGED : MISJUDGED / 2;

@@ -16,7 +16,7 @@ import type { JobPaper } from '../paper/asked-paper';
 import { sheetOf } from '../paper/sheet';
 import type { Catalogue } from '../records/records';
 import { handsOf } from './hand';
-import { isSheet, ownBench, type Condition, type Seen } from './judged';
+import { isSheet, ownBench, type Condition, type SwatchSeen } from './judged';
 import { likelihood } from './likelihood';
 
 /** Versions of a bench that are weighed: each set of the ensemble with several draws of the bench. */
@@ -43,7 +43,7 @@ export interface Learned {
 }
 
 /** Weights of the versions, with how far they had to be softened. */
-export interface Weighed {
+export interface Reweighed {
   /** of each version, together 1 */
   readonly weights: Float64Array;
   /** how many equal versions would count as much: (Σw)² ÷ Σw² */
@@ -93,8 +93,8 @@ function* askAll(condition: Condition, catalogue: Catalogue, ask: MarginsOf): In
 }
 
 /** Swatches that showed the same, counted. */
-function countsOf(all: readonly Seen[]): readonly { readonly seen: Seen; readonly count: number }[] {
-  const counts = new Map<string, { seen: Seen; count: number }>();
+function countsOf(all: readonly SwatchSeen[]): readonly { readonly seen: SwatchSeen; readonly count: number }[] {
+  const counts = new Map<string, { seen: SwatchSeen; count: number }>();
   for (const seen of all) {
     const key = [seen.spread, seen.lift, seen.board, seen.cockle, seen.stuck].join();
     const known = counts.get(key);
@@ -215,13 +215,13 @@ export function* withoutEachPair(learned: Learned): InTurns<ReadonlyMap<string, 
 export const pairKey = ({ sheet, adhesive }: Condition): string => `${sheet} ${adhesive}`;
 
 /** Weights of the versions of the own bench by what was kept of the swatches. */
-export function reweigh(learned: Learned, keep: Keep = ALL): Weighed {
+export function reweigh(learned: Learned, keep: Keep = ALL): Reweighed {
   return weigh(sheetLogs(learned, keep), learned.own);
 }
 
 type SheetLogs = ReturnType<typeof sheetLogs>;
 
-function weigh(sheets: SheetLogs, own: string | undefined): Weighed {
+function weigh(sheets: SheetLogs, own: string | undefined): Reweighed {
   const byBench = new Map<string, Float64Array>();
   for (const { bench, logs } of sheets.values()) {
     let sum = byBench.get(bench);
@@ -242,7 +242,7 @@ function weigh(sheets: SheetLogs, own: string | undefined): Weighed {
 const SOFTENING_STEPS = 30;
 
 /** Weights from log likelihoods, softened as little as keeps `LEAST_EFFECTIVE` versions. */
-export function softened(logs: Float64Array): Weighed {
+export function softened(logs: Float64Array): Reweighed {
   let [low, high] = [0, 1];
   let found = weightsAt(logs, 1);
   if (found.effective >= LEAST_EFFECTIVE) return { ...found, softened: 1 };
@@ -272,7 +272,7 @@ export function learnedDraws(
   paper: JobPaper,
   count: number,
   keep: Keep = ALL,
-): Draws & Omit<Weighed, 'weights'> {
+): Draws & Omit<Reweighed, 'weights'> {
   const sheets = sheetLogs(learned, keep);
   const { weights, effective, softened: power } = weigh(sheets, learned.own);
   const versions = drawn(weights, count);

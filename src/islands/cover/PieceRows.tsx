@@ -5,7 +5,7 @@ import { joinRows, NO_PIECE, splitRows, type PieceText } from '../../core/cover/
 import type { CoverStore } from '../../stores/cover/cover';
 import { NumberField } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
-import { cellsOf, without } from '../parts/rows';
+import { fieldCells, without } from '../parts/rows';
 
 interface Props {
   readonly store: CoverStore;
@@ -17,7 +17,7 @@ export function PieceRows({ store, prefix }: Props) {
   const problems = useStore(store.$problems);
   const rows = splitRows(texts.pieces);
   const put = (next: readonly PieceText[]) => store.set('pieces', joinRows(next));
-  const bound = cellsOf({ prefix, name: 'piece', rows, problems, put });
+  const bound = fieldCells({ prefix, name: 'piece', rows, problems, put });
   return (
     <>
       <p class="field-hint">A turn-in is for every side; or give four: top; right; bottom; left.</p>

@@ -5,7 +5,7 @@ import { MOST_ROWS } from '../../core/cut/codec';
 import { joinCutPieces, NEW_PIECE, splitCutPieces, splitStocks, type CutPieceText } from '../../core/cut/rows';
 import { NumberField, SelectField } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
-import { cellsOf, without } from '../parts/rows';
+import { fieldCells, without } from '../parts/rows';
 import { TextField } from '../parts/TextField';
 
 const GRAINS = [
@@ -25,7 +25,7 @@ export function CutPieceRows({ store, prefix }: CutFieldsProps) {
   const { unit } = texts;
   const whole = problems.find(({ field }) => field === 'pieces')?.message;
   const save = (next: readonly CutPieceText[]) => store.set('pieces', joinCutPieces(next));
-  const bound = cellsOf({ prefix, name: 'piece', rows, problems, put: save });
+  const bound = fieldCells({ prefix, name: 'piece', rows, problems, put: save });
   return (
     <>
       <h2 id={`${prefix}pieces`} tabIndex={-1}>

@@ -7,7 +7,7 @@ import type { LengthUnit } from '../../core/base/length-text';
 import { SHEET_SIZES, sizeTyped, typedSize } from '../../core/cut/sheet-sizes';
 import { NumberField, SelectField } from '../parts/Field';
 import { GrowingRows } from '../parts/GrowingRows';
-import { cellsOf, changed } from '../parts/rows';
+import { fieldCells, changed } from '../parts/rows';
 import { TextField } from '../parts/TextField';
 
 const SIZES = [
@@ -27,7 +27,7 @@ export function StockRows({ store, prefix }: CutFieldsProps) {
   const unit = texts.unit as LengthUnit;
   const whole = problems.find(({ field }) => field === 'stocks')?.message;
   const save = (next: readonly StockText[]) => store.set('stocks', joinStocks(next));
-  const bound = cellsOf({ prefix, name: 'stock', rows, problems, put: save });
+  const bound = fieldCells({ prefix, name: 'stock', rows, problems, put: save });
   return (
     <>
       <h2 id={`${prefix}stocks`} tabIndex={-1}>

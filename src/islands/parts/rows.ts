@@ -16,7 +16,7 @@ interface Table<R> {
 }
 
 /** Gives, for a cell of a row, what its field is told: id, value, what is wrong with it, and what to do with what is typed. */
-export const cellsOf =
+export const fieldCells =
   <R extends { readonly [K in keyof R]: string }>({ prefix, name, rows, problems, put }: Table<R>) =>
   (place: number, cell: keyof R & string) => {
     const field = `${name}-${place}-${cell}`;

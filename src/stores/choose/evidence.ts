@@ -13,7 +13,7 @@ import {
   encodeEvidence,
   evidenceFor,
   type Evidence,
-  type Told,
+  type TrialsTold,
 } from '../../core/handover/trial-to-choose';
 import { learnedDraws } from '../../core/learn/reweigh';
 import { digestOf, drawsForTaught, movedBy, type Moved } from '../../core/learn/taught';
@@ -27,7 +27,7 @@ export interface EvidenceStore {
   readonly turn: (on: boolean) => void;
   /** 'sent': it came in the link and holds for the job as it was sent */
   readonly $source: ReadableAtom<'own' | 'sent'>;
-  readonly $told: ReadableAtom<ReadonlyMap<string, Told>>;
+  readonly $told: ReadableAtom<ReadonlyMap<string, TrialsTold>>;
   /** does any swatch bear on the job at all */
   readonly $speaks: ReadableAtom<boolean>;
   /** what the model has learned from all swatches, however far from this job */
@@ -85,7 +85,7 @@ export function openEvidence(
           catalogue,
         ),
   );
-  const $told = atom<ReadonlyMap<string, Told>>(new Map());
+  const $told = atom<ReadonlyMap<string, TrialsTold>>(new Map());
   const $moved = atom<readonly Moved[]>([]);
   const $firsts = atom<Firsts | undefined>(undefined);
   /** the answer by what was learned, before the swatches of this very pair are counted */

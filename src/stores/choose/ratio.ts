@@ -1,5 +1,5 @@
 /** The best ratio for the chooser's job, with the links that take it to the mixer. Fetched once the answer is there. */
-import { bestRatioInTurns, mixOf, type BestRatio, type Part } from '../../core/choose/best-ratio';
+import { bestRatioInTurns, mixOf, type BestRatio, type RatioPart } from '../../core/choose/best-ratio';
 import type { Draws } from '../../core/choose/draws';
 import type { Ranked } from '../../core/choose/finding';
 import type { Job } from '../../core/choose/job';
@@ -36,7 +36,7 @@ function madeWords({ does, of }: Making, catalogue: Catalogue): string {
 }
 
 function shown(found: BestRatio, best: Ranked, job: Job, catalogue: Catalogue): Ratios {
-  const made = (parts: readonly Part[], coat: Range | undefined): Made => {
+  const made = (parts: readonly RatioPart[], coat: Range | undefined): Made => {
     const need = coat ? millilitresInHand(job, coat, mixOf(parts, catalogue), catalogue) : 0;
     return {
       amount: `For this piece, have ${formatAmount(need, 9)}\u00a0ml of it in hand.`,

@@ -16,14 +16,14 @@ export interface Slip {
   readonly because: string;
 }
 
-export interface Judgement {
+export interface ReplyJudged {
   /** 'unread': no number could be read, so nothing was judged */
   readonly verdict: 'right' | 'wrong' | 'unread';
   readonly says: string;
 }
 
 /** Takes what was typed, with or without its unit. Never throws. */
-export function judgeNumber(typed: string, { is, within, unit, slips }: NumberWanted): Judgement {
+export function judgeNumber(typed: string, { is, within, unit, slips }: NumberWanted): ReplyJudged {
   const text = typed.trim();
   const bare = unit !== '' && text.toLowerCase().endsWith(unit.toLowerCase()) ? text.slice(0, -unit.length) : text;
   const number = parseNumber(bare);

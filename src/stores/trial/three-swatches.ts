@@ -6,7 +6,7 @@ import { benchesOf, liquidsOf } from '../../core/choose/sampling';
 import { holds } from '../../core/choose/tally';
 import type { InTurns } from '../../core/base/turns';
 import { wetMargins } from '../../core/joint/margins';
-import type { Condition, Seen } from '../../core/learn/judged';
+import type { Condition, SwatchSeen } from '../../core/learn/judged';
 import { learnedDraws, learnInTurns, reweigh } from '../../core/learn/reweigh';
 import { sheetOf } from '../../core/paper/sheet';
 import type { WetAdhesive } from '../../core/records/records';
@@ -21,7 +21,7 @@ export const SHOWN_WORDS: Readonly<Record<Shown, string>> = {
   tore: 'the paper tore',
   face: 'the face of the board came away',
 };
-const SEEN: Readonly<Record<Shown, Seen>> = {
+const SEEN: Readonly<Record<Shown, SwatchSeen>> = {
   clean: { lift: 'pass', board: 'pass' },
   fibres: { lift: 'partly', board: 'pass' },
   tore: { lift: 'fail', board: 'pass' },
