@@ -38,6 +38,8 @@ test('filled in on a phone, sent, and opened by someone else: the same pieces', 
   await withPage(PHONE, async (page) => {
     const complaints = await open(page, sent);
     await expect.poll(() => rowsOf(page)).toEqual(told(plan));
+    // a link on a phone shows the answer first; the form is folded to its line
+    await page.locator('.form-fold > summary').tap();
     expect(await field(page, /^Width/).inputValue()).toBe('120.5');
     expect(await page.locator('.bench-answer .problem-list').count()).toBe(0);
     expect(complaints).toEqual([]);

@@ -42,6 +42,8 @@ test('measured and kept on a phone, the paper is offered by every calculator and
     });
 
     await open(page, `${SITE}cover/`);
+    // a job is known: the form is folded to its line
+    await page.locator('.form-fold > summary').tap();
     await page
       .getByRole('combobox', { name: 'The paper is most like' })
       .selectOption({ label: 'Yours: Brown wrapper' });

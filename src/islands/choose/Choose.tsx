@@ -40,6 +40,7 @@ const linkHere = () => (typeof window === 'undefined' ? '' : window.location.sea
 
 export default function Choose({ blind, checks, rooms }: Props) {
   const store = useMemo(() => openChoosePage(linkHere()), []);
+  const startJob = useMemo(() => store.$job.get(), []);
   const problems = useStore(store.$problems);
   const stale = problems.length > 0 ? ' stale' : '';
 
@@ -48,8 +49,15 @@ export default function Choose({ blind, checks, rooms }: Props) {
     const sent = new URLSearchParams(linkHere()).get('ev') ?? undefined;
     store.$sentEvidence.set(sent);
     // What stands below speaks of the start job until it is woken.
-    const wakeRest = () => void setTimeout(() => document.dispatchEvent(new Event('answered')));
-    if (linkHere() !== '' || sent !== undefined || hasTrials()) wakeRest();
+    const wakeRest = () =>
+      void setTimeout(() => {
+        // for a rest whose script comes later than this
+        document.documentElement.dataset['answered'] = '';
+        document.dispatchEvent(new Event('answered'));
+      });
+    // What was typed before the script came is put back before this.
+    const isOther = store.$job.get() !== startJob;
+    if (linkHere() !== '' || sent !== undefined || hasTrials() || isOther) wakeRest();
     const stopWaking = store.$job.listen(wakeRest);
     const atFirst = store.$texts.get();
     const stopSyncing = syncAddress('choose', store.load, store.$tail);

@@ -69,10 +69,10 @@ export function RatioPlate({ of, rest, chances, works, share, chance, brief }: P
         </g>
       ))}
       <text class="axis-text" x={BOX.left} y={BOX.bottom + 36}>
-        ← all {rest}
+        all {rest}
       </text>
       <text class="axis-text" x={BOX.right} y={BOX.bottom + 36} text-anchor="end">
-        all {of} →
+        all {of}
       </text>
       <path class="ink" d={`M${line}`} />
       <line class="mark-you" x1={x(share)} x2={x(share)} y1={BOX.top} y2={BOX.bottom} stroke-dasharray="5 4" />

@@ -146,8 +146,11 @@ const wakeOnUse = (load, options, island) => {
   };
 
   listen(true);
-  if (options.value === 'then') document.addEventListener('answered', () => void wake());
-  else if (typeof options.value === 'string') afterPaint(() => void wake());
+  if (options.value === 'then') {
+    if (document.documentElement.dataset['answered'] === '') void wake();
+    else document.addEventListener('answered', () => void wake());
+  }
+  if (options.value === 'now' || options.value === 'soon') afterPaint(() => void wake());
   // A browser that comes back to a page may have put into its fields what was typed before.
   window.addEventListener('pageshow', () => {
     if (island.hasAttribute('ssr') && changedIn(island).size > 0) void wake();
