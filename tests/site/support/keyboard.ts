@@ -79,6 +79,8 @@ async function prepare(page: Page): Promise<void> {
         const element = document.activeElement;
         if (!element || element === document.body) return null;
         lookAround(element);
+        // what is fetched for a fold that was opened may push on what has the focus; the next key brings it back
+        element.scrollIntoView({ block: 'nearest' });
         stood.add(element);
         // one of several radio buttons stands for all
         if (element instanceof HTMLInputElement && element.type === 'radio' && element.name)
