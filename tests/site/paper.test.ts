@@ -7,6 +7,11 @@ const answer = (page: Page) => page.getByRole('region', { name: 'The answer' });
 /** What is known of the sheet, without what is said aloud to those who listen. */
 const known = (page: Page) => page.locator('#know-answer .facts').innerText();
 
+const unfold = (page: Page) =>
+  page.evaluate(() =>
+    document.querySelectorAll<HTMLDetailsElement>('.form-fold, .job-form').forEach((form) => (form.open = true)),
+  );
+
 test('measured and kept on a phone, the paper is offered by every calculator and its link says the same', async () => {
   await withPage(PHONE, async (page) => {
     await page.clock.install();
@@ -43,7 +48,7 @@ test('measured and kept on a phone, the paper is offered by every calculator and
 
     await open(page, `${SITE}cover/`);
     // a job is known: the form is folded to its line
-    await page.locator('.form-fold > summary').tap();
+    await unfold(page);
     await page
       .getByRole('combobox', { name: 'The paper is most like' })
       .selectOption({ label: 'Yours: Brown wrapper' });
@@ -65,6 +70,7 @@ test('measured and kept on a phone, the paper is offered by every calculator and
     });
 
     await open(page, `${SITE}choose/`);
+    await unfold(page);
     await page
       .getByRole('combobox', { name: 'Fill in a paper of your own' })
       .selectOption({ label: 'Yours: Brown wrapper' });
