@@ -13,7 +13,7 @@ export function decimals(value: number, places = 0): string {
 }
 
 /** A number with its unit, never broken across lines. */
-export function withUnit(number: string, unit: string): string {
+export function numberWithUnit(number: string, unit: string): string {
   if (unit === '1' || unit === '') return number;
   return unit === '×' ? `${number}${THIN_SPACE}×` : `${number}${NO_BREAK}${unitText(unit)}`;
 }
@@ -30,7 +30,7 @@ export function asWritten(value: number): string {
 }
 
 /** low–high, or the one value when they are the same. */
-export function span(low: string, high: string): string {
+export function lowToHigh(low: string, high: string): string {
   return low === high ? low : `${low}–${high}`;
 }
 

@@ -1,6 +1,6 @@
 /** Every number of the site that rests on a source, and how the rest are known: read from the records, never kept by hand. */
 import { getCollection } from 'astro:content';
-import { BASIS_WORDS, asWritten, span, withUnit } from './format';
+import { BASIS_WORDS, asWritten, lowToHigh, numberWithUnit } from './format';
 import { href } from './href';
 import { FIXED } from './model/symbols';
 
@@ -29,7 +29,7 @@ export async function numbersOn(): Promise<ReadonlyMap<string, readonly RestingN
   const found = new Map<string, RestingNumber[]>();
   const note = (source: string, number: RestingNumber) => found.set(source, [...(found.get(source) ?? []), number]);
   for (const { owner, field, number, address } of await storedNumbers()) {
-    const value = withUnit(span(asWritten(number.low), asWritten(number.high)), number.unit);
+    const value = numberWithUnit(lowToHigh(asWritten(number.low), asWritten(number.high)), number.unit);
     if (number.source && number.basis === 'published')
       note(number.source, { name: `${owner}: ${field}`, value, address });
   }
@@ -39,7 +39,7 @@ export async function numbersOn(): Promise<ReadonlyMap<string, readonly RestingN
       if (row.source && row.basis === 'published')
         note(row.source, {
           name: row.says,
-          value: withUnit(asWritten(row.expected), row.unit),
+          value: numberWithUnit(asWritten(row.expected), row.unit),
           address: href(`/how-we-check/#${id}`),
         });
   }

@@ -64,3 +64,39 @@ test('each test of core stands beside one file of core, and bears its name', () 
   expect(tests.length).toBeGreaterThan(100);
   expect(tests.filter((file) => !sources.has(file.replace(/^tests/, 'src').replace(/\.test\.ts$/, '.ts')))).toEqual([]);
 });
+
+const EXPORTED =
+  /^export (?:declare )?(?:async )?(?:function\*?|const|let|class|interface|type|enum) ([A-Za-z_$][\w$]*)/gm;
+
+/** Routes must export what Astro calls them by. */
+const ROUTES = new Set(['GET', 'getStaticPaths']);
+
+/** Exported names, each with the files that give it a meaning. */
+function exportedIn(texts: readonly (readonly [file: string, text: string])[]): Map<string, Set<string>> {
+  const found = new Map<string, Set<string>>();
+  for (const [file, text] of texts)
+    for (const [, name = ''] of text.matchAll(EXPORTED))
+      if (!ROUTES.has(name)) found.set(name, (found.get(name) ?? new Set()).add(file));
+  return found;
+}
+
+const ofTwoMeanings = (found: ReadonlyMap<string, ReadonlySet<string>>) =>
+  [...found].flatMap(([name, files]) => (files.size > 1 ? [`${name}: ${[...files].join(', ')}`] : []));
+
+test('an exported name means one thing in the whole source', () => {
+  const found = exportedIn(
+    filesIn('src')
+      .filter((file) => /\.(?:tsx?|mjs)$/.test(file))
+      .map((file) => [file, textOf(file)]),
+  );
+  expect(found.size).toBeGreaterThan(1000);
+  expect(ofTwoMeanings(found)).toEqual([]);
+  expect(
+    ofTwoMeanings(
+      exportedIn([
+        ['a.ts', 'export const curl = 1;\n'],
+        ['b.ts', 'export function curl() {}\n'],
+      ]),
+    ),
+  ).toEqual(['curl: a.ts, b.ts']);
+});

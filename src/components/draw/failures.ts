@@ -1,8 +1,8 @@
 /** What each way to fail looks like, on the same sheet and board. */
-import { HELD } from './apply';
+import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
 import { all, dots, line, putAt, shape, strokes, way, type Mark } from './ink';
-import { bent, block, curl, sheet } from './sheets';
+import { bent, block, curledStrip, sheet } from './sheets';
 import { between, flat, plus, type P3 } from './space';
 
 const [W, D, H] = [104, 68, 7] as const;
@@ -25,7 +25,7 @@ export const dragged = (): Mark => {
   return all(
     sheet([-14, -11, 0], 142, 98, 'news'),
     bent(ruck, [0, 74, 0], { top: 'glued', under: 'plain' }),
-    putAt(HELD['brush-full'], [44, 34, 2]),
+    putAt(TOOL_IN_HAND['brush-full'], [44, 34, 2]),
     way([8, -6, 0], [38, -6, 0]),
   );
 };
@@ -61,7 +61,7 @@ export const torn = (): Mark => {
   );
 };
 const curlLeft2 = ([x, y, z]: P3): P3[] =>
-  curl([0, y, z], 4, 84, 58)
+  curledStrip([0, y, z], 4, 84, 58)
     .map(([px, py, pz]): P3 => [x - px, py, pz])
     .reverse();
 const speck = ([x, y, z]: P3, w: number, d: number, across: number): Mark =>
@@ -204,7 +204,7 @@ export const bow = (): Mark => {
 /** The edge got no glue: it stands open along its whole length. */
 export const starvedEdge = (): Mark => {
   const z = H + 0.5;
-  const flap = curl([0, 0, z], 52, 84, 62).map(([along, , high]): P3 => [-10, D + 8 - along, high]);
+  const flap = curledStrip([0, 0, z], 52, 84, 62).map(([along, , high]): P3 => [-10, D + 8 - along, high]);
   const ragged = between(-6, W + 6, 12).map((x, i): P3 => [x, 24 + (i % 2 ? 3 : 0), z]);
   return all(
     board(),

@@ -1,7 +1,7 @@
 /** After the glue: lifting, waiting, laying, rubbing down, pressing. */
 import { flatHand, grip, pinch, pointing } from './hands';
 import { all, line2, put, putAt, path, shape, strokes, way, way2, word, type Mark } from './ink';
-import { bent, block, curl, curlLeft, pane, pot, sheet, weight } from './sheets';
+import { bent, block, curledStrip, curlLeft, pane, pot, sheet, weight } from './sheets';
 import { clock, folder, iron, softBrush } from './tools';
 import { flat, plus, type P3 } from './space';
 
@@ -62,7 +62,7 @@ const fromLeft = (at: P3, degrees = 58) => ({
 
 /** A sheet going down on glass with its face under it. */
 export const faceDownOnGlass = (): Mark => {
-  const curve = curl([6, 0, 4], 40, 112, 88);
+  const curve = curledStrip([6, 0, 4], 40, 112, 88);
   const hand = fromRight(plus(curve.at(-1)!, [0, 40, 0]), -82);
   return all(
     pane([-12, -12, 0], 134, 92),
@@ -103,7 +103,7 @@ export const relax = (share = 4 / 60): Mark =>
 /** One edge down, the rest let down after it. `down` is the share that lies already. */
 export const letDown = (down = 0.3, withHand = true): Mark => {
   const long = 124;
-  const curve = curl([-12, -10, BH + 0.5], 12 + down * 88, long, 100 * (1 - down) + 6);
+  const curve = curledStrip([-12, -10, BH + 0.5], 12 + down * 88, long, 100 * (1 - down) + 6);
   const hand = fromRight(plus(curve.at(-1)!, [0, 46, 0]), -82);
   return all(
     board(),
@@ -144,7 +144,7 @@ export const holdOver = (): Mark => {
 };
 
 /** Laid, and moved while it still slides. */
-export const slide = (by = 0): Mark =>
+export const slideAlong = (by = 0): Mark =>
   all(
     board(),
     sheet([-12 + by, -9, BH + 0.4], 124, 84, 'printed'),
@@ -221,7 +221,7 @@ export const clampSquare = (): Mark =>
 
 /** A film or tissue cut to the sheet, its backing drawn off. */
 export const film = (): Mark => {
-  const back = curl([20, 0, 1.4], 40, 112, 150);
+  const back = curledStrip([20, 0, 1.4], 40, 112, 150);
   const end = back.at(-1)!;
   return all(
     sheet([0, 0, 0], 116, 74, 'plain'),
@@ -347,7 +347,7 @@ export const ironed = (): Mark =>
 /** The three things that every question here is about: a sheet, a coat of glue, a board. */
 export const joint = (): Mark => {
   const [w, d, h] = [150, 84, 12];
-  const curve = curl([0, 0, h + 3], 74, 152, 66);
+  const curve = curledStrip([0, 0, h + 3], 74, 152, 66);
   const label = (at: P3, text: string): Mark => {
     const [x, y] = flat(at);
     return all(

@@ -197,7 +197,7 @@ export const PLATES = {
   slide: laid(
     'Moved while it slides',
     'The sheet lies on the board; a flat hand pushes it a little to one side and to the other until it is in its place.',
-    () => lay.slide(),
+    () => lay.slideAlong(),
   ),
   'rub-down': moving(
     laid(

@@ -130,7 +130,7 @@ export const sheet = ([x, y, z]: P3, w: number, d: number, top: DrawnFace = 'pla
  * A stretch of sheet that lies level for a while and then bends up (or down): its heading turns evenly until it has turned by
  * `degrees`. Runs to the right from here.
  */
-export function curl([x, y, z]: P3, level: number, long: number, degrees: number, count = 14): P3[] {
+export function curledStrip([x, y, z]: P3, level: number, long: number, degrees: number, count = 14): P3[] {
   const points: P3[] = [[x, y, z]];
   if (level > 0) points.push([x + level, y, z]);
   const piece = (long - level) / count;
@@ -145,7 +145,7 @@ export function curl([x, y, z]: P3, level: number, long: number, degrees: number
 
 /** The same to the left: runs to the left from here, and is given from its far end, so that its top stays its top. */
 export const curlLeft = ([x, y, z]: P3, level: number, long: number, degrees: number, count = 14): P3[] =>
-  curl([0, y, z], level, long, degrees, count)
+  curledStrip([0, y, z], level, long, degrees, count)
     .map(([px, py, pz]): P3 => [x - px, py, pz])
     .reverse();
 

@@ -1,7 +1,7 @@
 /** What a beginner asks a sheet: which way its grain runs, how fast it drinks. */
 import { pointing, grip } from './hands';
 import { all, line2, path, put, putAt, shape, strokes, way, word, type Mark } from './ink';
-import { bent, block, curl, sheet } from './sheets';
+import { bent, block, curledStrip, sheet } from './sheets';
 import { drop } from './tools';
 import { between, flat, plus, ring, type P2, type P3 } from './space';
 
@@ -136,7 +136,7 @@ export function tearTest(): Mark {
 /** Two strips of one size, held out by one end. */
 export function stripTest(): Mark {
   const held = (degrees: number, along: 'curve' | 'sweep'): Mark => {
-    const curve = curl([0, 0, 40], 22, 108, degrees);
+    const curve = curledStrip([0, 0, 40], 22, 108, degrees);
     return all(
       block([-26, -6, 0], 36, 40, 40, { top: 'board', sides: 'board' }),
       bent([[-20, 2, 40], ...curve.map((p) => plus(p, [0, 2, 0]))], [0, 24, 0]),

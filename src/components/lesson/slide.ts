@@ -11,7 +11,7 @@ export interface SlideStep {
 }
 
 /** An `input` of the range, or a part of a drag. */
-export function slide(event: Event): void {
+export function moveFigure(event: Event): void {
   const figure = (event.target as Element).closest<HTMLElement>('figure')!;
   if (event.type === 'input') show(figure);
   else drag(figure, event as PointerEvent);

@@ -8,7 +8,7 @@ import sharp from 'sharp';
 
 /** found from where the build is run, since the bundled copy of this module stands elsewhere */
 const FOLDER = path.resolve('content/photographs');
-export const WIDTHS = [360, 720, 1200] as const;
+export const PHOTO_WIDTHS = [360, 720, 1200] as const;
 export const FORMATS = ['avif', 'webp'] as const;
 export type PhotoFormat = (typeof FORMATS)[number];
 
@@ -33,8 +33,10 @@ export async function photoSize(file: string, folder = FOLDER): Promise<PhotoSiz
 
 /** The widths that a photograph is sent in: those that it has pixels for, and its own where it is small. */
 export const widthsOf = ({ width }: PhotoSize): readonly number[] => {
-  const smaller = WIDTHS.filter((one) => one < width);
-  return smaller.length === WIDTHS.length ? smaller : [...smaller, Math.min(width, WIDTHS[smaller.length]!)];
+  const smaller = PHOTO_WIDTHS.filter((one) => one < width);
+  return smaller.length === PHOTO_WIDTHS.length
+    ? smaller
+    : [...smaller, Math.min(width, PHOTO_WIDTHS[smaller.length]!)];
 };
 
 export const resized = (file: string, width: number, format: PhotoFormat, folder = FOLDER): Promise<Buffer> => {

@@ -8,7 +8,7 @@ import { readPaper, writePaper, type OwnPaper } from '../paper/own-paper';
 import type { RoomId } from './rooms';
 
 /** Facts of a job, each as a link carries it. A size is two; what is made is one for each of its keys. */
-export type Facts = Readonly<Record<string, string>>;
+export type JobFacts = Readonly<Record<string, string>>;
 type Query = ReadonlyMap<string, string>;
 type Pairs = Record<string, string>;
 
@@ -81,7 +81,7 @@ function askedPaper(text: string): Pairs {
 const ONE_PIECE = /^(\d+(?:\.\d+)?)x(\d+(?:\.\d+)?)x1$/;
 
 /** What a room's link says of the job. Takes any text; what it cannot read it leaves out. */
-export function factsIn(room: RoomId, tail: string): Facts {
+export function factsIn(room: RoomId, tail: string): JobFacts {
   const { query } = parsePairs(tail);
   const facts: Pairs = {};
   const say = (fact: string, text: string | undefined) => {
@@ -118,7 +118,7 @@ const within = (text: string, [low, high]: readonly [number, number]): string =>
 };
 
 /** What a room's link carries of these facts: pairs to lay over those that it has. */
-export function pairsFor(room: RoomId, facts: Facts): Readonly<Record<string, string>> {
+export function pairsFor(room: RoomId, facts: JobFacts): Readonly<Record<string, string>> {
   const pairs: Pairs = {};
   for (const [fact, key] of Object.entries(SAME[room])) if (facts[fact]) pairs[key] = facts[fact];
   const { paper, wide, high } = facts;
@@ -149,7 +149,7 @@ const pairsIn = (tail: string): Pairs => {
 };
 
 /** The tail of a link with these facts laid over what it says; what is empty is left out. */
-export function tailWith(room: RoomId, facts: Facts, tail = ''): string {
+export function tailWith(room: RoomId, facts: JobFacts, tail = ''): string {
   const before = pairsIn(tail);
   const all = { ...before, ...pairsFor(room, facts) };
   return writePairs([['v', '1'], ...Object.entries(all).filter(([, text]) => text !== '')]);

@@ -3,13 +3,13 @@ import { lowerFirst } from '../base/format';
 import { PROJECTS } from '../make/projects';
 import { isPaper, paperName, readPaper } from '../paper/own-paper';
 import type { Catalogue } from '../records/records';
-import type { Facts } from './job-facts';
+import type { JobFacts } from './job-facts';
 
 /** A name without what its shelf adds in brackets. */
 const bare = (name: string): string => name.replace(/ \(.*\)$/, '');
 
 /** Takes facts as links carry them and leaves out what the records do not know. Empty where nothing can be said. */
-export function jobInLine(facts: Facts, catalogue: Catalogue): string {
+export function jobInLine(facts: JobFacts, catalogue: Catalogue): string {
   const { paper = '', on = '', wide, high, glue = '' } = facts;
   const parts: string[] = [];
   const ground = catalogue.substrates.get(on);

@@ -11,7 +11,7 @@ import { ChanceRule } from '../parts/ChanceRule';
 import { Spoken } from '../parts/Spoken';
 
 /** What must hold, in the order of the work, as a list of chances calls it. */
-export const THINGS: readonly (readonly [Thing, string])[] = [
+export const THING_WORDS: readonly (readonly [Thing, string])[] = [
   ['spread', 'It spreads'],
   ['reach', 'It stays open while you brush'],
   ['place', 'You can place it in time'],
@@ -23,7 +23,8 @@ export const THINGS: readonly (readonly [Thing, string])[] = [
 ];
 
 /** The things that matter to this task and method. */
-export const thingsFor = ({ weights }: Ranked): typeof THINGS => THINGS.filter(([thing]) => weights[thing] >= MATTERS);
+export const thingsFor = ({ weights }: Ranked): typeof THING_WORDS =>
+  THING_WORDS.filter(([thing]) => weights[thing] >= MATTERS);
 
 export function AnswerSpoken({ store }: { readonly store: ChooseStore }) {
   const best = useStore(store.$choices)[0]!;

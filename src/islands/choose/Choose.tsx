@@ -15,7 +15,7 @@ import { Answer, AnswerSpoken } from './Answer';
 import { AnswerStrip } from './AnswerStrip';
 import { BlindNote, type Blind } from './BlindNote';
 import { foldOnPhone, JobForm } from './JobForm';
-import { BenchFields, MoreAboutPaper, NeedFields } from './MoreFields';
+import { RoomAndBoardFields, MoreAboutPaper, NeedFields } from './MoreFields';
 import { NextSteps } from './NextSteps';
 import { PaperFields } from './PaperFields';
 import { TaskField } from './TaskField';
@@ -81,7 +81,7 @@ export default function Choose({ blind, checks, rooms }: Props) {
           <PaperFields store={store} prefix={prefix} />
           <MoreAboutPaper store={store} prefix={prefix} />
           <NeedFields store={store} />
-          <BenchFields store={store} prefix={prefix} />
+          <RoomAndBoardFields store={store} prefix={prefix} />
         </JobForm>
       </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>

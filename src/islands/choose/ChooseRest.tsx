@@ -11,16 +11,12 @@ import { sheetOf } from '../../core/paper/sheet';
 import { createChooseRest, type ChooseRestStore } from '../../stores/choose/choose-rest';
 import { openChoosePage } from '../../stores/choose/open-choose-page';
 import type { Ratios } from '../../stores/choose/ratio';
+import type { CautionText } from '../parts/Cautions';
 import { FetchedFold, Fold } from '../parts/Fold';
 import { OwnTrials } from './OwnTrials';
 import { Ranking } from './Ranking';
 import { RatioSection } from './RatioSection';
 import { SendIt } from './SendIt';
-
-export interface CautionText {
-  readonly title: string;
-  readonly text: string;
-}
 
 interface Props {
   /** worked out at build for the start job, so that the first paint is whole */

@@ -94,7 +94,7 @@ export function NeedFields({ store }: Pick<FieldsProps, 'store'>) {
   );
 }
 
-export function BenchFields(props: FieldsProps) {
+export function RoomAndBoardFields(props: FieldsProps) {
   const { store } = props;
   const texts = useStore(store.$texts);
   const suggested = useStore(store.$suggestedSeconds);

@@ -10,8 +10,8 @@ import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { openEvidence, type EvidenceStore } from '../../stores/choose/evidence';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
-import { THINGS } from './Answer';
-import { Taught } from './Taught';
+import { THING_WORDS } from './Answer';
+import { TaughtNote } from './Taught';
 
 interface Props {
   readonly store: ChoosePageStore;
@@ -49,7 +49,7 @@ function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
         <input type="checkbox" checked={on} onChange={(event) => evidence.turn(event.currentTarget.checked)} />
         <span>{on ? 'The answer above counts them' : 'The answer above is the model alone'}</span>
       </label>
-      {source === 'own' && <Taught store={store} evidence={evidence} />}
+      {source === 'own' && <TaughtNote store={store} evidence={evidence} />}
       {speaks && <OwnTrialsTable store={store} evidence={evidence} />}
     </section>
   );
@@ -82,7 +82,7 @@ function OwnTrialsTable({ store, evidence }: Props) {
                 {adhesiveName(row.adhesiveId, store.catalogue)}
               </th>
             </tr>
-            {THINGS.map(([thing, label]) => {
+            {THING_WORDS.map(([thing, label]) => {
               const updated = (row.things as Partial<Record<Thing, Updated>>)[thing];
               return (
                 updated && (

@@ -15,7 +15,7 @@ interface Props {
 const MOST_MOVED = 5;
 const MOST_PAIRS = 5;
 
-export function Taught({ store, evidence }: Props) {
+export function TaughtNote({ store, evidence }: Props) {
   const taught = useStore(evidence.learning.$taught);
   const pairs = useStore(evidence.learning.$pairs);
   const firsts = useStore(evidence.$firsts);

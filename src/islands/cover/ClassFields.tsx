@@ -4,7 +4,7 @@ import type { CoverField } from '../../core/cover/plan';
 import { TextOf } from '../parts/PlanField';
 import type { CoverFieldsProps } from './CoverFields';
 
-export function ClassFields(props: CoverFieldsProps) {
+export function CopiesFields(props: CoverFieldsProps) {
   const { makers, bottle } = useStore(props.store.$texts);
   return (
     <details open={makers.trim() !== '1' || bottle !== ''}>

@@ -5,7 +5,7 @@ import type { FlatFacts } from '../../core/cover/answer';
 import { DEFAULT_COVER } from '../../core/cover/plan';
 import { openCover } from '../../stores/cover/open-cover';
 import { mixTold } from '../../stores/mix/mix-tail';
-import { ClassFields } from './ClassFields';
+import { CopiesFields } from './ClassFields';
 import { CoverDetails, CoverPieces } from './CoverDetails';
 import { CoatFields, ThingFields } from './CoverFields';
 import { CoverResult } from './CoverResult';
@@ -46,7 +46,7 @@ export default function Cover({ address, flat }: Props) {
         <>
           <ThingFields store={store} prefix={prefix} />
           <CoatFields store={store} prefix={prefix} />
-          <ClassFields store={store} prefix={prefix} />
+          <CopiesFields store={store} prefix={prefix} />
         </>
       }
       answer={

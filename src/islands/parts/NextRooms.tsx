@@ -1,7 +1,7 @@
 /** Where one goes from an answer, each link carrying what is known of the job. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
-import { factsIn, tailWith, type Facts } from '../../core/handover/job-facts';
+import { factsIn, tailWith, type JobFacts } from '../../core/handover/job-facts';
 import { ROOMS, type RoomId } from '../../core/handover/rooms';
 import { $benchJob, NOTHING_MORE, tailKeptFor, wasIn } from '../../stores/shared/bench-job';
 import type { ReadableAtom } from '../../stores/shared/plan';
@@ -12,7 +12,7 @@ interface Props {
   readonly address: string;
   /** of this room's link */
   readonly tail: string;
-  readonly $tells?: ReadableAtom<Facts> | undefined;
+  readonly $tells?: ReadableAtom<JobFacts> | undefined;
 }
 
 const AFTER: Readonly<Record<RoomId, readonly RoomId[]>> = {

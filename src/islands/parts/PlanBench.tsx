@@ -7,7 +7,7 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { FieldTable } from '../../core/link/fields';
-import type { Facts } from '../../core/handover/job-facts';
+import type { JobFacts } from '../../core/handover/job-facts';
 import type { RoomId } from '../../core/handover/rooms';
 import type { PlanStore, ReadableAtom } from '../../stores/shared/plan';
 import { loadPlan } from '../../stores/shared/plan-link';
@@ -23,7 +23,7 @@ interface Props<S extends FieldTable, A> {
   readonly store: PlanStore<S, A>;
   readonly room: RoomId;
   /** what this room tells the others besides what its link says */
-  readonly $tells?: ReadableAtom<Facts> | undefined;
+  readonly $tells?: ReadableAtom<JobFacts> | undefined;
   /** of every id in this calculator */
   readonly prefix: string;
   /** path of the calculator's page */

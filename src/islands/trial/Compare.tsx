@@ -15,7 +15,7 @@ interface Props {
   readonly level: number;
 }
 
-export function Compare({ trial, question, compared, claims, level }: Props) {
+export function CompareGlues({ trial, question, compared, claims, level }: Props) {
   const [first, setFirst] = useState(trial.glues[0]?.id ?? '');
   const [second, setSecond] = useState(trial.glues[1]?.id ?? '');
   const options = trial.glues.map(({ id, name }) => ({ value: id, text: name }));

@@ -5,7 +5,7 @@ import type { Trial } from '../../core/trial/record';
 import { weightWords } from '../../core/trial/words';
 import { createReading, levelOf, type QuestionRead, type Reading } from '../../stores/trial/reading';
 import { SelectField } from '../parts/Field';
-import { Compare } from './Compare';
+import { CompareGlues } from './Compare';
 import { HeatTable } from './HeatTable';
 import { ThresholdPlate } from './ThresholdPlate';
 
@@ -99,7 +99,7 @@ function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> &
       )}
       {table}
       {summary && trial.glues.length > 1 && (
-        <Compare trial={trial} question={question.id} compared={summary.compared} claims={claims} level={level} />
+        <CompareGlues trial={trial} question={question.id} compared={summary.compared} claims={claims} level={level} />
       )}
       {summary && summary.weighed.length > 0 && (
         <ThresholdPlate

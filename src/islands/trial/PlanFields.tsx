@@ -13,7 +13,7 @@ interface Props {
   readonly store: TrialPlanStore;
 }
 
-export function BenchFields({ store, substrates }: Props & { readonly substrates: readonly Option[] }) {
+export function TrialBenchFields({ store, substrates }: Props & { readonly substrates: readonly Option[] }) {
   const text = useStore(store.$text);
   const error = useProblem(store);
   return (

@@ -14,7 +14,7 @@ export function useProblem(store: TrialPlanStore): (field: string) => string | u
   return (field) => problems.find((problem) => problem.field === field)?.message;
 }
 
-export function PaperFields({
+export function PaperRows({
   store,
   families,
 }: {
@@ -87,7 +87,7 @@ export function PaperFields({
   );
 }
 
-export function GlueFields({
+export function GlueRows({
   store,
   adhesives,
 }: {

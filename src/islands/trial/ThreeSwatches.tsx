@@ -5,7 +5,7 @@ import { inTurns } from '../../stores/shared/time-slice';
 import {
   FIRST_SHOWN,
   fromThreeInTurns,
-  SHOWN,
+  OUTCOMES_SHOWN,
   SHOWN_WORDS,
   THREE,
   type FromThree,
@@ -18,7 +18,7 @@ interface Props {
   readonly start: FromThree;
 }
 
-const OPTIONS = SHOWN.map((value) => ({ value, text: SHOWN_WORDS[value] }));
+const OPTIONS = OUTCOMES_SHOWN.map((value) => ({ value, text: SHOWN_WORDS[value] }));
 const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`;
 
 export default function ThreeSwatches({ start }: Props) {

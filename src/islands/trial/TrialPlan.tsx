@@ -14,9 +14,9 @@ import { openShelf } from '../../stores/trial/shelf';
 import { ProblemList } from '../parts/ProblemList';
 import { Spoken } from '../parts/Spoken';
 import type { Option } from '../parts/Field';
-import { GlueFields, PaperFields } from './PlanLists';
+import { GlueRows, PaperRows } from './PlanLists';
 import { PlanAnswer, planLine } from './PlanAnswer';
-import { BenchFields, QuestionFields, SizeFields } from './PlanFields';
+import { TrialBenchFields, QuestionFields, SizeFields } from './PlanFields';
 import { StorageNotice } from './StorageNotice';
 
 interface Props {
@@ -63,9 +63,9 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
       </a>
       <div class="bench-inputs" role="group" aria-label="The plan">
         <ProblemList problems={problems} idOf={(field) => `plan-${field}`} />
-        <PaperFields store={store} families={families} />
-        <GlueFields store={store} adhesives={adhesives} />
-        <BenchFields store={store} substrates={substrates} />
+        <PaperRows store={store} families={families} />
+        <GlueRows store={store} adhesives={adhesives} />
+        <TrialBenchFields store={store} substrates={substrates} />
         <QuestionFields store={store} />
         <SizeFields store={store} />
       </div>

@@ -3,7 +3,7 @@ import { computed, type ReadableAtom } from 'nanostores';
 import type { LengthUnit } from '../../core/base/length-text';
 import { makeAnswer, type MakeAnswer } from '../../core/make/answer';
 import { DEFAULT_MAKE, MAKE_FIELDS, type MakePlan } from '../../core/make/fields';
-import type { Facts } from '../../core/handover/job-facts';
+import type { JobFacts } from '../../core/handover/job-facts';
 import { coverTailFor } from '../../core/handover/make-to-cover';
 import { cutTailOf } from '../../core/handover/make-to-cut';
 import { changeUnit } from '../shared/change-unit';
@@ -12,7 +12,7 @@ import { createPlan, type PlanStore } from '../shared/plan';
 export type MakeStore = PlanStore<typeof MAKE_FIELDS, MakeAnswer> & {
   readonly changeUnit: (unit: LengthUnit) => void;
   /** the pieces as the cutting plan and the coverage calculator take them */
-  readonly $tells: ReadableAtom<Facts>;
+  readonly $tells: ReadableAtom<JobFacts>;
 };
 
 export function createMake(start: MakePlan = DEFAULT_MAKE): MakeStore {

@@ -1,6 +1,6 @@
 /** The paper calculator's state. */
 import { computed, type ReadableAtom } from 'nanostores';
-import type { Facts } from '../../core/handover/job-facts';
+import type { JobFacts } from '../../core/handover/job-facts';
 import { textsOf } from '../../core/link/fields';
 import { measureAnswer, type MeasureAnswer } from '../../core/measure/answer';
 import { isMeasured, MEASURE_FIELDS, UNMEASURED, type MeasurePlan } from '../../core/measure/plan';
@@ -12,7 +12,7 @@ export type MeasureStore = PlanStore<typeof MEASURE_FIELDS, MeasureAnswer> & {
   /** Takes a whole plan, such as the example. */
   readonly take: (plan: MeasurePlan) => void;
   /** the paper, once something of it was measured or it has a name */
-  readonly $tells: ReadableAtom<Facts>;
+  readonly $tells: ReadableAtom<JobFacts>;
 };
 
 export function createMeasure(catalogue: Catalogue): MeasureStore {
@@ -23,7 +23,7 @@ export function createMeasure(catalogue: Catalogue): MeasureStore {
   return {
     ...store,
     catalogue,
-    $tells: computed(store.$solved, ({ plan, answer }): Facts =>
+    $tells: computed(store.$solved, ({ plan, answer }): JobFacts =>
       isMeasured(plan) || answer.paper.name !== undefined ? { paper: answer.text } : {},
     ),
     take(plan) {

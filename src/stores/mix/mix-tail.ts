@@ -1,6 +1,6 @@
 /** The link that carries a coverage's amount to the mixing calculator. */
 import { computed, type ReadableAtom } from 'nanostores';
-import type { Facts } from '../../core/handover/job-facts';
+import type { JobFacts } from '../../core/handover/job-facts';
 import { mixPlanFor } from '../../core/handover/cover-to-mix';
 import { MIX_FIELDS } from '../../core/mix/plan';
 import { encodePlan } from '../../core/link/plan-link';
@@ -14,5 +14,5 @@ export const mixTailOf = ({ $solved, catalogue }: CoverStore): ReadableAtom<stri
   });
 
 /** The same for the other rooms to know of. */
-export const mixTold = (store: CoverStore): ReadableAtom<Facts> =>
-  computed(mixTailOf(store), (mix): Facts => (mix === undefined ? {} : { mix }));
+export const mixTold = (store: CoverStore): ReadableAtom<JobFacts> =>
+  computed(mixTailOf(store), (mix): JobFacts => (mix === undefined ? {} : { mix }));

@@ -3,7 +3,7 @@
  * device for the session; where that is refused, every room works by itself.
  */
 import { atom, type ReadableAtom } from 'nanostores';
-import { factsIn, tailWith, type Facts } from '../../core/handover/job-facts';
+import { factsIn, tailWith, type JobFacts } from '../../core/handover/job-facts';
 import type { RoomId } from '../../core/handover/rooms';
 import { sessionStorageOrNone } from './device-storage';
 
@@ -23,12 +23,13 @@ const NOTHING: Kept = { count: 0, facts: {}, rooms: {} };
 
 /** What there is to say of the job over a room. */
 export interface JobOnBench {
-  readonly facts: Facts;
+  readonly facts: JobFacts;
   /** the facts that a link has put aside */
-  readonly aside?: Facts;
+  readonly aside?: JobFacts;
 }
 
-const factsOf = (facts: Said): Facts => Object.fromEntries(Object.entries(facts).map(([fact, [text]]) => [fact, text]));
+const factsOf = (facts: Said): JobFacts =>
+  Object.fromEntries(Object.entries(facts).map(([fact, [text]]) => [fact, text]));
 
 const $job = atom<JobOnBench>({ facts: {} });
 /** The job as it stands on this page. */
@@ -55,7 +56,7 @@ function write(kept: Kept): void {
 }
 
 /** For a room that tells the others no more than its link does. */
-export const NOTHING_MORE: ReadableAtom<Facts> = atom<Facts>({});
+export const NOTHING_MORE: ReadableAtom<JobFacts> = atom<JobFacts>({});
 
 /** A frame in someone else's page is nobody's bench. */
 const isFramed = () => window.self !== window.top;
@@ -110,15 +111,15 @@ export function openWith(room: RoomId, link: string, referrer: string): string {
   return isOurs && own !== '' ? laidOver(room, brought, own, link) : link;
 }
 
-const sameFacts = (a: Facts, b: Facts) => Object.entries(a).every(([fact, text]) => b[fact] === text);
+const sameFacts = (a: JobFacts, b: JobFacts) => Object.entries(a).every(([fact, text]) => b[fact] === text);
 
-const laidOver = (room: RoomId, brought: Facts, own: string, link: string): string => {
+const laidOver = (room: RoomId, brought: JobFacts, own: string, link: string): string => {
   const pairs = (tail: string) => Object.fromEntries(new URLSearchParams(tail));
   const all: Record<string, string> = { ...pairs(tailWith(room, brought, own)), ...pairs(link.replace(/^\?/, '')) };
   return new URLSearchParams(all).toString();
 };
 
-function withFacts(kept: Kept, facts: Facts): Kept {
+function withFacts(kept: Kept, facts: JobFacts): Kept {
   const changed = Object.entries(facts).filter(([fact, text]) => kept.facts[fact]?.[0] !== text);
   if (changed.length === 0) return kept;
   const count = kept.count + 1;
@@ -132,8 +133,8 @@ export function sayWhole(room: RoomId, tail: string): void {
 }
 
 /** What a room says from now on: each fact that changes is known elsewhere, and the room is found as it was left. */
-export function sayFrom(room: RoomId, tail: string, more: Facts): (tail: string, more: Facts) => void {
-  let before: Facts = { ...factsIn(room, tail), ...more };
+export function sayFrom(room: RoomId, tail: string, more: JobFacts): (tail: string, more: JobFacts) => void {
+  let before: JobFacts = { ...factsIn(room, tail), ...more };
   return (next, nextMore) => {
     if (isFramed()) return;
     const now = { ...factsIn(room, next), ...nextMore };

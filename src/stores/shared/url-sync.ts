@@ -1,6 +1,6 @@
 /** Keeps the address of the page in step with a calculator, and the job that the other rooms know of. */
 import type { ReadableAtom } from 'nanostores';
-import type { Facts } from '../../core/handover/job-facts';
+import type { JobFacts } from '../../core/handover/job-facts';
 import type { RoomId } from '../../core/handover/rooms';
 import { NOTHING_MORE, openWith, sayFrom } from './bench-job';
 
@@ -16,7 +16,7 @@ export function syncAddress(
   room: RoomId,
   load: (tail: string) => void,
   $tail: ReadableAtom<string>,
-  $more: ReadableAtom<Facts> = NOTHING_MORE,
+  $more: ReadableAtom<JobFacts> = NOTHING_MORE,
 ): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const writeSoon = (tail: string) => {

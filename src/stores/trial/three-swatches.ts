@@ -13,8 +13,8 @@ import type { WetAdhesive } from '../../core/records/records';
 import { catalogue } from '../../data/catalogue';
 
 /** What a reader may say of a swatch. */
-export const SHOWN = ['clean', 'fibres', 'tore', 'face'] as const;
-export type Shown = (typeof SHOWN)[number];
+export const OUTCOMES_SHOWN = ['clean', 'fibres', 'tore', 'face'] as const;
+export type Shown = (typeof OUTCOMES_SHOWN)[number];
 export const SHOWN_WORDS: Readonly<Record<Shown, string>> = {
   clean: 'lifted clean',
   fibres: 'a few fibres were left',

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { ASKED_GROUNDS, answerFor } from '../../../src/components/choose/answer-pairs';
 import { drawnSteps } from '../../../src/components/draw/gluing';
 import { PLATES, framesOf, stillOf } from '../../../src/components/draw/plates';
-import { bent, curl } from '../../../src/components/draw/sheets';
+import { bent, curledStrip } from '../../../src/components/draw/sheets';
 import { common, flat, hull, nearness, turning, type P2 } from '../../../src/components/draw/space';
 import { choose } from '../../../src/core/choose/choose';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
@@ -90,12 +90,13 @@ test('what is level is seen from above, and what is nearer hides what is behind'
 });
 
 test('a curl keeps its length, and turns over its other side when it has bent far enough', () => {
-  const curve = curl([0, 0, 0], 20, 100, 170, 60);
+  const curve = curledStrip([0, 0, 0], 20, 100, 170, 60);
   const long = curve
     .slice(1)
     .reduce((sum, [x, y, z], i) => sum + Math.hypot(x - curve[i]![0], y - curve[i]![1], z - curve[i]![2]), 0);
   expect(long).toBeCloseTo(100, 6);
-  const paths = (degrees: number) => bent(curl([0, 0, 0], 20, 100, degrees), [0, 50, 0]).svg.split('<path').length - 1;
+  const paths = (degrees: number) =>
+    bent(curledStrip([0, 0, 0], 20, 100, degrees), [0, 50, 0]).svg.split('<path').length - 1;
   expect(paths(10)).toBe(1);
   expect(paths(120)).toBe(2);
 });

@@ -10,7 +10,7 @@ import {
   photoName,
   photoSize,
   resized,
-  WIDTHS,
+  PHOTO_WIDTHS,
   widthsOf,
 } from '../../../src/components/photo/resize';
 import { admit, faultText } from '../../../src/schemas/door';
@@ -32,7 +32,7 @@ beforeAll(async () => {
 afterAll(() => rmSync(folder, { recursive: true }));
 
 test('it comes out in both kinds, in each width that it has pixels for, and never larger than it is', async () => {
-  expect(widthsOf(await photoSize('large.jpg', folder))).toEqual(WIDTHS);
+  expect(widthsOf(await photoSize('large.jpg', folder))).toEqual(PHOTO_WIDTHS);
   expect(widthsOf(await photoSize('small.jpg', folder))).toEqual([360, 500]);
   for (const format of FORMATS)
     for (const width of [360, 720]) {
