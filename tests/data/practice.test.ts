@@ -24,14 +24,14 @@ test('every statement whose source does not accept the first answer has our read
 describe('what it comes to', () => {
   const rate = (all: readonly Asked[], question: 'first' | 'three' | 'likely') => shareOf(all, question)!.share;
   // aims were 0.75, 0.88 and 0.85 since 1950, and 0.62 and 0.78 over all; floors lie under what was reached
-  test('since 1950: two in three first, four in five in three, and one that is accepted is called likely', () => {
-    expect(rate(modern(asked), 'first')).toBeGreaterThan(0.67);
-    expect(rate(modern(asked), 'three')).toBeGreaterThan(0.8);
-    expect(rate(modern(asked), 'likely')).toBeGreaterThan(0.84);
+  test('since 1950: nearly three in four first, seven in eight in three, and one that is accepted is called likely', () => {
+    expect(rate(modern(asked), 'first')).toBeGreaterThan(0.72);
+    expect(rate(modern(asked), 'three')).toBeGreaterThan(0.87);
+    expect(rate(modern(asked), 'likely')).toBeGreaterThan(0.85);
   });
-  test('over all: six in ten first, eight in ten in three', () => {
-    expect(rate(asked, 'first')).toBeGreaterThan(0.6);
-    expect(rate(asked, 'three')).toBeGreaterThan(0.78);
+  test('over all: nearly two in three first, five in six in three', () => {
+    expect(rate(asked, 'first')).toBeGreaterThan(0.64);
+    expect(rate(asked, 'three')).toBeGreaterThan(0.83);
   });
   test('nothing that a source warns of comes first', () => {
     expect(asked.filter(({ warned }) => warned).map(({ row, order }) => `${row.id}: ${order[0]}`)).toEqual([]);

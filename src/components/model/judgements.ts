@@ -5,7 +5,7 @@
 import { figure } from '../../core/base/format';
 import { NEED_WORDS } from '../../core/choose/tipping-words';
 import { DEFAULT_JOB, type Need } from '../../core/choose/job';
-import type { Adhesive, DryAdhesive, WetAdhesive } from '../../core/records/records';
+import type { Adhesive, DryAdhesive, WetAdhesive, YesNo } from '../../core/records/records';
 import type { Task } from '../../core/records/task';
 import { sheetOf, type Sheet } from '../../core/paper/sheet';
 import { suitability } from '../../core/choose/suitability';
@@ -62,13 +62,20 @@ function taken(adhesive: Adhesive, needs: readonly Need[] = [], sheet: Sheet = P
   const { share, verdict } = suitability(adhesive, { ...DEFAULT_JOB, needs }, sheet, catalogue);
   if (verdict === 'ruled-out') return 'ruled out';
   if (verdict === 'refused') return 'refused';
-  return share === 1 ? 'nothing' : `× ${figure(share)}`;
+  const left = share / suitability(PERFECT, DEFAULT_JOB, PLAIN, catalogue).share;
+  return left === 1 ? 'nothing' : `× ${figure(left)}`;
 }
 
 /** What a task takes from a film, beyond what another task takes. */
 function takenFromFilm(task: Task, beside: Task): string {
   const share = (of: Task) => suitability(PERFECT, { ...DEFAULT_JOB, task: of }, PLAIN, catalogue).share;
   return `× ${figure(share(task) / share(beside))}`;
+}
+
+/** What damp hands take, where a thing is decorated and handled. */
+function takenByDamp(bearsDamp: YesNo): string {
+  const share = (one: Adhesive) => suitability(one, { ...DEFAULT_JOB, task: 'decorate' }, PLAIN, catalogue).share;
+  return `× ${figure(share({ ...PERFECT, bearsDamp }) / share(PERFECT))}`;
 }
 
 /** What the paper and the needs take from a wet glue, beyond what the glue itself has against it. */
@@ -143,6 +150,10 @@ export function judgements(): readonly Judgement[] {
       takes: takenBy({ ...wet('wheat-starch'), needsHeat: true }, ['children'], PLAIN),
     },
     { when: 'A film, where something is decorated', takes: takenFromFilm('decorate', 'mend') },
+    { when: 'A film, where a board is covered', takes: takenFromFilm('cover', 'mend') },
+    { when: 'A film, where a leaf is tipped in', takes: takenFromFilm('tip-in', 'mend') },
+    { when: 'Damp lets it go, where something is decorated', takes: takenByDamp('no') },
+    { when: 'Damp softens it, where something is decorated', takes: takenByDamp('partly') },
     { when: 'It gives off fumes', takes: taken({ ...PERFECT, hazards: ['mist'] }) },
     ...colours,
     { when: 'Water marks the paper, and the glue is water-borne', takes: takenBy(wet('pva'), [], harmed) },

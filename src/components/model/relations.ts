@@ -124,17 +124,17 @@ export const RELATIONS: readonly Group[] = [
       {
         number: 17,
         tex: 'm_{\\mathrm{hold}} = \\frac{G\\,s}{L}\\cdot\\frac{k_h}{k_t\\,\\min(2,\\max(0.7,(W/100)^{q/2}))\\;k_f\\,k_d}',
-        says: 'The dry film over the least that a sound joint needs, times how well the adhesive holds on such a face; the task says how much it bears and how far that grows with the weight of the sheet; more is asked by use that bends and by damp. A film that could not form in the cold counts for less. A plain estimate of ours, not fitted to anything.',
+        says: 'The dry film over the least that a sound joint needs, times how well the adhesive holds on such a face; the task says how much it bears and how far that grows with the weight of the sheet; more is asked by use that bends, by damp, and by a weave, which touches only where its threads stand up. A film that could not form in the cold counts for less. A plain estimate of ours, not fitted to anything.',
       },
       {
         number: 18,
-        tex: '\\varepsilon = \\lambda\\,\\varepsilon_0\\,\\min\\left(1,\\; \\frac{G(1-s)}{W u_s}\\cdot\\frac{S_p}{S_p + S_b}\\right)',
-        says: 'How much the sheet wants to grow and shrink: its growth from dry to soaked, by the share of the water that it gets, and by what pressing until dry leaves of it.',
+        tex: '\\varepsilon = \\lambda\\,\\varepsilon_0\\,\\min\\left(1,\\; \\frac{G(1-s)}{W u_s}\\cdot\\frac{S_p}{S_p + S_b}\\right) + \\frac{z\\,G\\,s}{Z}',
+        says: 'How much the sheet wants to grow and shrink: its growth from dry to soaked, by the share of the water that it gets, and by what pressing until dry leaves of it. A film of starch, gelatine or ether draws in as it dries and adds its own pull, over the stiffness of the sheet; a vinyl film gives way.',
       },
       {
         number: 19,
         tex: '\\kappa = \\frac{6\\,\\varepsilon\\,(1+m)^2}{h\\left(3(1+m)^2 + (1+mn)\\left(m^2 + \\frac{1}{mn}\\right)\\right)}, \\qquad m_{\\mathrm{flat}} = \\frac{y\\,\\ell}{\\kappa\\,\\ell^2/8}',
-        says: 'Two plies that grow by different amounts bend each other. The margin is the bow that is let pass over the bow that comes. Where the other side is lined too, a share of the bow is left. On a ground that bends with use, the growth that is left after pressing is held against what shows as cockling.',
+        says: 'Two plies that grow by different amounts bend each other. The margin is the bow that is let pass, which is less where a print is mounted to be looked at, over the bow that comes. Where the other side is lined too, a share of the bow is left. On a ground that bends with use, the growth that is left after pressing is held against what shows as cockling.',
         source: 'timoshenko-1925',
       },
     ],

@@ -52,6 +52,8 @@ export const SYMBOLS: readonly Sign[] = [
     from: 'the task',
   },
   { tex: 'k_h', means: 'hold on a face of this kind', unit: '× porous', from: 'the adhesive’s record' },
+  { tex: 'z', means: 'pull of the film as it dries, by what it is made of', unit: 'N/m per g/m²', from: POT },
+  { tex: 'Z', means: 'stiffness of the sheet: modulus times thickness', unit: 'N/m', from: PAPER },
   { tex: 't_g', means: 'time until a hot coat gels', unit: 's', from: 'Newton’s law of cooling; endless for others' },
   {
     tex: 'v,\\ x,\\ x_s',

@@ -44,7 +44,7 @@ const BRUSHED_OUT_MM = 6;
 /** A second method is told when its chance comes this near. */
 const CLOSE = 0.05;
 /** In the order, another of a kind that stands higher counts this much: the first places name different things. */
-const NEXT_OF_A_KIND = 0.8;
+const NEXT_OF_A_KIND = 0.7;
 
 /**
  * Every adhesive of the catalogue for a job that is settled, best first, stopping after each. `samples`: how many even

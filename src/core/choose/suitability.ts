@@ -4,7 +4,7 @@
  */
 import { figure, withUnit } from '../base/format';
 import type { Job } from './job';
-import { TASK_TRAITS } from '../records/task';
+import { TASK_TRAITS, type Task } from '../records/task';
 import { coolingSeconds } from '../adhesive/cooling';
 import type { Adhesive, Catalogue } from '../records/records';
 import type { Reason, Suitability } from './finding';
@@ -26,6 +26,12 @@ const LIFTED_EASILY = 60;
 
 /** m² of work for which cooking a paste is half worth its while. Estimate. */
 const SMALL_JOB = 0.01;
+
+/** What speaks against a film, where that is not the shape of the thing. */
+const FILMS: Partial<Readonly<Record<Task, string>>> = {
+  cover: 'Turn-ins and corners are worked while the glue still slides, and a film does not.',
+  'tip-in': 'A strip of film is as thick as a leaf, and creeps as the leaf is turned.',
+};
 
 /** Weight of the warning that colours run, among the reasons: high, though the share that it takes may be small. */
 const COLOURS_WARNED = 4;
@@ -85,14 +91,21 @@ export function suitability(
     const left = traits.undo[adhesive.undoneWithWater];
     if (left < 1) off(left, 'kept', 'Work like this is taken apart again one day, and water does not undo it.');
   }
+  if (!needs.has('damp') && adhesive.bearsDamp !== 'yes') {
+    const left = traits.damp[adhesive.bearsDamp];
+    if (left < 1) off(left, 'hands', 'Damp hands soften it, and a thing like this is handled.');
+  }
   if (adhesive.form === 'dry' && traits.secondGo > 0) {
     const pull = adhesive.pull.middle;
     const left = 1 - ONE_GO * traits.secondGo * (pull / (pull + LIFTED_EASILY));
     if (left < 0.95) off(left, 'one-go', 'Once it touches it stays: there is no second go.');
     else share *= left;
   }
-  if (adhesive.form === 'dry' && traits.films !== undefined)
-    off(traits.films, 'films', 'A film wants a flat face, and nothing goes over the top of the paper.');
+  const substrate = catalogue.substrates.get(job.substrate)!;
+  // Nothing is turned in round a pane of glass or a sheet of metal.
+  const turnedIn = task !== 'cover' || substrate.face !== 'non-porous';
+  if (adhesive.form === 'dry' && traits.films !== undefined && turnedIn)
+    off(traits.films, 'films', FILMS[task] ?? 'A film wants a flat face, and nothing goes over the top of the paper.');
   if (adhesive.form === 'dry' && adhesive.tasks && !adhesive.tasks.includes(task))
     out('task', 'It is not made for work of this kind.');
   if (adhesive.form === 'wet') {
@@ -129,7 +142,7 @@ export function suitability(
     adhesive.parts.length > 1 &&
     adhesive.parts.some(({ of }) => catalogue.adhesives.has(of))
   )
-    off((adhesive.needsHeat ? 0.93 : 0.97) - 0.05 * small, 'mixed', 'It has to be mixed first.');
+    off(0.97 - 0.05 * small, 'mixed', 'It has to be mixed first.');
   if (adhesive.form === 'wet' && adhesive.special) off(0.92, 'special', 'It is made up or bought for special cases.');
   if (adhesive.form === 'dry' && adhesive.madeAhead) off(0.65, 'made-ahead', 'It has to be made the day before.');
   if (hasFumes(adhesive, catalogue)) off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
@@ -164,7 +177,6 @@ export function suitability(
       'harmed',
       'This paper cockles, goes cloudy or loses its shape when it is wetted.',
     );
-  const substrate = catalogue.substrates.get(job.substrate)!;
   const lets = sheet.closed ? 0 : sheet.sorptivity.middle;
   const below = substrate.sorptivity.middle;
   if (wet) {

@@ -3,6 +3,7 @@ import type { Bench } from './bench';
 import { twoPlyCurvature, type Ply } from './laminate';
 import { BOND_CONSTANTS } from './constants';
 import { clamp } from '../base/quantity';
+import { TASK_TRAITS } from '../records/task';
 
 /** Stiffness of paper in MPa per (N·m/g · g/cm³) of its strength: a sheet that breaks at about 2 % strain. From memory. */
 export const STIFFNESS_PER_STRENGTH = 105;
@@ -34,14 +35,23 @@ export function wettedShare(
   return clamp((waterLoad * share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
 }
 
-/** What bow or cockling is allowed ÷ what this water load brings, after pressing. */
-export function flatMargin(waterLoad: number, { paper, substrate, limp, spanMm, wants, lined }: Bench): number {
+/**
+ * What bow or cockling is allowed ÷ what this water load brings, after pressing. `pull`: N/m with which the film itself
+ * draws in as it dries, which bends a board as the sheet's own shrinking does.
+ */
+export function flatMargin(
+  waterLoad: number,
+  { paper, substrate, limp, spanMm, wants, lined, task }: Bench,
+  pull = 0,
+): number {
   if (waterLoad <= 0) return Infinity;
   const growth = paper.wetExpansion * wettedShare(waterLoad, paper, substrate);
   const asked = wants.flat ? 'flat' : 'usual';
   if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth * LEFT_AFTER_PRESSING, 1e-6);
   const { thickness, modulus } = substrate;
-  const curvature = twoPlyCurvature(sheetPly(paper), { thickness, modulus }, growth * LEFT_AFTER_PRESSING);
+  const sheet = sheetPly(paper);
+  const drawsIn = growth * LEFT_AFTER_PRESSING + pull / (1000 * sheet.modulus * sheet.thickness);
+  const curvature = twoPlyCurvature(sheet, { thickness, modulus }, Math.min(drawsIn, 1));
   const bow = ((curvature * spanMm * spanMm) / 8) * (lined ? LEFT_WHEN_LINED : 1);
-  return (BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
+  return (TASK_TRAITS[task].bow * BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
 }

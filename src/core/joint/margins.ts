@@ -7,7 +7,7 @@ import type { Bench, Margins } from './bench';
 import { mobility, pullOf, setting, wetStrength } from './bond-line';
 import { coolingSeconds } from '../adhesive/cooling';
 import { flatMargin } from './flatness';
-import type { Liquid } from '../adhesive/liquid';
+import { SHOWING, type Liquid } from '../adhesive/liquid';
 import {
   ALCOHOL,
   BOND_CONSTANTS,
@@ -142,7 +142,7 @@ export function wetMargins(
       }),
     ),
     bond: bounded((dryCoat * holds * (cold ? NO_FILM : 1)) / loadOn(adhesive, bench)),
-    flat: bounded(flatMargin(water * swelling, bench)),
+    flat: bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls)),
     openSeconds,
     slipSeconds,
     gives: lift >= 1 ? 'neither' : sheetBears < faceBears ? 'paper' : 'substrate',
@@ -201,6 +201,9 @@ export interface DryPoint {
 /** Grammage that bears a drag of 1 in a dry adhesive's record, g/m². */
 export const DRY_DRAG_GRAMMAGE = 45;
 
+/** Sheets this thin let half of what lies behind them be seen, g/m². From memory: tissues of 10 to 20 are half opaque. */
+const SEEN_THROUGH = 25;
+
 /** The margins of a film or tissue on one possible bench; see `Margins`. */
 export function dryMargins(
   adhesive: DryAdhesive,
@@ -218,7 +221,8 @@ export function dryMargins(
     place: bounded(rolledDown(point.slip / slidingSeconds(bench), bench.squareMetres)),
     lift,
     grab: HIGHEST,
-    strike: HIGHEST,
+    // what mends is a tissue itself; anything else lies behind the sheet, and is seen through a thin one
+    strike: bench.task === 'mend' ? HIGHEST : bounded(paper.grammage / SEEN_THROUGH),
     bond: bounded((point.strength * hold(adhesive, bench)) / loadOn(adhesive, bench)),
     flat: bounded(flatMargin(point.waterLoad, bench)),
     openSeconds: LONGEST_SLIP_SECONDS,
@@ -226,7 +230,7 @@ export function dryMargins(
     gives: lift >= 1 ? 'neither' : sheetBears < faceStrength ? 'paper' : 'substrate',
     sheetToFace: bounded(sheetBears / faceStrength),
     growsMm: 0,
-    shows: 0,
+    shows: SHOWING.partly,
   };
 }
 
@@ -275,18 +279,24 @@ export const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.
 export const STRONG_DEMAND = 1.6;
 
 /** What is asked of the joint, as a multiple of a 100 g/m² sheet on board: stiff sheets spring back harder. Estimate. */
-function loadOn(adhesive: WetAdhesive | DryAdhesive, { paper, wants, task, face }: Bench): number {
+function loadOn(adhesive: WetAdhesive | DryAdhesive, { paper, substrate, wants, task, face }: Bench): number {
   const { load, springs } = TASK_TRAITS[task];
   const springsBack = clamp(Math.pow(paper.grammage / 100, springs / 2), 0.7, 2);
   const bends = wants.flexes ? FLEX_DEMAND[adhesive.flexes] : 1;
   const damp = wants.damp ? DAMP_DEMAND[adhesive.bearsDamp] : 1;
   // A mend bears what the thing it mends bears: the joint of a leather book far more than a leaf.
   const mended = task === 'mend' && face === 'leather' ? LEATHER_MEND : 1;
-  return mended * load * springsBack * bends * damp * (wants.strong ? STRONG_DEMAND : 1);
+  // A weave is touched only where its threads stand up, and gives and stretches as it is handled.
+  const woven = 1 + WOVEN * substrate.openWeave;
+  // What is strong by its nature, as the wall of a box, is asked for little more when somebody says so.
+  const strong = wants.strong ? 1 + (STRONG_DEMAND - 1) / Math.max(1, load * load) : 1;
+  return mended * woven * load * springsBack * bends * damp * strong;
 }
 
 /** Estimate. */
 const LEATHER_MEND = 2.5;
+/** How much more a weave asks, by the share of its face that is holes. Estimate. */
+const WOVEN = 1;
 
 const LOWEST = 0.01;
 const HIGHEST = 100;

@@ -46,6 +46,10 @@ export interface TaskTraits {
   readonly undo: { readonly no: number; readonly partly: number };
   /** share left to a film that is less than flexible, or stiff, though nobody asked */
   readonly stiff: { readonly partly: number; readonly no: number };
+  /** share left to a film that damp softens in part, or lets go, though nobody asked: what is handled meets damp hands */
+  readonly damp: { readonly partly: number; readonly no: number };
+  /** bow that is let pass, as a multiple of the usual: less where the work is there to be looked at flat */
+  readonly bow: number;
   /** share left to a film that is rolled down, which wants a flat face; left out: all of it */
   readonly films?: number;
   /** whether the other side is lined too, unless told otherwise */
@@ -57,6 +61,8 @@ export interface TaskTraits {
 const KEPT = { no: 1, partly: 1 };
 const BENDS = { partly: 0.95, no: 0.85 };
 const HARDLY_BENDS = { partly: 0.99, no: 0.95 };
+const DRY = { partly: 1, no: 1 };
+const HANDLED = { partly: 0.98, no: 0.92 };
 
 export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
   cover: {
@@ -71,6 +77,10 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 1,
     undo: KEPT,
     stiff: BENDS,
+    damp: DRY,
+    bow: 1,
+    // turn-ins and corners are worked while the glue still slides
+    films: 0.75,
     lined: true,
     usual: { widthMm: 210, heightMm: 150 },
   },
@@ -86,6 +96,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.5,
     undo: KEPT,
     stiff: BENDS,
+    damp: DRY,
+    bow: 1,
     lined: true,
     usual: { widthMm: 148, heightMm: 210 },
   },
@@ -101,6 +113,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.2,
     undo: { no: 0.75, partly: 0.9 },
     stiff: BENDS,
+    damp: DRY,
+    bow: 1,
     lined: true,
     usual: { widthMm: 30, heightMm: 220 },
   },
@@ -116,6 +130,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0,
     undo: KEPT,
     stiff: { partly: 0.98, no: 0.9 },
+    damp: DRY,
+    bow: 1,
     lined: true,
     usual: { widthMm: 5, heightMm: 300 },
   },
@@ -131,6 +147,9 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.4,
     undo: { no: 0.95, partly: 0.98 },
     stiff: BENDS,
+    damp: DRY,
+    bow: 1,
+    films: 0.8,
     lined: true,
     usual: { widthMm: 6, heightMm: 220 },
   },
@@ -146,6 +165,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.6,
     undo: { no: 0.7, partly: 0.85 },
     stiff: BENDS,
+    damp: DRY,
+    bow: 1,
     lined: false,
     usual: { widthMm: 10, heightMm: 120 },
   },
@@ -158,9 +179,12 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     load: 0.6,
     springs: 0,
     grab: 0,
-    strike: 0.8,
+    strike: 0.3,
     undo: { no: 0.6, partly: 0.85 },
-    stiff: BENDS,
+    // a lining that is stiffer than the sheet cracks it where it bends
+    stiff: { partly: 0.9, no: 0.75 },
+    damp: DRY,
+    bow: 1,
     lined: false,
     usual: { widthMm: 210, heightMm: 297 },
   },
@@ -176,6 +200,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 1,
     undo: KEPT,
     stiff: BENDS,
+    damp: DRY,
+    bow: 1,
     lined: false,
     usual: { widthMm: 250, heightMm: 350 },
   },
@@ -191,6 +217,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.3,
     undo: { no: 0.55, partly: 0.8 },
     stiff: HARDLY_BENDS,
+    damp: DRY,
+    bow: 1,
     lined: false,
     usual: { widthMm: 30, heightMm: 15 },
   },
@@ -206,6 +234,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.7,
     undo: { no: 0.92, partly: 0.97 },
     stiff: HARDLY_BENDS,
+    damp: DRY,
+    bow: 0.6,
     lined: false,
     usual: { widthMm: 200, heightMm: 250 },
   },
@@ -221,6 +251,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.6,
     undo: KEPT,
     stiff: BENDS,
+    damp: DRY,
+    bow: 1,
     lined: true,
     usual: { widthMm: 35, heightMm: 60 },
   },
@@ -236,6 +268,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     strike: 0.4,
     undo: KEPT,
     stiff: HARDLY_BENDS,
+    damp: HANDLED,
+    bow: 1,
     // what is decorated is often round or rough, and is often gone over the top as well
     films: 0.75,
     lined: true,

@@ -62,17 +62,24 @@ describe('by weight of paper', () => {
     }
   });
 
-  // A rule that the model does not meet: since thick PVA grabs as quickly as its record says, the time to place it is
-  // shorter and outweighs what it gains. Kept here as it stands, so that a model that meets it is noticed.
-  for (const [family, grammage] of [
+  // Practice has a rule that very porous sheets take thick PVA before PVA. It is not claimed here, because it goes
+  // against another one that the model keeps: that thick PVA grabs soonest. On a sheet that drinks fast both have too
+  // little time to be placed, thick PVA the less of it, and what speaks for it (a film that stays on the face) decides
+  // nothing under a coat several times what a joint needs. What the two rules have in common is asked instead.
+  test.for([
     ['embossed-mulberry', 110],
     ['embossed-mulberry', 130],
     ['handmade-cotton', 160],
-  ] as const)
-    test.fails(`${family} at ${grammage} g/m² is very porous: thick PVA before PVA`, () => {
+    ['blotting', 250],
+  ] as const)(
+    '%s at %i g/m² is very porous: neither PVA leaves time, and paste or a mix stands first',
+    ([family, grammage]) => {
       const choices = choose(jobWith(family, grammage, TWENTY), catalogue);
-      expect(place(choices, 'pva-thick')).toBeLessThan(place(choices, 'pva'));
-    });
+      for (const id of ['pva', 'pva-thick']) expect(['unlikely', 'touch-and-go']).toContain(pick(choices, id).verdict);
+      expect(pick(choices, 'pva-thick').slipSeconds.p50).toBeLessThanOrEqual(pick(choices, 'pva').slipSeconds.p50);
+      expect(choices[0]!.adhesiveId).toMatch(/paste|pva-mc/);
+    },
+  );
 });
 
 describe('methylcellulose in PVA', () => {

@@ -7,6 +7,7 @@ import { askedFor, heatAtBench } from '../../../src/core/choose/needs';
 import { calledBelow, LIGHT_GRAMMAGE, placementOf } from '../../../src/core/choose/placement';
 import type { Method } from '../../../src/core/choose/method';
 import type { Adhesive, DryAdhesive, YesNo } from '../../../src/core/records/records';
+import type { Task } from '../../../src/core/records/task';
 import { sheetOf, type Sheet } from '../../../src/core/paper/sheet';
 import { suitability } from '../../../src/core/choose/suitability';
 import { catalogue } from '../../../src/data/catalogue';
@@ -197,11 +198,13 @@ describe('what is left of one adhesive', () => {
     );
     // one that lifts at a touch, so that only its fumes speak against it
     const easy = { low: 0, middle: 0, high: 0, basis: 'estimate' } as const;
-    const best = { ...(film as DryAdhesive), pull: easy, longLived: 'yes', flexes: 'yes', needsHeat: false } as const;
+    const traits = { undoneWithWater: 'yes', longLived: 'yes', flexes: 'yes', needsHeat: false } as const;
+    const best = { ...(film as DryAdhesive), pull: easy, ...traits };
+    const flat = (one: object) => on(one as Partial<DryAdhesive>, [], {}, { ...DEFAULT_JOB, task: 'mount' });
     for (const nature of ['solvent', 'contact', 'mist'] as const)
-      expect(on({ ...best, hazards: ['bottled', nature] } as Partial<DryAdhesive>)).toMatchObject({ codes: ['fumes'] });
+      expect(flat({ ...best, hazards: ['bottled', nature] })).toMatchObject({ codes: ['fumes'] });
     const cold = { ...best, hazards: ['bottled', 'powder'], does: ['cut'] };
-    expect(on(cold as Partial<DryAdhesive>)).toMatchObject({ share: 1, codes: [] });
+    expect(flat(cold)).toMatchObject({ share: 1, codes: [] });
   });
   it('where colours run: water harms more than alcohol, a likely run more than a possible one, one who asks minds more', () => {
     const likely: Partial<Sheet> = { coloursRun: 'likely' };
@@ -230,12 +233,23 @@ describe('what is left of one adhesive', () => {
     expect(on({}, [], likely).codes).toEqual(['colours']);
     expect(on({}, [], possible).codes).toEqual([]);
   });
-  it('films where things are decorated: they are often round, and nothing goes over the top', () => {
-    const share = (task: 'decorate' | 'cover') =>
-      choose({ ...DEFAULT_JOB, task }, catalogue).find(({ adhesiveId }) => adhesiveId === 'film-double-sided')!.facts
-        .fit;
-    expect(share('decorate').notes.map(({ code }) => code)).toContain('films');
-    expect(share('cover').notes.map(({ code }) => code)).not.toContain('films');
+  it('films where things are round, turned in or turned like leaves, each in its own words; not where a print is mounted', () => {
+    const said = (task: Task) =>
+      choose({ ...DEFAULT_JOB, task }, catalogue)
+        .find(({ adhesiveId }) => adhesiveId === 'film-double-sided')!
+        .facts.fit.notes.find(({ code }) => code === 'films')?.text;
+    expect(said('decorate')).toMatch(/flat face/);
+    expect(said('cover')).toMatch(/Turn-ins/);
+    expect(said('tip-in')).toMatch(/leaf/);
+    expect(said('mount')).toBeUndefined();
+  });
+  it('what damp lets go where things are decorated, for they are handled; a little less of what damp softens', () => {
+    const share = (task: Task, bearsDamp: YesNo) => on({ bearsDamp }, [], {}, { ...DEFAULT_JOB, task }).share;
+    expect(share('decorate', 'no')).toBeLessThan(share('decorate', 'partly'));
+    expect(share('decorate', 'partly')).toBeLessThan(share('decorate', 'yes'));
+    expect(share('cover', 'no')).toBe(share('cover', 'yes'));
+    // said once, where it is asked for
+    expect(on({ bearsDamp: 'no' }, ['damp'], {}, { ...DEFAULT_JOB, task: 'decorate' }).codes).not.toContain('hands');
   });
   it('less of what is wet on a sheet that water harms, and less by water than by alcohol', () => {
     const harmed = { harmedByWater: true };

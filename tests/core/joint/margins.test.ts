@@ -58,7 +58,7 @@ const traits = {
 const glue: WetAdhesive = { ...traits, form: 'wet', by: 'mass', parts: [] };
 const liquid: Liquid = {
   ...{ solids: 0.2, volumeSolids: 0.15, density: 1, viscosity: 4000, drains: 4000, underBrush: 1000 },
-  ...{ grabSolids: 0.5, leastDryCoat: 10, carrier: 'water', shows: 1, particleSolids: 0 },
+  ...{ grabSolids: 0.5, leastDryCoat: 10, carrier: 'water', shows: 1, particleSolids: 0, pulls: 0 },
   // a liquid that does not thin: 1.5874⁸ is 40.3 mPa·s, at rest and under the brush
   flow: { particles: 0, between: 1, strength: 0.5874, pasteShare: 1, flowIndex: 1 },
 };
