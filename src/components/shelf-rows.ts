@@ -22,6 +22,8 @@ export interface RecordNumber {
 export interface Column {
   readonly name: string;
   readonly unit?: string;
+  /** one of the few that are left on a phone, where the rest stands on the record's own page */
+  readonly brief?: true;
 }
 export interface Row {
   readonly id: string;
@@ -78,9 +80,9 @@ const SIZING = {
 const GRAIN = { none: 'no grain', weak: 'a weak grain', marked: 'a marked grain' } as const;
 
 export const PAPER_COLUMNS: readonly Column[] = [
-  { name: 'Grammage', unit: 'g/m²' },
+  { name: 'Grammage', unit: 'g/m²', brief: true },
   { name: 'Apparent density', unit: 'g/cm³' },
-  { name: 'Sorptivity', unit: 'g/m² per √s' },
+  { name: 'Sorptivity', unit: 'g/m² per √s', brief: true },
   { name: 'Tensile index', unit: 'N·m/g' },
   { name: 'Strength kept wet', unit: '%' },
   { name: 'Contact', unit: '%' },
@@ -133,11 +135,11 @@ export const substrateRow = ({ id, data }: CollectionEntry<'substrates'>): Row =
 });
 
 export const ADHESIVE_COLUMNS: readonly Column[] = [
-  { name: 'Undone with water' },
-  { name: 'Long-lived' },
+  { name: 'Undone with water', brief: true },
+  { name: 'Long-lived', brief: true },
   { name: 'Flexes' },
   { name: 'Bears damp' },
-  { name: 'Fit for children' },
+  { name: 'Fit for children', brief: true },
   { name: 'Hold, porous' },
   { name: 'Hold, leather' },
   { name: 'Hold, non-porous' },

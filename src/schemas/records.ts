@@ -38,8 +38,21 @@ const looks = strictObject(
   'looks: { colour: white, fibreLength: …, … }; copy it from a neighbour',
 );
 
+/** Where a paper stands on the shelf: among those that look and behave like it. */
+const PAPER_FAMILIES = [
+  'thin-long-fibred',
+  'long-fibred',
+  'tissue',
+  'text',
+  'drawing',
+  'decorated',
+  'coated',
+  'cloth',
+] as const;
+
 export const paperSchema = strictObject({
   name: z.string().min(3),
+  family: z.enum(PAPER_FAMILIES),
   about,
   alsoCalled: z.array(z.string()).default([]),
   grammage: quantity('g/m²', { min: PAPER_LIMITS.grammage.low, max: PAPER_LIMITS.grammage.high }),
@@ -225,6 +238,7 @@ export const sourceSchema = strictObject({
 /** Fields that only pages show: they are not handed to the calculators in the browser. */
 export const ON_PAGES_ONLY = [
   'about',
+  'family',
   'alsoCalled',
   'note',
   'grainNote',

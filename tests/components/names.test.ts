@@ -32,5 +32,6 @@ test('a page is sifted by the folder it stands in, and lists of pages are not se
   expect(pageKindOf('shelf/papers/copy/')).toBe('Shelf');
   expect(pageKindOf('sources/')).toBe('Other pages');
   expect(isSearched('answers/copy-on-plywood/')).toBe(true);
-  expect(['', 'answers/', 'search/', '404/'].some(isSearched)).toBe(false);
+  expect(['shelf/papers/copy/', 'shelf/ingredients/', 'shelf/plates/failure/'].every(isSearched)).toBe(true);
+  expect(['', 'answers/', 'search/', 'shelf/', 'shelf/papers/', '404/'].some(isSearched)).toBe(false);
 });

@@ -15,6 +15,7 @@ test('a record is found by any of its words, in any order, whatever its accents 
 test('records stand by name, or by a figure either way, those without one last', () => {
   const names = ['b', 'a', 'c', 'd'];
   const figures = [20, 100, undefined, 3];
+  expect(ordered(names, figures, 'family')).toEqual([0, 1, 2, 3]);
   expect(ordered(names, figures, 'name')).toEqual([1, 0, 2, 3]);
   expect(ordered(names, figures, '0 up')).toEqual([3, 0, 1, 2]);
   expect(ordered(names, figures, '0 down')).toEqual([1, 0, 3, 2]);

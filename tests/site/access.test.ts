@@ -75,7 +75,7 @@ const MEASURED = EVERY_PAGE
       (page) =>
         (PAGES_WITH_ISLANDS.includes(page) && !LESSONS.includes(page)) ||
         LESSONS.indexOf(page) === 0 ||
-        /^((shelf|embed|search|glossary)\/)?index\.html$/.test(page.file),
+        /^((shelf(\/(papers|adhesives|ingredients|plates))?|embed|search|glossary)\/)?index\.html$/.test(page.file),
     );
 
 function tooSmall(built: BuiltPage): Promise<string[]> {

@@ -68,7 +68,7 @@ describe('the search', () => {
 describe('the shelf', () => {
   test('shows the papers that say a word, and puts them in the order asked for', async () => {
     await withPage({}, async (page) => {
-      await page.goto(`${SITE}shelf/`);
+      await page.goto(`${SITE}shelf/papers/`);
       const names = () =>
         page.$$eval('#papers-table tbody:not([hidden]) .record-name', (all) =>
           all.map((one) => one.textContent?.trim()),
@@ -76,11 +76,15 @@ describe('the shelf', () => {
       const all = await names();
       await page.fill('#papers-table-words', 'lokta');
       expect(await names()).toEqual(['Lokta, heavy', 'Lokta, light']);
+      expect(await page.locator('.record-family:not([hidden]) h2').allInnerTexts()).toEqual([
+        'Thin papers of long fibre',
+        'Heavier papers of long fibre',
+      ]);
       await page.fill('#papers-table-words', '');
       await page.selectOption('#papers-table-order', '0 down');
       const heaviestFirst = await names();
       expect(heaviestFirst).toHaveLength(all.length);
-      const grammages = await page.$$eval('#papers-table tbody', (records) =>
+      const grammages = await page.$$eval('#papers-table tbody:not([hidden])', (records) =>
         records.map((record) => Number(record.querySelector('td')?.dataset['value'])),
       );
       expect(grammages).toEqual(grammages.toSorted((a, b) => b - a));
@@ -90,7 +94,7 @@ describe('the shelf', () => {
 
   test('is a plain table without script', async () => {
     await withPage({ javaScriptEnabled: false }, async (page) => {
-      await page.goto(`${SITE}shelf/`);
+      await page.goto(`${SITE}shelf/papers/`);
       expect(await page.locator('.record-tools').first().isVisible()).toBe(false);
       expect(await page.locator('#papers-lokta-light').isVisible()).toBe(true);
     });

@@ -12,4 +12,16 @@ export function pageKindOf(path: string): string {
 }
 
 /** Lists of what has pages of its own would come up for everything, and so are left out. */
-export const isSearched = (path: string): boolean => !['', 'answers/', 'lessons/', 'search/', '404/'].includes(path);
+const LISTS = [
+  '',
+  'answers/',
+  'lessons/',
+  'search/',
+  'shelf/',
+  'shelf/papers/',
+  'shelf/adhesives/',
+  'shelf/substrates/',
+  'shelf/plates/',
+  '404/',
+];
+export const isSearched = (path: string): boolean => !LISTS.includes(path);

@@ -1,0 +1,65 @@
+/** The shelf on a phone: parts that are no longer than a reader will thumb through, and anchors of before that still lead on. */
+import { describe, expect, test } from 'vitest';
+import { ORIGIN, PHONE, SITE, withPage } from './support/browser';
+import { BASE, PAGES, documentOf, fileAt } from './support/dist';
+import { readContent } from '../../src/schemas/read-content';
+
+/** The phone of the design is 844 px high. */
+const SCREEN = 844;
+const TALLEST = 10 * SCREEN;
+
+const PARTS = PAGES.filter(({ file }) =>
+  /^shelf\/((papers|adhesives|substrates|ingredients|techniques|cautions|plates(\/[a-z]+)?)\/)?index\.html$/.test(file),
+);
+const longReads = [...PARTS, ...PAGES.filter(({ file }) => file === 'how-we-check/index.html')];
+
+describe('on a phone', () => {
+  test.for(longReads.map((page) => [page.address, page] as const))(
+    '%s is under ten screens high, and nothing scrolls sideways',
+    async ([, { address }]) => {
+      await withPage(PHONE, async (page) => {
+        await page.goto(ORIGIN + address);
+        const { high, wide, swiped } = await page.evaluate(() => ({
+          high: document.documentElement.scrollHeight,
+          wide: document.documentElement.scrollWidth,
+          swiped: [...document.querySelectorAll('main *')]
+            .filter((one) => one.checkVisibility() && one.scrollWidth > one.clientWidth + 1)
+            .filter((one) => /auto|scroll/.test(getComputedStyle(one).overflowX))
+            .map((one) => one.getAttribute('aria-label') ?? one.className),
+        }));
+        expect(high).toBeLessThan(TALLEST);
+        expect(wide).toBeLessThanOrEqual(390);
+        expect(swiped).toEqual([]);
+      });
+    },
+  );
+});
+
+test('every anchor that the shelf had when it was one page leads to where the record stands now', () => {
+  const shelf = documentOf(PAGES.find(({ file }) => file === 'shelf/index.html')!);
+  const content = readContent();
+  for (const part of ['papers', 'substrates', 'adhesives', 'ingredients', 'techniques', 'cautions'] as const) {
+    expect(shelf.getElementById(part), part).not.toBeNull();
+    for (const id of content[part].keys()) {
+      const link = shelf.querySelector(`#${part}-${id} a`)?.getAttribute('href') ?? '';
+      const [path = '', anchor] = link.split('#');
+      expect(path.startsWith(`${BASE}shelf/${part}/`), `${part}-${id}: ${link}`).toBe(true);
+      expect(fileAt(path), link).toBeDefined();
+      if (anchor !== undefined) {
+        const page = PAGES.find(({ address }) => address === path)!;
+        expect(documentOf(page).getElementById(anchor), link).not.toBeNull();
+      }
+    }
+  }
+  const plates = documentOf(PAGES.find(({ file }) => file === 'shelf/plates/index.html')!);
+  for (const lot of ['spread', 'lay', 'corner', 'pot', 'cooking', 'test', 'failure', 'tool', 'project', 'moving'])
+    expect(plates.querySelector(`#${lot} a`)?.getAttribute('href'), lot).toBe(`${BASE}shelf/plates/${lot}/`);
+});
+
+test('an adhesive’s caution is found on the page of cautions', async () => {
+  await withPage(PHONE, async (page) => {
+    await page.goto(`${SITE}shelf/cautions/#cautions-hot-iron`);
+    await page.locator('#cautions-hot-iron').waitFor();
+    expect(await page.locator(':target').getAttribute('id')).toBe('cautions-hot-iron');
+  });
+});
