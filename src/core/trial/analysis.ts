@@ -111,6 +111,8 @@ export interface Comparison {
   readonly pairs: { readonly onlyFirst: number; readonly onlySecond: number; readonly all: number };
   /** makers × trials × papers × holds in which both were tried */
   readonly blocks: number;
+  /** papers on which both were tried: where the first came out ahead by mean score, where the second, and how many there are */
+  readonly papers: { readonly firstAhead: number; readonly secondAhead: number; readonly all: number };
 }
 
 /** Boschloo's test is for small tallies: beyond this it is no sharper and takes long. */
@@ -154,6 +156,7 @@ export function compareIn({ byGlue }: Judgements, first: string, second: string)
     test: boschloo ? 'boschloo' : 'permutation',
     pairs: pairsOf(shared),
     blocks: shared.length,
+    papers: papersAhead(shared),
   };
 }
 
@@ -166,7 +169,30 @@ export const compareGlues = (
   hold?: number,
 ): Comparison | undefined => compareIn(judgementsOf(trial, question, hold), first, second);
 
-function pairsOf(shared: readonly { a: readonly Judged[]; b: readonly Judged[] }[]): Comparison['pairs'] {
+interface Place {
+  readonly a: readonly Judged[];
+  readonly b: readonly Judged[];
+}
+const SCORES: Readonly<Record<Outcome, number>> = { pass: 1, partly: 0.5, fail: 0 };
+const meanScore = (swatches: readonly Judged[]): number =>
+  swatches.reduce((sum, { outcome }) => sum + SCORES[outcome], 0) / swatches.length;
+
+/** Paper by paper, who came out ahead; several places of one paper are weighed as the test weighs them. */
+function papersAhead(shared: readonly Place[]): Comparison['papers'] {
+  const leads = [...grouped(shared, ({ a }) => a[0]!.paper).values()].map((places) =>
+    places.reduce(
+      (sum, { a, b }) => sum + ((meanScore(a) - meanScore(b)) * a.length * b.length) / (a.length + b.length),
+      0,
+    ),
+  );
+  return {
+    firstAhead: leads.filter((lead) => lead > 1e-9).length,
+    secondAhead: leads.filter((lead) => lead < -1e-9).length,
+    all: leads.length,
+  };
+}
+
+function pairsOf(shared: readonly Place[]): Comparison['pairs'] {
   let [onlyFirst, onlySecond, all] = [0, 0, 0];
   for (const { a, b } of shared) {
     const partners = grouped(b, ({ block }) => String(block));

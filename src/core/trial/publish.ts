@@ -32,9 +32,10 @@ export function trialCsv(trial: Trial): string {
 export function trialMarkdown(trial: Trial, { facts, questions, notes }: TrialSummary): string {
   const text = escapeMarkdown;
   const lines = [`# ${text(trial.name)}`, '', ...facts.flatMap((fact) => [text(fact), ''])];
-  for (const { question, takeaways } of questions) {
+  for (const { question, results, takeaways } of questions) {
     lines.push(`## ${text(question.text)}`, '');
     if (question.criterion) lines.push(`${text(question.criterion)}`, '');
+    lines.push(...results.map((one) => `* ${text(one)}`), '');
     lines.push(...markdownTable(trial, question.id), '', ...takeaways.map((one) => `* ${text(one)}`), '');
   }
   lines.push(...notes.flatMap((note) => [text(note), '']));
@@ -76,14 +77,16 @@ export function trialHtml(
 ): string {
   const text = escapeHtml;
   const paragraphs = facts.map((fact) => `<p>${text(fact)}</p>`).join('\n');
-  const sections = questions.map(({ question, cells, takeaways }) => {
+  const sections = questions.map(({ question, cells, results, takeaways }) => {
+    const list = (sentences: readonly string[]) =>
+      `<ul>${sentences.map((one) => `<li>${text(one)}</li>`).join('\n')}</ul>`;
     const head = trial.glues.map(({ name }) => `<th scope="col">${text(name)}</th>`).join('');
     const rows = trial.papers.map((paper) => {
       const own = cells.filter((cell) => cell.paper === paper.id);
       return `<tr><th scope="row">${text(paperWithWeight(paper))}</th>${own.map((cell) => `<td>${text(standingOf(cell))}<small>${text(cellWords(cell))}</small></td>`).join('')}</tr>`;
     });
     const criterion = question.criterion && `<p>${text(question.criterion)}</p>\n`;
-    return `<h2>${text(question.text)}</h2>\n${criterion}<div class="box"><table><thead><tr><th scope="col">Paper</th>${head}</tr></thead>\n<tbody>${rows.join('\n')}</tbody></table></div>\n<ul>${takeaways.map((one) => `<li>${text(one)}</li>`).join('\n')}</ul>`;
+    return `<h2>${text(question.text)}</h2>\n${criterion}${list(results)}\n<div class="box"><table><thead><tr><th scope="col">Paper</th>${head}</tr></thead>\n<tbody>${rows.join('\n')}</tbody></table></div>\n${list(takeaways)}`;
   });
   const swatches = trial.swatches.map((swatch) => {
     const photo = photos.get(swatch.number) ?? '';

@@ -16,7 +16,15 @@ import {
 import { count, doneCount } from './counts';
 import { LEAST_WEIGHTS } from './design';
 import { nameIn, type Question, type Trial } from './record';
-import { cellWords, comparisonWords, familyWords, standingOf, weightWords, type WeightClaim } from './words';
+import {
+  cellWords,
+  comparisonWords,
+  familyWords,
+  plainWords,
+  standingOf,
+  weightWords,
+  type WeightClaim,
+} from './words';
 
 /** Two adhesives, and how the comparison stands among all claims of the page. */
 export interface Compared {
@@ -36,6 +44,9 @@ export interface QuestionSummary {
   readonly cells: readonly Cell[];
   readonly compared: readonly Compared[];
   readonly weighed: readonly Weighed[];
+  /** what came out, in plain sentences */
+  readonly results: readonly string[];
+  /** how sure that is: ranges of rates, and how often luck alone would do the same */
   readonly takeaways: readonly string[];
 }
 
@@ -94,7 +105,11 @@ export function* summaryInTurns(trial: Trial, level: number = PAGE_LEVEL): InTur
       compared: compared.map((comparison) => ({ comparison, adjusted: adjustedOf.get(comparison)! })),
     };
     yield;
-    questions.push({ ...summary, takeaways: takeawaysOf(trial, summary, claims, level) });
+    questions.push({
+      ...summary,
+      results: resultsOf(trial, summary, level),
+      takeaways: takeawaysOf(trial, summary, claims, level),
+    });
   }
   const called = questions.flatMap(({ weighed }) => weighed).some((one) => one.adjusted <= level);
   return { facts: factsOf(trial), questions, claims, level, notes: familyWords(claims, level, called) };
@@ -158,9 +173,31 @@ function judgedIn(who: readonly string[], days: readonly string[]): string {
 const MOST_PAIRS = 6;
 const MOST_CELLS = 4;
 
+type Reckoned = Omit<QuestionSummary, 'results' | 'takeaways'>;
+const sharpestOf = (compared: readonly Compared[]): readonly Compared[] =>
+  [...compared].sort((a, b) => a.comparison.p - b.comparison.p).slice(0, MOST_PAIRS);
+
+/** What came out, before how sure it is: each two adhesives, then weight; where nothing is set side by side, what passed. */
+function resultsOf(trial: Trial, { cells, compared, weighed }: Reckoned, level: number): readonly string[] {
+  if (cells.every(({ n }) => n === 0)) return ['Nothing is judged yet.'];
+  const glue = (id: string) => nameIn(trial.glues, id);
+  const told = sharpestOf(compared).map(({ comparison, adjusted }) =>
+    plainWords(comparison, glue(comparison.first.glue), glue(comparison.second.glue), { adjusted, level }),
+  );
+  for (const one of weighed)
+    if (one.adjusted <= level && one.threshold) told.push(`${glue(one.glue)}: ${weightWords(one, level)}`);
+  if (told.length > 0) return told;
+  return trial.glues.flatMap(({ id, name }) => {
+    const own = cells.filter((cell) => cell.glue === id && cell.n > 0);
+    const [passes, n] = [sum(own.map((cell) => cell.passes)), sum(own.map((cell) => cell.n))];
+    return n > 0 ? [`${name}: ${passes} of ${n} passed.`] : [];
+  });
+}
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
+
 function takeawaysOf(
   trial: Trial,
-  { cells, compared, weighed }: Omit<QuestionSummary, 'takeaways'>,
+  { cells, compared, weighed }: Reckoned,
   claims: number,
   level: number,
 ): readonly string[] {
@@ -178,8 +215,7 @@ function takeawaysOf(
     told.push(
       `For ${unclear} of ${cells.length} pairings there is not enough to tell whether they pass more often than not.`,
     );
-  const sharpest = [...compared].sort((a, b) => a.comparison.p - b.comparison.p).slice(0, MOST_PAIRS);
-  for (const { comparison, adjusted } of sharpest) {
+  for (const { comparison, adjusted } of sharpestOf(compared)) {
     const [first, second] = [glue(comparison.first.glue), glue(comparison.second.glue)];
     told.push(comparisonWords(comparison, first, second, { adjusted, claims, level }));
   }

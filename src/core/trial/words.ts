@@ -50,7 +50,36 @@ export interface Standings {
   readonly level: number;
 }
 
-/** Two adhesives side by side. */
+/**
+ * Two adhesives in a plain sentence, for those who want the result before its figures. "Did better" is said only
+ * where the comparison stands among all claims of the page; what luck could do is said to be so.
+ */
+export function plainWords(
+  { first, second, difference, papers }: Comparison,
+  firstName: string,
+  secondName: string,
+  { adjusted, level }: Pick<Standings, 'adjusted' | 'level'>,
+): string {
+  if (Math.abs(difference) < 1e-9)
+    return `${firstName} and ${secondName} came out alike: ${first.passes} of ${first.n} and ${second.passes} of ${second.n} passed.`;
+  const [ahead, behind] = difference > 0 ? [first, second] : [second, first];
+  const [better, other] = difference > 0 ? [firstName, secondName] : [secondName, firstName];
+  const on = difference > 0 ? papers.firstAhead : papers.secondAhead;
+  const where =
+    papers.all === 1
+      ? 'on the one paper that both were tried on'
+      : on === papers.all
+        ? papers.all === 2
+          ? 'on both papers'
+          : `on all ${papers.all} papers`
+        : `on ${on} of ${papers.all} papers`;
+  const counts = `${ahead.passes} of ${ahead.n} passed, against ${behind.passes} of ${behind.n}`;
+  return adjusted <= level
+    ? `${better} did better than ${other} ${where}: ${counts}.`
+    : `${better} came out ahead of ${other} ${where} (${counts}), but luck alone could do that.`;
+}
+
+/** Two adhesives side by side, with how often luck alone would part them so. */
 export function comparisonWords(
   { first, second, p, difference, pairs }: Comparison,
   firstName: string,
@@ -76,12 +105,13 @@ export function comparisonWords(
 }
 
 /** The same comparison with the other adhesive named first. */
-export const turnedRound = ({ first, second, difference, pairs, ...rest }: Comparison): Comparison => ({
+export const turnedRound = ({ first, second, difference, pairs, papers, ...rest }: Comparison): Comparison => ({
   ...rest,
   first: second,
   second: first,
   difference: -difference,
   pairs: { ...pairs, onlyFirst: pairs.onlySecond, onlySecond: pairs.onlyFirst },
+  papers: { ...papers, firstAhead: papers.secondAhead, secondAhead: papers.firstAhead },
 });
 
 const times = (count: number) => (count === 1 ? 'once' : `${count} times`);

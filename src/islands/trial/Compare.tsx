@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { figure } from '../../core/base/format';
 import { nameIn, type Trial } from '../../core/trial/record';
 import type { Compared } from '../../core/trial/summary';
-import { comparisonWords, turnedRound } from '../../core/trial/words';
+import { comparisonWords, plainWords, turnedRound } from '../../core/trial/words';
 import { SelectField } from '../parts/Field';
 
 interface Props {
@@ -50,59 +50,67 @@ interface FoundProps extends Pick<Props, 'trial' | 'claims' | 'level'> {
 function Found({ trial, found, first, second, claims, level }: FoundProps) {
   const { adjusted } = found;
   const comparison = found.comparison.first.glue === first ? found.comparison : turnedRound(found.comparison);
-  const { difference, p, test, blocks, pairs } = comparison;
+  const [one, other] = [nameIn(trial.glues, first), nameIn(trial.glues, second)];
   return (
     <>
-      <p>
-        {comparisonWords(comparison, nameIn(trial.glues, first), nameIn(trial.glues, second), {
-          adjusted,
-          claims,
-          level,
-        })}
-      </p>
-      <table class="numbers">
-        <caption>
-          “Partly” counts as half a pass in the mean. Only swatches of one person, trial, paper and hold are set against
-          each other.
-        </caption>
-        <tbody>
-          <tr>
-            <th scope="row">Mean score, one less the other</th>
-            <td class="n">{figure(Math.abs(difference) < 1e-9 ? 0 : difference).replace('-', '−')}</td>
-          </tr>
-          <tr>
-            <th scope="row">
-              Luck alone gives such a gap
-              <span class="cell-note">
-                {test === 'boschloo'
-                  ? 'Boschloo’s exact test, two-sided'
-                  : `exact stratified permutation test in ${blocks} ${blocks === 1 ? 'place' : 'places'} (person × trial × paper × hold), two-sided`}
-              </span>
-            </th>
-            <td class="n">p = {figure(p)}</td>
-          </tr>
-          <tr>
-            <th scope="row">
-              The same, somewhere on this page
-              <span class="cell-note">
-                {claims} {claims === 1 ? 'comparison' : 'comparisons'} (Holm’s procedure, with Tarone’s allowance)
-              </span>
-            </th>
-            <td class="n">p = {figure(adjusted)}</td>
-          </tr>
-          {pairs.all > 0 && (
-            <tr>
-              <th scope="row">
-                In pairs of the same place and repeat, only one passed
-                <span class="cell-note">one, then the other</span>
-              </th>
-              <td class="n">
-                {pairs.onlyFirst} to {pairs.onlySecond}
-              </td>
-            </tr>
-          )}
-        </tbody>
-      </table>
+      <p>{plainWords(comparison, one, other, { adjusted, level })}</p>
+      <p>{comparisonWords(comparison, one, other, { adjusted, claims, level })}</p>
+      <details>
+        <summary>By which test, and its figures</summary>
+        <TestTable {...{ comparison, adjusted, claims }} />
+      </details>
     </>
+  );
+}
+
+function TestTable({
+  comparison: { difference, p, test, blocks, pairs },
+  adjusted,
+  claims,
+}: Pick<Compared, 'comparison' | 'adjusted'> & { readonly claims: number }) {
+  return (
+    <table class="numbers">
+      <caption>
+        “Partly” counts as half a pass in the mean. Only swatches of one person, trial, paper and hold are set against
+        each other.
+      </caption>
+      <tbody>
+        <tr>
+          <th scope="row">Mean score, one less the other</th>
+          <td class="n">{figure(Math.abs(difference) < 1e-9 ? 0 : difference).replace('-', '−')}</td>
+        </tr>
+        <tr>
+          <th scope="row">
+            Luck alone gives such a gap
+            <span class="cell-note">
+              {test === 'boschloo'
+                ? 'Boschloo’s exact test, two-sided'
+                : `exact stratified permutation test in ${blocks} ${blocks === 1 ? 'place' : 'places'} (person × trial × paper × hold), two-sided`}
+            </span>
+          </th>
+          <td class="n">p = {figure(p)}</td>
+        </tr>
+        <tr>
+          <th scope="row">
+            The same, somewhere on this page
+            <span class="cell-note">
+              {claims} {claims === 1 ? 'comparison' : 'comparisons'} (Holm’s procedure, with Tarone’s allowance)
+            </span>
+          </th>
+          <td class="n">p = {figure(adjusted)}</td>
+        </tr>
+        {pairs.all > 0 && (
+          <tr>
+            <th scope="row">
+              In pairs of the same place and repeat, only one passed
+              <span class="cell-note">one, then the other</span>
+            </th>
+            <td class="n">
+              {pairs.onlyFirst} to {pairs.onlySecond}
+            </td>
+          </tr>
+        )}
+      </tbody>
+    </table>
   );
 }

@@ -83,6 +83,14 @@ function QuestionPart({ trial, read, whole, level }: PartProps) {
   );
 }
 
+const Sentences = ({ of }: { readonly of: readonly string[] }) => (
+  <ul class="takeaways">
+    {of.map((text) => (
+      <li key={text}>{text}</li>
+    ))}
+  </ul>
+);
+
 function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> & { readonly claims: number }) {
   const { question, cells, summary } = read;
   const table = useMemo(() => <HeatTable trial={trial} cells={cells} question={question.text} />, [cells]);
@@ -90,14 +98,14 @@ function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> &
     <section aria-labelledby={`q-${question.id}`} data-large={cells.length > LARGE ? '' : undefined}>
       <h3 id={`q-${question.id}`}>{question.text}</h3>
       {question.criterion && <p class="field-hint">{question.criterion}</p>}
-      {summary && (
-        <ul class="takeaways">
-          {summary.takeaways.map((text) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
-      )}
+      {summary && <Sentences of={summary.results} />}
       {table}
+      {summary && (
+        <details>
+          <summary>How sure is that?</summary>
+          <Sentences of={summary.takeaways} />
+        </details>
+      )}
       {summary && trial.glues.length > 1 && (
         <CompareGlues trial={trial} question={question.id} compared={summary.compared} claims={claims} level={level} />
       )}

@@ -71,9 +71,10 @@ describe('a post', () => {
     const text = trialMarkdown(TRIAL, summaryOf(TRIAL));
     expect(text.startsWith('# A &amp; B\n\n')).toBe(true);
     expect(text).toMatch(/\n\n2 papers, 2 adhesives.*\n\n/);
-    expect(text).toMatch(/\n\n## Lies flat\n\nPass: no gap\.\n\n\| Paper \|/);
+    // what came out stands before the table, how sure it is after it
+    expect(text).toMatch(/\n\n## Lies flat\n\nPass: no gap\.\n\n\* Paste: 1 of 1 passed\.\n[^|]*\n\n\| Paper \|/);
     // a question without a criterion has no empty paragraph in its place
-    expect(text).toMatch(/\n\n## Holds\n\n\| Paper \|/);
+    expect(text).toMatch(/\n\n## Holds\n\n\* .+\n\n\| Paper \|/);
     expect(text).toMatch(/\n\n\* .+\n/);
     expect(text.endsWith('\n')).toBe(true);
     expect(text.endsWith('\n\n')).toBe(false);
@@ -114,7 +115,7 @@ describe('a page in a file', () => {
     expect(lokta!.match(/<td>/g)).toHaveLength(2);
     expect(flat).toMatch(/<ul><li>.+<\/li>/);
     // a question without a criterion has no empty paragraph in its place
-    expect(page()).toContain('<h2>Holds</h2>\n<div');
+    expect(page()).toContain('<h2>Holds</h2>\n<ul><li>Paste: 0 of 1 passed.</li></ul>\n<div');
   });
   it('lists every swatch, with what it showed or that it was set aside', () => {
     const [head, ...all] = rows(page());

@@ -45,6 +45,23 @@ describe('a trial in words', () => {
     expect(five.filter((text) => /^[A-E] passed/.test(text))).toHaveLength(6);
     expect(five.join(' ')).toContain('10 pairs of adhesives were compared; these are the 6 that differ most.');
   });
+  it('the results come before how sure they are, and what luck could do is not called better', () => {
+    const results = (lines: readonly string[], over: Partial<Trial> = {}) =>
+      summaryOf(trialOf(lines, over)).questions[0]!.results;
+    const on = (paper: string, paste: Outcome, vinyl: Outcome, n: number) => [
+      ...times(n, `${paper} a 20`, paste),
+      ...times(n, `${paper} b 20`, vinyl),
+    ];
+    // ahead on one paper, level on two: 16 of 24 against 8 of 24
+    expect(
+      results([...on('p', 'pass', 'fail', 8), ...on('q', 'pass', 'pass', 8), ...on('r', 'fail', 'fail', 8)]),
+    ).toEqual(['Paste did better than Vinyl on 1 of 3 papers: 16 of 24 passed, against 8 of 24.']);
+    expect(results([...on('p', 'pass', 'fail', 2), ...on('q', 'fail', 'pass', 1)])).toEqual([
+      'Paste came out ahead of Vinyl on 1 of 2 papers (2 of 3 passed, against 1 of 3), but luck alone could do that.',
+    ]);
+    expect(results(times(3, 'p a 20', 'pass'))).toEqual(['Paste: 3 of 3 passed.']);
+    expect(results(['p a 20 1 -'])).toEqual(['Nothing is judged yet.']);
+  });
   it('nothing judged is said to be so', () => expect(takeaways(['p a 20 1 -'])).toEqual(['Nothing is judged yet.']));
   it('the facts: who, when, in what room, what was set aside; nothing of what is not known', () => {
     const swatches = laid('p a 20 1 pass', 'p a 60 1 fail').map((one, i) => ({

@@ -10,6 +10,7 @@ import {
   comparisonWords,
   oddsOf,
   percent,
+  plainWords,
   powerWords,
   standingOf,
   familyWords,
@@ -77,6 +78,7 @@ describe('two adhesives', () => {
     least: 0,
     pairs: { onlyFirst: 0, onlySecond: 0, all: 0 },
     blocks: 1,
+    papers: { firstAhead: 3, secondAhead: 1, all: 4 },
     ...over,
   });
   const said = (over: Partial<Comparison>, claims = 1, adjusted = compared(over).p) =>
@@ -104,8 +106,25 @@ describe('two adhesives', () => {
       `${counts}. Not enough to tell: luck alone would give a gap like this about 1 time in 5.`,
     );
   });
+  it('says the result plainly, and what luck could do as such', () => {
+    const plainly = (over: Partial<Comparison>, adjusted = 0.01) =>
+      plainWords(compared(over), 'Paste', 'Vinyl', { adjusted, level: 0.05 });
+    expect(plainly({})).toBe('Paste did better than Vinyl on 3 of 4 papers: 8 of 8 passed, against 1 of 8.');
+    expect(plainly({}, 0.2)).toBe(
+      'Paste came out ahead of Vinyl on 3 of 4 papers (8 of 8 passed, against 1 of 8), but luck alone could do that.',
+    );
+    const papers = (firstAhead: number, secondAhead: number, all: number) => ({ firstAhead, secondAhead, all });
+    expect(plainly({ papers: papers(1, 0, 1) })).toContain('on the one paper that both were tried on:');
+    expect(plainly({ papers: papers(2, 0, 2) })).toContain('on both papers:');
+    expect(plainly({ papers: papers(5, 0, 5) })).toContain('on all 5 papers:');
+    expect(plainly({ difference: -0.5, papers: papers(1, 2, 4) })).toBe(
+      'Vinyl did better than Paste on 2 of 4 papers: 1 of 8 passed, against 8 of 8.',
+    );
+    expect(plainly({ difference: 0 })).toBe('Paste and Vinyl came out alike: 8 of 8 and 1 of 8 passed.');
+  });
   it('turns round with the adhesives', () => {
     const turned = turnedRound(compared({ pairs: { onlyFirst: 3, onlySecond: 1, all: 8 } }));
+    expect(turned.papers).toEqual({ firstAhead: 1, secondAhead: 3, all: 4 });
     expect(turned).toMatchObject({ difference: -0.875, pairs: { onlyFirst: 1, onlySecond: 3, all: 8 }, p: 0.04 });
     expect([turned.first.passes, turned.second.passes]).toEqual([1, 8]);
   });

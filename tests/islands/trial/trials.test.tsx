@@ -191,7 +191,9 @@ describe('the reading page', () => {
     expect(await screen.findByText(/^Still working/)).toBeTruthy();
     await expect.poll(() => document.querySelectorAll('.heat').length).toBe(2);
     await expect.poll(() => screen.queryByText(/^Still working:/)).toBeNull();
-    expect(document.querySelectorAll('.takeaways')).toHaveLength(2);
+    // for each question what came out, and one fold below how sure that is
+    expect(document.querySelectorAll('.takeaways')).toHaveLength(4);
+    expect(document.querySelectorAll('details:not([open]) > .takeaways')).toHaveLength(2);
     expect(screen.getByText(/^This page asks \d+ times/)).toBeTruthy();
     // the curves come after that, one by one
     await expect.poll(() => screen.queryByText(/Still working on the curve/)).toBeNull();
