@@ -75,7 +75,7 @@ describe('the shelf', () => {
         );
       const all = await names();
       await page.fill('#papers-table-words', 'lokta');
-      expect(await names()).toEqual(['Lokta, heavy', 'Lokta, light']);
+      expect(await names()).toEqual(['Lokta, light', 'Lokta, heavy']);
       expect(await page.locator('.record-family:not([hidden]) h2').allInnerTexts()).toEqual([
         'Thin papers of long fibre',
         'Heavier papers of long fibre',

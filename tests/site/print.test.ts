@@ -1,5 +1,7 @@
 /** A page printed for the bench is the page without its furniture. */
-import { expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { PROJECT_IDS } from '../../src/core/make/projects';
 import { open, ORIGIN, SITE, withPage } from './support/browser';
 import { LESSONS, PAGES_WITH_ISLANDS } from './support/dist';
 
@@ -47,5 +49,52 @@ test.for(Object.entries(ANSWERS))('an answer is one page, on A4 and on Letter: %
     await tab.emulateMedia({ media: 'print' });
     if (!query.includes('food'))
       expect(await tab.locator('.fold', { hasText: 'Why' }).locator('.reasons').isVisible()).toBe(true);
+  });
+});
+
+/** How many pages a page takes on paper of either size. */
+async function pagesOf(tab: Page): Promise<Record<'A4' | 'Letter', number>> {
+  const count = async (format: string) =>
+    (await tab.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+  return { A4: await count('A4'), Letter: await count('Letter') };
+}
+
+describe.each(PROJECT_IDS)('a %s', (project) => {
+  test('takes no more pages than it has drawings', async () => {
+    await withPage({}, async (tab) => {
+      await open(tab, `${SITE}make/?v=1&make=${project}`);
+      await tab.locator('.send-it .qr').waitFor();
+      const drawings = await tab.locator('.bench .drawing').count();
+      expect(drawings).toBeGreaterThan(1);
+      const { A4, Letter } = await pagesOf(tab);
+      expect(A4).toBeLessThanOrEqual(drawings);
+      expect(Letter).toBeLessThanOrEqual(drawings);
+    });
+  });
+
+  test('is one page for each student, by the students’ link, with the way back on it', async () => {
+    await withPage({}, async (tab) => {
+      await open(tab, `${SITE}workshop/?v=1&make=${project}&sheet=student`);
+      await tab.locator('.handout .qr').waitFor();
+      expect(await pagesOf(tab)).toEqual({ A4: 1, Letter: 1 });
+    });
+  });
+});
+
+test('a class is its sheets: the student’s alone bears a code, and stands on a page with it', async () => {
+  await withPage({}, async (tab) => {
+    await open(tab, `${SITE}workshop/`);
+    await tab.locator('.handout .qr').waitFor();
+    await tab.locator('.send-it .qr').waitFor({ state: 'attached' });
+    const { A4, Letter } = await pagesOf(tab);
+    // two for lists and times, one for the adhesive, two for the sheets, one for the cautions, one for the student
+    expect(A4).toBeLessThanOrEqual(7);
+    // Letter is 18 mm shorter
+    expect(Letter).toBeLessThanOrEqual(8);
+    await tab.emulateMedia({ media: 'print' });
+    const codes = await tab
+      .locator('.qr')
+      .evaluateAll((all) => all.filter((one) => one.checkVisibility()).map((one) => one.closest('.handout') !== null));
+    expect(codes).toEqual([true]);
   });
 });

@@ -49,7 +49,7 @@ export default function NextSwatches({ families, adhesives, substrates, runAt, f
     window.location.assign(`${runAt}?trial=${trial.id}`);
   };
   return (
-    <section class="next-swatches" aria-labelledby={`${PREFIX}title`}>
+    <section class={`next-swatches${told ? '' : ' no-print'}`} aria-labelledby={`${PREFIX}title`}>
       <h2 id={`${PREFIX}title`}>What do you want to know?</h2>
       <div class="bench">
         <div class="bench-inputs">

@@ -23,6 +23,12 @@ export function planLine(plan: Planned): string {
   return `${swatchCount(plan)} swatches, ${timeSpan(minutes)}`;
 }
 
+const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`;
+
+/** "2 papers × 2 adhesives × 1 hold time × 3 of each": the design, and the line of its folded form. */
+export const designLine = ({ papers, glues, holds, replicates }: Planned): string =>
+  `${counted(papers.length, 'paper')} × ${counted(glues.length, 'adhesive')} × ${counted(holds.length, 'hold time')} × ${replicates} of each`;
+
 export function PlanAnswer({ plan, coat }: { readonly plan: Planned; readonly coat: Range }) {
   const { swatches, minutes, perPaper, board, gluePerAdhesive } = amountsNeeded(
     plan,
@@ -30,7 +36,7 @@ export function PlanAnswer({ plan, coat }: { readonly plan: Planned; readonly co
     plan.heightMm,
     coat,
   );
-  const { papers, glues, holds, replicates } = plan;
+  const { replicates } = plan;
   const sheets = (count: number | undefined) =>
     count === undefined
       ? 'each larger than a sheet of A4'
@@ -38,11 +44,7 @@ export function PlanAnswer({ plan, coat }: { readonly plan: Planned; readonly co
   return (
     <>
       <h2>{swatches} swatches</h2>
-      <p>
-        {papers.length} {papers.length === 1 ? 'paper' : 'papers'} × {glues.length}{' '}
-        {glues.length === 1 ? 'adhesive' : 'adhesives'} × {holds.length}{' '}
-        {holds.length === 1 ? 'hold time' : 'hold times'} × {replicates} of each.
-      </p>
+      <p>{designLine(plan)}.</p>
       <Power plan={plan} />
       <table class="numbers">
         <caption>What you need. The time is at the bench, without drying; it is an estimate.</caption>

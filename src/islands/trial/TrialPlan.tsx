@@ -11,11 +11,12 @@ import { createTrialPlan } from '../../stores/trial/plan';
 import { preparePower } from '../../stores/trial/plan-power';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
+import { FormFold } from '../parts/FormFold';
 import { ProblemList } from '../parts/ProblemList';
 import { Spoken } from '../parts/Spoken';
 import type { Option } from '../parts/Field';
 import { GlueRows, PaperRows } from './PlanLists';
-import { PlanAnswer, planLine } from './PlanAnswer';
+import { designLine, PlanAnswer, planLine } from './PlanAnswer';
 import { TrialBenchFields, QuestionFields, SizeFields } from './PlanFields';
 import { StorageNotice } from './StorageNotice';
 
@@ -27,6 +28,13 @@ interface Props {
   readonly coat: Range;
   /** where a trial is run */
   readonly runAt: string;
+}
+
+/** What is wrong may stand in the folded form. */
+function showFirstFault(): void {
+  const fault = document.querySelector<HTMLElement>('#plan-form [aria-invalid="true"]');
+  for (const folded of document.querySelectorAll('details')) if (fault && folded.contains(fault)) folded.open = true;
+  fault?.focus();
 }
 
 const nameIn = (records: readonly Option[]) => (record: string) =>
@@ -48,7 +56,7 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
   const draw = async () => {
     const { newId } = await import('../../stores/trial/files');
     const trial = store.draw(newId(), new Date().toISOString());
-    if (!trial) return document.querySelector<HTMLElement>('.bench-inputs [aria-invalid="true"]')?.focus();
+    if (!trial) return showFirstFault();
     // A trial that is not stored would be gone on the next page.
     if (!shelf.put(trial)) return setFailed(true);
     store.forget();
@@ -61,13 +69,15 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
       <a class="bench-strip no-print" href="#plan-answer">
         <span>{planLine(plan)}</span>
       </a>
-      <div class="bench-inputs" role="group" aria-label="The plan">
+      <div class="bench-inputs" id="plan-form" role="group" aria-label="The plan">
         <ProblemList problems={problems} idOf={(field) => `plan-${field}`} />
-        <PaperRows store={store} families={families} />
-        <GlueRows store={store} adhesives={adhesives} />
-        <TrialBenchFields store={store} substrates={substrates} />
-        <QuestionFields store={store} />
-        <SizeFields store={store} />
+        <FormFold line={designLine(plan)}>
+          <PaperRows store={store} families={families} />
+          <GlueRows store={store} adhesives={adhesives} />
+          <TrialBenchFields store={store} substrates={substrates} />
+          <QuestionFields store={store} />
+          <SizeFields store={store} />
+        </FormFold>
       </div>
       <section
         class={`bench-answer${problems.length > 0 ? ' stale' : ''}`}
