@@ -29,11 +29,13 @@ interface Props {
   readonly checks: string;
   readonly trialsAt: string;
   readonly mixAt: string;
+  /** path of the site's first page, below which the pictures stand */
+  readonly base: string;
 }
 
 const prefix = 'ch-';
 
-export default function ChooseRest({ flips, ratios, cautions, address, checks, trialsAt, mixAt }: Props) {
+export default function ChooseRest({ flips, ratios, cautions, address, checks, trialsAt, mixAt, base }: Props) {
   const page = useMemo(() => openChoosePage(), []);
   const store = useMemo(() => createChooseRest(page), []);
   const problems = useStore(page.$problems);
@@ -48,6 +50,10 @@ export default function ChooseRest({ flips, ratios, cautions, address, checks, t
       flips: <FlipSection store={store} flipsAtStart={flips} />,
       sure: <SureSection store={store} checks={checks} />,
       ranking: <Ranking store={store} />,
+      pictures: async () => {
+        const { InPictures } = await import('./InPictures');
+        return <InPictures store={store} base={base} />;
+      },
       slip: async () => {
         const { SlipFigure } = await import('./SlipFigure');
         return <SlipFigure store={store} />;
@@ -77,6 +83,7 @@ export default function ChooseRest({ flips, ratios, cautions, address, checks, t
           </ol>
         </section>
       )}
+      {!refused && <FetchedFold title="In pictures: the paper and the steps" fetch={part.pictures} />}
       {shown.length > 0 && (
         <div class="take-care">
           {shown.map((caution) => (

@@ -1,7 +1,8 @@
 /** Plates fit their boxes, say what they teach, and stand ready for every step that an answer can hold. */
 import { expect, test } from 'vitest';
 import { ASKED_GROUNDS, answerFor } from '../../../src/components/choose/answer-pairs';
-import { drawnSteps } from '../../../src/components/draw/gluing';
+import { drawnSteps } from '../../../src/core/choose/step-plates';
+import { FILED, plateFile } from '../../../src/components/draw/plate-file';
 import { PLATES, framesOf, stillOf } from '../../../src/components/draw/plates';
 import { bent, curledStrip } from '../../../src/components/draw/sheets';
 import { common, flat, hull, nearness, turning, type P2 } from '../../../src/components/draw/space';
@@ -58,6 +59,21 @@ test('every step of every adhesive has a plate, for every task', () => {
         expect(steps.filter(({ plate }) => !IDS.includes(plate ?? ''))).toEqual([]);
       }
     }
+});
+
+test('a plate in a file of its own has all it needs: its materials, in light and in dark, and no word of script', () => {
+  const file = plateFile('rub-down');
+  for (const name of ['paper', 'ink', 'accent', 'board'])
+    expect(file.match(new RegExp(`--${name}:`, 'g'))).toHaveLength(2);
+  for (const [, used] of file.matchAll(/var\(--([\w-]+)\)/g)) expect(file).toContain(`--${used}:`);
+  expect(file).toContain('xmlns="http://www.w3.org/2000/svg"');
+  expect(file).not.toMatch(/<script|href=/);
+  // every file that an answer can ask for is light enough to be fetched on the way
+  expect(Math.max(...FILED.map((id) => Buffer.byteLength(plateFile(id))))).toBeLessThan(9000);
+});
+
+test('every plate that a step can ask for is among the files', () => {
+  expect(FILED).toEqual(expect.arrayContaining(IDS.filter((id) => ['spread', 'lay'].includes(PLATES[id]!.set))));
 });
 
 test('an answer shows the face and the tool that its words name', () => {

@@ -49,6 +49,7 @@ const openPage = (search = '') => {
         checks="/how-we-check/"
         trialsAt="/trials/"
         mixAt="/mix/"
+        base="/"
       />
     </>,
   );

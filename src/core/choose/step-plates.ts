@@ -1,7 +1,7 @@
-/** Which drawing shows a step of a method. */
-import type { Choice } from '../../core/choose/choose';
-import { taskOf } from '../../core/choose/sampling';
-import type { Task } from '../../core/records/task';
+/** Which drawing shows a step of a method: names only, which whoever shows them looks up among the plates. */
+import type { Task } from '../records/task';
+import type { Choice } from './choose';
+import { taskOf } from './sampling';
 
 /** Where a task glues less than a whole face. */
 const NARROW: Partial<Readonly<Record<Task, string>>> = {
@@ -42,7 +42,7 @@ const BEGINS: readonly (readonly [begins: string, plate: string])[] = [
 ];
 const PUT_ON = /^(?:Put the glue on|Apply it to) /;
 
-/** The steps of a choice, each with the name of its plate. */
+/** The steps of a choice in their order, each with the name of its plate; undefined where no plate shows it. */
 export const drawnSteps = (choice: Choice): { text: string; plate: string | undefined }[] =>
   choice.technique.steps.map((text) => ({
     text,

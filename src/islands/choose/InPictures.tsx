@@ -1,0 +1,68 @@
+/** The paper as it looks, and the steps of the best answer as plates. Fetched when it is opened, each picture as it comes into view. */
+import { useStore } from '@nanostores/preact';
+import { useEffect, useState } from 'preact/hooks';
+import { drawnSteps } from '../../core/choose/step-plates';
+import type { ChooseRestStore } from '../../stores/choose/choose-rest';
+
+interface Props {
+  readonly store: Pick<ChooseRestStore, '$told' | '$job' | 'catalogue'>;
+  /** path of the site's first page */
+  readonly base: string;
+}
+
+/** Plate → what it teaches. */
+type Words = Readonly<Record<string, string>>;
+
+const VIEWS = [
+  ['flat', 'flat'],
+  ['light', 'against the light'],
+  ['torn', 'torn'],
+] as const;
+
+export function InPictures({ store, base }: Props) {
+  const best = useStore(store.$told)[0]!;
+  const { paper } = useStore(store.$job);
+  const [words, setWords] = useState<Words>({});
+  useEffect(() => {
+    // without them each picture is still told by the sentence beside it
+    void fetch(`${base}plates/words.json`)
+      .then((answer) => answer.json())
+      .then(setWords, () => undefined);
+  }, []);
+  const name = store.catalogue.papers.get(paper.family)!.name;
+  return (
+    <>
+      <ul class="seen-paper">
+        {VIEWS.map(([view, says]) => (
+          <li key={view}>
+            <img
+              src={`${base}swatches/${paper.family}.svg#${view}`}
+              alt={`${name}, ${says}`}
+              width={116}
+              height={116}
+              loading="lazy"
+            />
+            <span>{says}</span>
+          </li>
+        ))}
+      </ul>
+      <p class="field-hint">{name}, as its family looks: drawn, not a photograph.</p>
+      <ol class="seen-steps">
+        {drawnSteps(best).map(({ text, plate }) => (
+          <li key={text}>
+            {plate && (
+              <img
+                src={`${base}plates/${plate}.svg`}
+                alt={words[plate] ?? ''}
+                width={236}
+                height={176}
+                loading="lazy"
+              />
+            )}
+            <p>{text}</p>
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
