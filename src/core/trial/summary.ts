@@ -20,7 +20,7 @@ import {
   cellWords,
   comparisonWords,
   familyWords,
-  plainWords,
+  resultWords,
   standingOf,
   weightWords,
   type WeightClaim,
@@ -182,7 +182,7 @@ function resultsOf(trial: Trial, { cells, compared, weighed }: Reckoned, level: 
   if (cells.every(({ n }) => n === 0)) return ['Nothing is judged yet.'];
   const glue = (id: string) => nameIn(trial.glues, id);
   const told = sharpestOf(compared).map(({ comparison, adjusted }) =>
-    plainWords(comparison, glue(comparison.first.glue), glue(comparison.second.glue), { adjusted, level }),
+    resultWords(comparison, glue(comparison.first.glue), glue(comparison.second.glue), { adjusted, level }),
   );
   for (const one of weighed)
     if (one.adjusted <= level && one.threshold) told.push(`${glue(one.glue)}: ${weightWords(one, level)}`);

@@ -54,7 +54,7 @@ export interface Standings {
  * Two adhesives in a plain sentence, for those who want the result before its figures. "Did better" is said only
  * where the comparison stands among all claims of the page; what luck could do is said to be so.
  */
-export function plainWords(
+export function resultWords(
   { first, second, difference, papers }: Comparison,
   firstName: string,
   secondName: string,

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import { figure } from '../../core/base/format';
 import { nameIn, type Trial } from '../../core/trial/record';
 import type { Compared } from '../../core/trial/summary';
-import { comparisonWords, plainWords, turnedRound } from '../../core/trial/words';
+import { comparisonWords, resultWords, turnedRound } from '../../core/trial/words';
 import { SelectField } from '../parts/Field';
 
 interface Props {
@@ -53,7 +53,7 @@ function Found({ trial, found, first, second, claims, level }: FoundProps) {
   const [one, other] = [nameIn(trial.glues, first), nameIn(trial.glues, second)];
   return (
     <>
-      <p>{plainWords(comparison, one, other, { adjusted, level })}</p>
+      <p>{resultWords(comparison, one, other, { adjusted, level })}</p>
       <p>{comparisonWords(comparison, one, other, { adjusted, claims, level })}</p>
       <details>
         <summary>By which test, and its figures</summary>

@@ -10,7 +10,7 @@ import {
   comparisonWords,
   oddsOf,
   percent,
-  plainWords,
+  resultWords,
   powerWords,
   standingOf,
   familyWords,
@@ -108,7 +108,7 @@ describe('two adhesives', () => {
   });
   it('says the result plainly, and what luck could do as such', () => {
     const plainly = (over: Partial<Comparison>, adjusted = 0.01) =>
-      plainWords(compared(over), 'Paste', 'Vinyl', { adjusted, level: 0.05 });
+      resultWords(compared(over), 'Paste', 'Vinyl', { adjusted, level: 0.05 });
     expect(plainly({})).toBe('Paste did better than Vinyl on 3 of 4 papers: 8 of 8 passed, against 1 of 8.');
     expect(plainly({}, 0.2)).toBe(
       'Paste came out ahead of Vinyl on 3 of 4 papers (8 of 8 passed, against 1 of 8), but luck alone could do that.',
