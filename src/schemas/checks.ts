@@ -35,7 +35,8 @@ const formulaRow = strictObject({
 }).superRefine((row, context) => {
   const say = (path: string, message: string) =>
     context.addIssue({ code: z.ZodIssueCode.custom, path: [path], message: `${row.id}: ${message}` });
-  if (row.basis === 'published' && !row.source) say('source', 'published needs a source id');
+  if (row.basis === 'published' && !row.source)
+    say('source', 'published needs a source: …, the name of a file in content/sources');
   const rounding = halfOfLastFigure(row.expected);
   if (!row.toleranceFrom && row.within > rounding * (1 + 1e-9))
     say('within', `${row.expected} is rounded to ${rounding} at most; say in toleranceFrom why more may pass`);

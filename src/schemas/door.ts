@@ -5,7 +5,7 @@
 import type { z } from 'astro/zod';
 import { isMap, LineCounter, parseDocument, type Document } from 'yaml';
 import { memoize } from '../core/base/memoize';
-import { withKnownIds, type Kind, type KnownIds } from './ids';
+import { id as idShape, withKnownIds, type Kind, type KnownIds } from './ids';
 import { SHAPES, type Content } from './kinds';
 import { bodyFaults, type LessonParts } from './lesson-body';
 import { plainWords } from './plain-words';
@@ -50,10 +50,13 @@ export function admit(files: readonly ContentFile[], parts: LessonParts): { cont
   const placed = files.flatMap((one): Placed[] => {
     const [, folder = '', name = ''] = one.file.split('/');
     const ending = ENDINGS[folder] ?? '.yaml';
-    if (isKind(folder) && name.endsWith(ending)) return [{ ...one, kind: folder, id: name.slice(0, -ending.length) }];
-    const says = isKind(folder)
-      ? `files in content/${folder} end in ${ending}`
-      : `the folders of content are ${KINDS.join(', ')}`;
+    const id = name.slice(0, -ending.length);
+    if (isKind(folder) && name.endsWith(ending) && idShape.safeParse(id).success) return [{ ...one, kind: folder, id }];
+    const says = !isKind(folder)
+      ? `the folders of content are ${KINDS.join(', ')}`
+      : name.endsWith(ending)
+        ? `a file is named in lower case, its words joined by hyphens: wove-text${ending}`
+        : `files in content/${folder} end in ${ending}`;
     faults.push({ file: one.file, field: '', says });
     return [];
   });

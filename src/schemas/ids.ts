@@ -39,7 +39,7 @@ export function idOf(...kinds: readonly Kind[]) {
     const folders = kinds.map((kind) => `content/${kind}`).join(' or ');
     context.addIssue({
       code: z.ZodIssueCode.custom,
-      message: `no file in ${folders} is called "${value}"${didYouMean(value, ids)}`,
+      message: `no file in ${folders} is called "${value}"${didYouMean(value, ids) || '; name one that is there, or add it'}`,
     });
   });
 }

@@ -1,4 +1,7 @@
 /** What the text of a lesson names: components that it imports, and the records and presets handed to them. */
+import { SAYINGS } from '../core/choose/claim';
+import { NEEDS } from '../core/choose/job';
+import { TASKS } from '../core/records/task';
 import { didYouMean, type Kind, type KnownIds } from './ids';
 
 /** What a lesson may name. */
@@ -20,15 +23,26 @@ const RECORD_IN: Readonly<Record<string, readonly Kind[]>> = {
   'Cite id': ['sources'],
   'Caution id': ['cautions'],
   'MixOf with': ['ingredients', 'adhesives'],
+  'Suits on': ['substrates'],
+  'Suits than': ['adhesives'],
   paper: ['papers'],
   adhesive: ['adhesives'],
   substrate: ['substrates'],
+};
+
+/** Attributes that hold one of a few words. */
+const WORD_IN: Readonly<Record<string, readonly string[]>> = {
+  'Suits says': SAYINGS,
+  'Suits task': TASKS,
+  'Suits needs': NEEDS,
 };
 
 const IMPORT = /^import\s+(\w+)\s+from\s+['"]#components\/([^'"]+)['"];?[ \t]*$/gm;
 const TAG = /<([A-Z]\w*)((?:\s+[\w-]+(?:=(?:"[^"]*"|\{[^}]*\}))?)*)\s*\/?>/g;
 /** paper="copy", or a list: paper={["copy", "card"]} */
 const ATTRIBUTE = /([\w-]+)=(?:"([^"]*)"|\{\[([^\]]*)\]\})/g;
+
+const QUESTION = /<Question\s+asks="([^"]*)"([^>]*)>([\s\S]*?)<\/Question>/g;
 
 /** Everything in a lesson's text that leads nowhere. `text` is the whole file. */
 export function bodyFaults(text: string, { components, presets }: LessonParts, ids: KnownIds): BodyFault[] {
@@ -64,6 +78,13 @@ export function bodyFaults(text: string, { components, presets }: LessonParts, i
         : [[attribute, value] as const],
     );
     for (const [attribute, value] of written) {
+      const words = WORD_IN[`${name} ${attribute}`];
+      if (words && !words.includes(value))
+        say(
+          index,
+          `<${name} ${attribute}="${value}">`,
+          `is not allowed${didYouMean(value, words, 0)}; write one of ${words.join(', ')}`,
+        );
       const kinds = RECORD_IN[`${name} ${attribute}`] ?? RECORD_IN[attribute];
       const allowed = attribute === 'preset' ? presets[name] : kinds && kinds.flatMap((kind) => [...ids[kind]]);
       if (!allowed || allowed.includes(value)) continue;
@@ -75,6 +96,18 @@ export function bodyFaults(text: string, { components, presets }: LessonParts, i
         `no ${where} is called "${value}"${didYouMean(value, allowed, attribute === 'preset' ? Infinity : undefined)}`,
       );
     }
+  }
+  for (const { 1: asks = '', 2: props = '', 3: inner = '', index } of live.matchAll(QUESTION)) {
+    const takesNumber = /\bnumber\b/.test(props);
+    const choices = [...inner.matchAll(/<Choice\b([^>]*)>/g)];
+    const right = choices.filter(({ 1: attributes = '' }) => /\sright\b/.test(attributes)).length;
+    const where = `<Question asks="${asks}">`;
+    if (takesNumber && choices.length > 0)
+      say(index, where, 'takes a number, and so has no <Choice>; leave out one of the two');
+    if (!takesNumber && choices.length < 2)
+      say(index, where, 'needs two or more <Choice says="…">, or the word number where a number is asked for');
+    if (!takesNumber && choices.length >= 2 && right !== 1)
+      say(index, where, `has ${right} choices that are right; write right in one of them: <Choice says="…" right>`);
   }
   return faults;
 }

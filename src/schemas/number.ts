@@ -32,8 +32,9 @@ export function quantity<Unit extends string>(unit: Unit, limits: { min: number;
     if (number.low > number.high) say('low is above high');
     const middle = number.middle;
     if (middle !== undefined && (middle < number.low || middle > number.high)) say('middle lies outside low to high');
-    if (number.basis === 'published' && !number.source) say('published needs a source id');
+    if (number.basis === 'published' && !number.source)
+      say('published needs a source: …, the name of a file in content/sources');
     if (number.basis === 'calibrated' && !number.checks?.length)
-      say('calibrated needs the ids of the checks it was fitted to');
+      say('calibrated needs checks: […], the names of the files in content/checks that it was fitted to');
   });
 }

@@ -28,13 +28,17 @@ function inPlainWords(issue: z.ZodIssueOptionalMessage, data: unknown): string |
   switch (issue.code) {
     case 'invalid_type':
       if (issue.received === 'undefined') return `is missing; write ${aKind(issue.expected)}`;
-      return `has to be ${aKind(issue.expected)}, but is ${A_KIND[issue.received] ?? issue.received}`;
+      return `has to be ${aKind(issue.expected)}, but is ${A_KIND[issue.received] ?? issue.received}${
+        typeof data === 'string' && issue.expected === 'number'
+          ? `, ${shown(data)}; write it in digits, with a point and no quotation marks: 2.5`
+          : ''
+      }`;
     case 'invalid_enum_value':
-      return `${shown(issue.received)} is not allowed${didYouMean(String(issue.received), issue.options.map(String))}; write one of ${issue.options.join(', ')}`;
+      return `${shown(issue.received)} is not allowed${didYouMean(String(issue.received), issue.options.map(String), 0)}; write one of ${issue.options.join(', ')}`;
     case 'invalid_literal':
       return `has to be ${String(issue.expected)}, ${data === undefined ? 'but is missing' : `not ${shown(data)}`}`;
     case 'invalid_union_discriminator':
-      return `has to be one of ${issue.options.map(String).join(', ')}`;
+      return `${discriminatorSaid(issue, data)}; write one of ${issue.options.map(String).join(', ')}`;
     case 'too_small':
       if (issue.type === 'string') return `is too short; write at least ${String(issue.minimum)} letters`;
       if (issue.type === 'array') return `needs at least ${String(issue.minimum)} in its list`;
@@ -45,4 +49,10 @@ function inPlainWords(issue: z.ZodIssueOptionalMessage, data: unknown): string |
     default:
       return undefined;
   }
+}
+
+/** Of the field that says which of several shapes a record has, the whole record is handed over. */
+function discriminatorSaid({ path }: z.ZodIssueOptionalMessage, record: unknown): string {
+  const written = (record as Readonly<Record<string, unknown>> | null)?.[path.at(-1) ?? ''];
+  return written === undefined ? 'is missing' : `${shown(written)} is not allowed`;
 }

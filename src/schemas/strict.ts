@@ -8,8 +8,10 @@ export function strictObject<Shape extends z.ZodRawShape>(shape: Shape, example?
   const errorMap: z.ZodErrorMap = (issue, { defaultError }) => ({
     message:
       issue.code === 'unrecognized_keys'
-        ? issue.keys.map((key) => `no field is called "${key}"${didYouMean(key, fields)}`).join('; ') +
-          `; the fields are ${fields.join(', ')}`
+        ? issue.keys.map((key) => `no field is called "${key}"${didYouMean(key, fields, 0)}`).join('; ') +
+          (issue.keys.every((key) => /^\d+$/.test(key))
+            ? '; write numbers with a point and no comma: 2.5'
+            : `; the fields are ${fields.join(', ')}`)
         : issue.code === 'invalid_type' && example
           ? `${issue.received === 'undefined' ? 'is missing; write it' : 'is written'} as ${example}`
           : defaultError,

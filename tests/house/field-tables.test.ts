@@ -1,6 +1,7 @@
 /** What holds of every calculator's table of fields. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { ROOMS } from '../../src/core/handover/rooms';
 import { JOB_FIELDS } from '../../src/core/choose/job';
 import { CLASS_FIELDS } from '../../src/core/class/plan';
 import { COVER_FIELDS } from '../../src/core/cover/plan';
@@ -29,10 +30,16 @@ const TABLES: Readonly<Record<string, FieldTable>> = {
   ...{ cut: CUT_FIELDS, measure: MEASURE_FIELDS, class: CLASS_FIELDS },
 };
 
+test('every calculator has its table here; trials have none', () => {
+  const rooms = Object.keys(ROOMS).filter((room) => room !== 'trial');
+  expect(Object.keys(TABLES).sort(), 'enter its fields in TABLES above').toEqual(rooms.sort());
+});
+
 describe.each(Object.entries(TABLES))('%s', (_room, fields) => {
   test('no two fields share a key, and none takes a key that every link has', () => {
     const keys = Object.values(fields).map(({ key }) => key);
-    expect(new Set(keys).size).toBe(keys.length);
+    const twice = keys.filter((key, i) => keys.indexOf(key) < i);
+    expect(twice, 'two fields share these keys; give the newer one another').toEqual([]);
     for (const taken of ['v', 'seen', 'ev']) expect(keys).not.toContain(taken);
   });
   test('what is usual is allowed, and its records are there', () => {

@@ -184,5 +184,6 @@ test('the words are heard: a step that scalds, cuts or smells is not let pass', 
   expect(unsaid('Heat a third of the water to about 80 °C.', [], IN_STEPS)).toHaveLength(2);
   expect(unsaid('Heat a third of the water to about 80 °C.', ['hot-liquid'], IN_STEPS)).toEqual([]);
   expect(unsaid('Trim the edge with a knife.', ['hot-liquid'], IN_STEPS)).toHaveLength(1);
+  expect(unsaid('Cut the paper with a sharp knife.', [], IN_PROSE)).toHaveLength(1);
   expect(unsaid('Let it cool to 20 °C.', [], IN_STEPS)).toEqual([]);
 });

@@ -15,13 +15,18 @@ describe('every lesson', () => {
       choices: inner.match(/<Choice\b/g)?.length ?? 0,
       right: inner.match(/<Choice says="[^"]*" right>/g)?.length ?? 0,
     }));
-    expect(questions.length).toBeGreaterThanOrEqual(3);
+    expect(questions.length, 'a lesson ends in three questions or more').toBeGreaterThanOrEqual(3);
     expect(questionIds(text)).toHaveLength(questions.length);
     expect(new Set(questionIds(text)).size).toBe(questions.length);
     const faults = questions.filter(({ takesNumber, choices, right }) =>
       takesNumber ? choices !== 0 : choices < 2 || right !== 1,
     );
-    expect(faults.map(({ asks }) => asks)).toEqual([]);
-    expect(text).toMatch(/<Questions>\s*<Question\b[\s\S]*<\/Question>\s*<\/Questions>\s*$/);
+    expect(
+      faults.map(({ asks }) => asks),
+      'each has two choices or more, one of them right, or takes a number and has none',
+    ).toEqual([]);
+    expect(text, 'the questions stand within <Questions>, and nothing comes after them').toMatch(
+      /<Questions>\s*<Question\b[\s\S]*<\/Question>\s*<\/Questions>\s*$/,
+    );
   });
 });

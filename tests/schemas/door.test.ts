@@ -46,7 +46,27 @@ const SLIPS: readonly (readonly [what: string, string, string | RegExp, string, 
     ['line 6', 'grammage › unit: has to be g/m², not "gsm"'],
   ],
   ['a number beyond its limits', 'papers/copy.yaml', 'low: 70', 'low: 4', ['grammage › low: has to be from 5 to 600']],
-  ['a word for a number', 'papers/copy.yaml', 'low: 70', 'low: seventy', ['has to be a number, but is a text']],
+  [
+    'a word for a number',
+    'papers/copy.yaml',
+    'low: 70',
+    'low: seventy',
+    ['has to be a number, but is a text, "seventy"; write it in digits'],
+  ],
+  [
+    'a number between quotation marks',
+    'papers/copy.yaml',
+    'low: 70',
+    'low: "70"',
+    ['is a text, "70"; write it in digits, with a point and no quotation marks'],
+  ],
+  [
+    'a comma in a number',
+    'papers/copy.yaml',
+    'low: 70',
+    'low: 70,5',
+    ['grammage: no field is called "5"; write numbers with a point and no comma: 2.5'],
+  ],
   [
     'a range left out',
     'papers/copy.yaml',
@@ -68,7 +88,21 @@ const SLIPS: readonly (readonly [what: string, string, string | RegExp, string, 
     'sizing: sizd',
     ['did you mean "sized"?', 'unsized, lightly-sized, sized, hard-sized, coated'],
   ],
-  ['a form misspelt', 'adhesives/pva.yaml', 'form: wet', 'form: liquid', ['form: has to be one of wet, dry']],
+  [
+    'a form misspelt',
+    'adhesives/pva.yaml',
+    'form: wet',
+    'form: liquid',
+    ['form: "liquid" is not allowed; write one of wet, dry'],
+  ],
+  ['a form left out', 'adhesives/pva.yaml', 'form: wet\n', '', ['form: is missing; write one of wet, dry']],
+  [
+    'a class like none there is',
+    'papers/copy.yaml',
+    /^sizing:.*$/m,
+    'sizing: moderate',
+    ['sizing: "moderate" is not allowed; write one of unsized, lightly-sized, sized, hard-sized, coated'],
+  ],
   [
     'a source that is not there',
     'papers/wove-text.yaml',
@@ -203,6 +237,41 @@ const SLIPS: readonly (readonly [what: string, string, string | RegExp, string, 
     ["add this line under the head: import ChooseLab from '#components/choose/ChooseLab.astro';"],
   ],
   [
+    'a ground misspelt in a sentence that the model is asked about',
+    'lessons/choosing.mdx',
+    '<Suits paper="lokta-light"',
+    '<Suits on="glas" paper="lokta-light"',
+    ['<Suits on="glas">: no file in content/substrates is called "glas"; did you mean "glass"?'],
+  ],
+  [
+    'what such a sentence says',
+    'lessons/choosing.mdx',
+    / says="likely"/,
+    ' says="certain"',
+    ['<Suits says="certain">: is not allowed; write one of first, first-three, likely, possible, ruled-out'],
+  ],
+  [
+    'what it compares with',
+    'lessons/choosing.mdx',
+    'than="pva"',
+    'than="pvb"',
+    ['<Suits than="pvb">: no file in content/adhesives is called "pvb"; did you mean "pva"'],
+  ],
+  [
+    'a question without its answer',
+    'lessons/paper-weight.mdx',
+    /(<Choice says="[^"]*") right>/,
+    '$1>',
+    ['<Question asks="', 'has 0 choices that are right; write right in one of them: <Choice says="…" right>'],
+  ],
+  [
+    'a question that asks for no number and has no choices',
+    'lessons/paper-weight.mdx',
+    /(<Question\b[^>]*?) number\b/,
+    '$1',
+    ['needs two or more <Choice says="…">, or the word number where a number is asked for'],
+  ],
+  [
     'an import misspelt',
     'lessons/paper-weight.mdx',
     'choose/ChooseLab.astro',
@@ -224,6 +293,9 @@ test('a file in a folder of another name, or with another ending, is told', () =
       .join('\n');
   expect(stray('content/paper/copy.yaml')).toMatch(/the folders of content are papers, /);
   expect(stray('content/papers/copy.yml')).toContain('files in content/papers end in .yaml');
+  expect(stray('content/papers/Copy paper.yaml')).toContain(
+    'a file is named in lower case, its words joined by hyphens: wove-text.yaml',
+  );
 });
 
 test('what a comment or a piece of code in a lesson says is not run, and so not looked up', () => {

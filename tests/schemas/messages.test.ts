@@ -40,6 +40,8 @@ test('a number is answered with its unit, its limits and what its basis asks for
   expect(said(grammage, right)).toEqual([]);
   expect(said(grammage, { ...right, unit: 'gsm' })[0]).toBe('unit: has to be g/m², not "gsm"');
   expect(said(grammage, { ...right, high: 900 })[0]).toBe('high: has to be from 5 to 600');
-  expect(said(grammage, { ...right, basis: 'published' })).toContain(': published needs a source id');
+  expect(said(grammage, { ...right, basis: 'published' })).toContain(
+    ': published needs a source: …, the name of a file in content/sources',
+  );
   expect(said(grammage, { ...right, middle: 90 })).toContain(': middle lies outside low to high');
 });

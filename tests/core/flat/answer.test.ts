@@ -7,12 +7,13 @@ import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { BOND_CONSTANTS } from '../../../src/core/joint/constants';
 import { flatAnswer, type FlatAnswer } from '../../../src/core/flat/answer';
 import { makingOf } from '../../../src/core/flat/making';
-import { DEFAULT_FLAT, SHEET_GRAINS, FLAT_FIELDS, type FlatPlan } from '../../../src/core/flat/plan';
+import { DEFAULT_FLAT, FLAT_FIELDS, type FlatPlan } from '../../../src/core/flat/plan';
 import { flatPaper } from '../../../src/core/flat/plies';
 import { remediesFor } from '../../../src/core/flat/remedies';
 import { bowsAt, farEnd, leftPulling, middlingBow, worseOf } from '../../../src/core/flat/stages';
 import { bowWords } from '../../../src/core/flat/words';
 import { readCatalogue } from '../../tools/read-content';
+import { anyPlan } from '../support/any-plan';
 
 const catalogue = readCatalogue();
 const NONSENSE = /NaN|undefined|Infinity|not known|\[object/;
@@ -23,23 +24,18 @@ const told = (change: Partial<FlatPlan> = {}): FlatAnswer => {
   return found.value;
 };
 const laterMiddle = (change: Partial<FlatPlan> = {}) => told(change).bows.later.width.middle;
-const number = (low: number, high: number) =>
-  fc.double({ min: low, max: high, noNaN: true }).map((value) => Number(value.toFixed(2)));
 const ids = (of: ReadonlyMap<string, unknown>) => fc.constantFrom(...of.keys());
 const boards = new Map([...catalogue.substrates].filter(([, { limp }]) => !limp));
-const grain = fc.constantFrom(...SHEET_GRAINS);
-const weight = fc.option(number(5, 600), { nil: undefined });
 
-const plans: fc.Arbitrary<FlatPlan> = fc.record({
-  ...{ paper: ids(catalogue.papers), paperWeight: weight, paperGrain: grain },
-  ...{ unit: fc.constantFrom('mm', 'cm', 'in'), width: number(10, 2000), height: number(10, 2000) },
-  ...{ board: ids(boards), boardThick: fc.option(number(0.3, 20), { nil: undefined }) },
-  boardGrain: fc.constantFrom('height', 'width', 'unknown'),
-  ...{ adhesive: ids(catalogue.adhesives), tool: ids(catalogue.techniques) },
-  ...{ lining: fc.constantFrom('none', 'paper'), liningPaper: ids(catalogue.papers) },
-  ...{ liningWeight: weight, liningGrain: grain, press: number(0, 336) },
-  ...{ celsius: number(5, 40), humidity: number(5, 95), later: number(5, 95) },
-});
+const plans: fc.Arbitrary<FlatPlan> = fc
+  .tuple(
+    anyPlan(FLAT_FIELDS, DEFAULT_FLAT),
+    fc.record({
+      ...{ paper: ids(catalogue.papers), board: ids(boards), liningPaper: ids(catalogue.papers) },
+      ...{ adhesive: ids(catalogue.adhesives), tool: ids(catalogue.techniques) },
+    }),
+  )
+  .map(([plan, records]) => ({ ...plan, ...records }));
 
 describe('which way, and how far', () => {
   test('just laid, the paper pushes the board away; dry, it pulls it hollow', () => {

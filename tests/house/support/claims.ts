@@ -24,7 +24,9 @@ export function tiedIn(file: string, text: string): Tied[] {
   });
   const opened = text.match(/<Suits\b/g)?.length ?? 0;
   if (opened !== found.length)
-    throw new Error(`${file}: ${opened} Suits are opened, and ${found.length} could be read`);
+    throw new Error(
+      `${file}: ${opened} Suits are opened, and ${found.length} could be read; write each as <Suits …>its sentence</Suits>`,
+    );
   return found;
 }
 

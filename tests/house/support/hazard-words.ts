@@ -35,6 +35,7 @@ export const IN_PROSE: readonly (readonly [words: RegExp, caution: string])[] = 
   [/\bgrandmother|\bheirloom|\bvalued (?:original|thing)/i, 'valued-original'],
   [/\b(?:old books?|old bindings?|grandmother’s)\b/i, 'old-pigments'],
   [/\b(?:guillotine|board shear)s?\b/i, 'guillotine'],
+  [/\bwith (?:a|the|your) (?:new |sharp |fresh )*(?:knife|scalpel|blade|scissors)\b/i, 'knife'],
   [/\bcut (?:them|two|six|pieces|squares?|strips?|to size)\b/i, 'knife'],
 ];
 
