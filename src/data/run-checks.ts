@@ -18,7 +18,10 @@ export interface FormulaResult {
  */
 export function runFormula(row: FormulaRow, functions: typeof CHECK_FUNCTIONS = CHECK_FUNCTIONS): FormulaResult {
   const call = functions[row.call] as ((...args: unknown[]) => unknown) | undefined;
-  if (!call) throw new Error(`${row.id}: no function "${row.call}" in src/data/check-functions.ts`);
+  if (!call)
+    throw new Error(
+      `${row.id}: no function "${row.call}" in src/data/check-functions.ts; enter it in CHECK_FUNCTIONS there, or mend its name here`,
+    );
   const whole = call(...row.args);
   const ours = (row.pick?.split('.') ?? []).reduce<unknown>(
     (value, key) => (value as Record<string, unknown>)[key],

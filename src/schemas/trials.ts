@@ -34,12 +34,24 @@ export const trialSchema = strictObject({
   }
   // what a reader may leave out of a file of his own is mended before it is shown to others
   for (const note of read.notes) fault(note);
-  for (const message of strayOutcomes(trials[0])) fault(message);
+  for (const message of [...strayWeights(trials[0], read.trial), ...strayOutcomes(trials[0])]) fault(message);
   for (const { family } of read.trial.papers) named('papers', family);
   for (const { record } of read.trial.glues) named('adhesives', record);
   named('substrates', read.trial.substrate);
   return { licence, contributor, trial: read.trial };
 });
+
+/** Weights that cannot be read, which a reader's own file loses quietly too. */
+function strayWeights(trial: unknown, { papers }: Trial): string[] {
+  const { low, high } = TRIAL_LIMITS.grammage;
+  const written = z.object({ papers: z.array(z.object({ id: z.unknown(), grammage: z.unknown() })) }).parse(trial);
+  return written.papers.flatMap(({ id, grammage }, i) => {
+    const isRead = grammage === undefined || papers.some((one) => one.id === id && one.grammage === grammage);
+    return isRead
+      ? []
+      : [`paper no. ${i + 1}: the grammage is a number from ${low} to ${high}, in g/m² and without the unit`];
+  });
+}
 
 /** Outcomes that are none of the three: a reader's own file loses them quietly, a published one is not to. */
 function strayOutcomes(trial: unknown): string[] {

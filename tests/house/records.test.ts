@@ -2,6 +2,8 @@
 import { parse } from 'yaml';
 import { describe, expect, test } from 'vitest';
 import { contentFiles, lessonParts } from '../../src/schemas/read-content';
+import { PLATES } from '../../src/components/draw/plates';
+import { allPhotos, platesWithPhotos } from '../../src/components/photo/photos';
 import { catalogue } from '../../src/data/catalogue';
 import { admit, faultText } from '../../src/schemas/door';
 import { filesIn, textOf } from './support/files';
@@ -116,4 +118,13 @@ test('names are told apart: no two records of a kind share one', () => {
     const shared = records.filter(({ id, name }) => records.some((other) => other.name === name && other.id !== id));
     expect(shared, `content/${kind}: these share a name; change the line "name:" of one of them`).toEqual([]);
   }
+});
+
+test('a photograph that is named is there, and a file of content/plates bears the name of a plate', () => {
+  const missing = allPhotos().filter((name) => !filesIn('content').includes(`content/photographs/${name}`));
+  expect(missing, 'put these into content/photographs, or mend their names where they are named').toEqual([]);
+  const strange = platesWithPhotos().filter((id) => !(id in PLATES));
+  expect(strange, 'these files of content/plates name no plate; the names stand in components/draw/plates.ts').toEqual(
+    [],
+  );
 });
