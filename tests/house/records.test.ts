@@ -2,10 +2,11 @@
 import { parse } from 'yaml';
 import { describe, expect, test } from 'vitest';
 import { contentFiles, lessonParts } from '../../src/schemas/read-content';
-import { PLATES } from '../../src/components/draw/plates';
+import { framesOf, PLATES } from '../../src/components/draw/plates';
 import { allPhotos, platesWithPhotos } from '../../src/components/photo/photos';
 import { catalogue } from '../../src/data/catalogue';
 import { admit, faultText } from '../../src/schemas/door';
+import { didYouMean } from '../../src/schemas/ids';
 import { filesIn, textOf } from './support/files';
 
 const READ = admit(contentFiles(), lessonParts());
@@ -127,4 +128,26 @@ test('a photograph that is named is there, and a file of content/plates bears th
   expect(strange, 'these files of content/plates name no plate; the names stand in components/draw/plates.ts').toEqual(
     [],
   );
+});
+
+test('a plate that a lesson shows is drawn, and one that is to move has frames', () => {
+  const faults = filesIn('content/lessons').flatMap((file) => {
+    const text = textOf(file);
+    // of ['id', 'words under it'] the id
+    const still = [...text.matchAll(/<Plates\s+of=\{(\[[\s\S]*?\])\}/g)].flatMap(([, list = '']) =>
+      [...list.replace(/\[\s*(['"][^'"]*['"])\s*,[^\]]*\]/g, '$1').matchAll(/['"]([^'"]*)['"]/g)].map(
+        ([, id = '']) => id,
+      ),
+    );
+    const moving = [...text.matchAll(/<Moving\s+id="([^"]*)"/g)].map(([, id = '']) => id);
+    return [
+      ...[...still, ...moving]
+        .filter((id) => !(id in PLATES))
+        .map((id) => `${file}: no plate is called "${id}"${didYouMean(id, Object.keys(PLATES))}`),
+      ...moving
+        .filter((id) => id in PLATES && framesOf(id).length < 2)
+        .map((id) => `${file}: "${id}" does not move; show it with <Plates of={['${id}']} />`),
+    ];
+  });
+  expect(faults).toEqual([]);
 });

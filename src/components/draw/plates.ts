@@ -401,7 +401,7 @@ function sheets2(): Mark {
 
 export function plateOf(id: string): Plate {
   const plate = PLATES[id];
-  if (!plate) throw new Error(`plates: there is none called "${id}"`);
+  if (!plate) throw new Error(`plates: there is none called "${id}"; the names stand in src/components/draw/plates.ts`);
   return plate;
 }
 
