@@ -7,6 +7,7 @@ import { allPhotos, platesWithPhotos } from '../../src/components/photo/photos';
 import { catalogue } from '../../src/data/catalogue';
 import { admit, faultText } from '../../src/schemas/door';
 import { didYouMean } from '../../src/schemas/ids';
+import { tagFault, tagsIn, takesOf } from './support/component-props';
 import { filesIn, textOf } from './support/files';
 
 const READ = admit(contentFiles(), lessonParts());
@@ -150,4 +151,31 @@ test('a plate that a lesson shows is drawn, and one that is to move has frames',
     ];
   });
   expect(faults).toEqual([]);
+});
+
+describe('what a lesson hands to its components is what they take', () => {
+  const files = filesIn('src/components').filter((file) => file.endsWith('.astro'));
+  const WAYS = new Map(files.map((file) => [file.replace(/^.*\/|\.astro$/g, ''), file]));
+  const faultsIn = (text: string) =>
+    tagsIn(text).flatMap((tag) => {
+      const file = WAYS.get(tag.name);
+      return (file && tagFault(tag, takesOf(file))) || [];
+    });
+  test.for(filesIn('content/lessons'))('%s', (file) => {
+    expect(faultsIn(textOf(file)).map((fault) => `${file}: ${fault}`)).toEqual([]);
+  });
+  test('what is left out, misspelt or too much is told', () => {
+    expect(faultsIn('<Bow paper="wove-text" boardMm={3} spanMm={300} />')).toEqual([]);
+    expect(faultsIn('<Bow\n paper="wove-text" boardMm={3} />')).toEqual([
+      '<Bow> is without spanMm; it takes paper, spanMm, boardMm (if you like), pressed (if you like), lining (if you like)',
+    ]);
+    expect(faultsIn('<Bow paper="wove-text" boardmm={3} spanMm={300} />').join()).toMatch(
+      /^<Bow> takes no "boardmm"; did you mean "boardMm"\?; it takes paper, spanMm/,
+    );
+    // one of two is needed
+    expect(faultsIn('<Drinks dropSeconds={5} />')).toEqual([]);
+    expect(faultsIn('<Drinks afterSeconds={5} />').join()).toMatch(/is without dropSeconds; .*; or cobb/);
+    expect(faultsIn('<PoundsTable of={1} />')).toEqual(['<PoundsTable> takes no "of"; it takes nothing']);
+    expect(faultsIn('`<Bow />` {/* <Bow /> */}')).toEqual([]);
+  });
 });
