@@ -66,10 +66,36 @@ export const faceDownOnGlass = (): Mark => {
   const hand = fromRight(plus(curve.at(-1)!, [0, 40, 0]), -82);
   return all(
     pane([-12, -12, 0], 134, 92),
+    strokes(
+      [
+        [
+          [46, 0, 4],
+          [118, 0, 4],
+          [118, 68, 4],
+          [46, 68, 4],
+        ],
+      ],
+      'hid',
+    ),
     hand.behind,
     bent(curve, [0, 68, 0], { top: 'plain', under: 'printed' }),
     hand.front,
     way2([...flat([98, -30, 60])], [...flat([112, -30, 20])], 8),
+  );
+};
+
+/** A word beside the drawing, with a thin line to what it names. */
+const called = (at: P3, text: string, x: number, dy = 0): Mark => {
+  const [px, py] = flat(at);
+  return all(
+    line2(
+      [
+        [px, py],
+        [x - 4, py + dy],
+      ],
+      'thin',
+    ),
+    word([x, py + dy + 4], text),
   );
 };
 
@@ -85,6 +111,8 @@ export const liftByFilm = (): Mark => {
     bent(wet, [0, 56, 0], { top: 'glued', under: 'plain' }),
     hand.front,
     way(plus(film[0]!, [-6, 54, 4]), plus(film[0]!, [-6, 54, 36])),
+    called(plus(wet[6]!, [0, 44, 0]), 'wet sheet', flat([88, 72, 64])[0], -22),
+    called(plus(film[9]!, [0, 69, 0]), 'film', flat([108, 72, 44])[0], -10),
   );
 };
 
@@ -143,15 +171,34 @@ export const holdOver = (): Mark => {
   );
 };
 
-/** Laid, and moved while it still slides. */
-export const slideAlong = (by = 0): Mark =>
-  all(
+/** Laid, and moved while it still slides: broken lines show where it lay before. */
+export const slideAlong = (by = 0): Mark => {
+  const [x, y, z] = [-12 + by, -9, BH + 0.4];
+  return all(
     board(),
-    sheet([-12 + by, -9, BH + 0.4], 124, 84, 'printed'),
+    sheet([x, y, z], 124, 84, 'printed'),
+    strokes(
+      [
+        [
+          [x + 124, y - 14, z],
+          [x + 138, y - 14, z],
+          [x + 138, y + 70, z],
+          [x + 124, y + 70, z],
+        ],
+        [
+          [x + 14, y, z - 1],
+          [x + 14, y - 14, z],
+          [x + 124, y - 14, z],
+        ],
+      ],
+      'hid',
+    ),
     putAt(put(flatHand, [0, 0], -20), [52 + by, 52, BH]),
-    way([-20, 20, BH], [-44, 20, BH]),
-    way([122, 30, BH], [146, 30, BH]),
+    line2([[...flat([x + 26, y - 34, z])], [...flat([x + 92, y - 34, z])]], 'way'),
+    way([x + 60, y - 34, z], [x + 96, y - 34, z]),
+    way([x + 60, y - 34, z], [x + 22, y - 34, z]),
   );
+};
 
 /** Rubbed down through a clean sheet, from the middle out. `at`: round the middle, in turns. */
 export const rub = (at = 0.04): Mark => {
@@ -194,7 +241,14 @@ export const press = (blotters: boolean, share = 0.5): Mark => {
     blotters && block([4, 3, 15 + lift], 104, 68, 4, { top: 'paper', sides: 'paper' }),
     block([0, 0, 15 + 2 * lift], 112, 74, 9),
     weight([32, 22, 24 + 2 * lift], 50, 32, 22),
-    putAt(clock(share), [150, 50, 66]),
+    putAt(clock(share), blotters ? [150, 50, 92] : [150, 50, 66]),
+    ...(blotters
+      ? [
+          called([108, 20, 20 + lift], 'blotter', flat([112, 74, 0])[0] + 10, -2),
+          called([102, 20, 12 + lift], 'the work', flat([112, 74, 0])[0] + 10, 6),
+          called([108, 20, 11], 'blotter', flat([112, 74, 0])[0] + 10, 14),
+        ]
+      : []),
   );
 };
 

@@ -234,11 +234,39 @@ export function stage(at: Stage): Mark {
   const heated = at !== 'slurry' && at !== 'set';
   return all(
     heated && hob(),
-    heated ? pan() : pot(POT, 38, 34, { full: 0.6, liquid: at === 'slurry' ? 'paper' : 'glue' }),
+    heated ? pan() : at === 'slurry' ? milk() : pot(POT, 38, 34, { full: 0.6 }),
     surface[at],
     lifted,
   );
 }
+/** Starch and water in a glass bowl: white, and what has settled lies on the bottom. */
+const milk = (): Mark => {
+  const level = (z: number, radius: number) => ring([POT[0], POT[1], z], radius).map(flat);
+  return all(
+    pot(POT, 38, 34, { full: 0, wall: 'glass' }),
+    shape2(hull([...level(2, 35), ...level(22, 37)]), 'paper', 'thin'),
+    shape2([...frontOf(2, 35.5), ...frontOf(8, 36).reverse()], 'board', 'thin'),
+    settled(),
+    shape2(common(level(22, 37), level(34, 38)), 'paper', 'line'),
+    shape2(level(34, 38), 'none'),
+  );
+};
+/** The half of a level circle that faces the reader, from its leftmost point to its rightmost as it is seen. */
+const frontOf = (z: number, radius: number, count = 16): P2[] =>
+  between(1, 2, count).map((half) => {
+    const angle = Math.PI * half + Math.atan2(0.46, 0.96);
+    return flat([POT[0] + radius * Math.cos(angle), POT[1] + radius * Math.sin(angle), z]);
+  });
+/** Grains on the bottom, and a few still sinking. */
+const settled = (): Mark => {
+  const lying = frontOf(5, 34, 12).slice(1, -1);
+  const sinking = frontOf(13, 33, 7).slice(1, -1);
+  const at = ([x, y]: P2, up: number) => `M${x.toFixed(1)} ${(y - up).toFixed(1)}h0`;
+  return {
+    svg: `<path class="d v" d="${[...lying.map((p, i) => at(p, i % 2)), ...sinking.map((p, i) => at(p, (i % 3) * 2))].join('')}"/>`,
+    reach: [],
+  };
+};
 const bubbles = (): Mark =>
   all(
     ...(
@@ -250,30 +278,11 @@ const bubbles = (): Mark =>
       ] as const
     ).map(([x, y]) => shape2(ring([x, y, 21], 4.5, 'level', 12).map(flat), 'glue', 'line')),
   );
+/** A hole with steep sides where the spoon went in: nothing flows together. */
 const lumpTop = (): Mark => {
-  const [x, y] = flat([30, 10, 20]);
-  return all(
-    path(
-      `M${x - 24} ${y + 2}C${x - 20} ${y - 14} ${x - 4} ${y - 6} ${x + 2} ${y - 12}C${x + 12} ${y - 18} ${x + 22} ${y - 6} ${x + 26} ${y + 2}C${x + 14} ${y + 14} ${x - 14} ${y + 14} ${x - 24} ${y + 2}Z`,
-      'glue',
-      'line',
-      [],
-    ),
-    line2(
-      [
-        [x - 10, y - 2],
-        [x - 4, y - 5],
-      ],
-      'shine',
-    ),
-    line2(
-      [
-        [x + 8, y - 6],
-        [x + 13, y - 8],
-      ],
-      'shine',
-    ),
-  );
+  const hole = ring([26, 2, 20], 15, 'level', 18).map(([x, y, z], i): P3 => [x, y, z + (i % 2 ? 0.6 : -0.6)]);
+  const deep = hole.map(([x, y, z]): P3 => [x + 1, y + 3, z - 9]);
+  return all(shape2(hole.map(flat), 'water'), shape2(common(deep.map(flat), hole.map(flat)), 'glue', 'thin'));
 };
 /** A spoon seen from the side, and how what was in it leaves it. */
 function spoonSide(at: Stage): Mark {
@@ -304,10 +313,15 @@ function spoonSide(at: Stage): Mark {
       [-15, 0],
       [8, 42],
     ]),
-    set: path('M-13-4C-16-16-6-22 2-20C10-22 16-14 14-5C8 0-6 0-13-4Z', 'glue', 'line', [
-      [-15, -22],
-      [16, 0],
-    ]),
+    set: all(
+      path('M-13-5L-11-27L7-30L13-25L14-6C8-1-6-1-13-5Z', 'glue', 'line', [
+        [-20, -32],
+        [22, 0],
+      ]),
+      path('M-11-27L-4-22L13-25M-4-22L-3-2', 'none', 'line', []),
+      // it quivers
+      path('M-19-24Q-23-17-19-10M21-24Q25-17 21-10', 'none', 'way', []),
+    ),
   };
   return all(bowl, runs[at]);
 }

@@ -1,11 +1,12 @@
 /** Every plate by its name: what it is called, what it teaches, and how it is drawn. */
 import { putOn, putOnNarrow, type Tool } from './apply';
 import * as fails from './failures';
-import { framed, put, type Drawing, type Mark } from './ink';
+import { all, framed, put, putAt, shape, shape2, strokes, way, type Drawing, type Mark } from './ink';
 import * as lay from './lay';
 import * as pots from './paste';
 import { PROJECT_PLATES } from './projects';
 import { block, pane, pot, sheet, weight } from './sheets';
+import { between, flat, ring, type P3 } from './space';
 import * as tests from './tests';
 import * as tools from './tools';
 import * as corner from './turn-in';
@@ -196,7 +197,7 @@ export const PLATES = {
   ),
   slide: laid(
     'Moved while it slides',
-    'The sheet lies on the board; a flat hand pushes it a little to one side and to the other until it is in its place.',
+    'The sheet lies on the board; a flat hand pushes it a little to one side and to the other until it is in its place. Broken lines show where it lay.',
     () => lay.slideAlong(),
   ),
   'rub-down': moving(
@@ -378,13 +379,15 @@ export const PLATES = {
   'tool-small-brush': tool('Small brush', 'A round brush that comes to a point.', () => onFoot(tools.smallBrush, 62)),
   'tool-roller': tool('Roller', 'A short roller in a wire frame with a handle.', () => onFoot(tools.roller, 40)),
   'tool-card': tool('Card', 'A piece of stiff card with one straight edge.', () => onFoot(tools.card, 0)),
-  'tool-squeegee': tool('Squeegee', 'A strip of rubber in a wooden grip, to draw glue through a screen.', () =>
-    onFoot(tools.squeegee, 0),
+  'tool-squeegee': tool(
+    'Squeegee',
+    'A strip of rubber in a wooden grip, standing on a mesh that it has drawn glue over.',
+    () => squeegeeOnMesh(),
   ),
   'tool-folder': tool('Folder', 'A flat, smooth blade of bone, pointed at one end and round at the other.', () =>
     onFoot(tools.folder, 62),
   ),
-  'tool-knife': tool('Knife', 'A knife with a short, pointed blade.', () => onFoot(tools.knife, 62)),
+  'tool-knife': tool('Knife', 'A knife with a flat blade, its end cut off aslant to a point.', () => onFoot(tools.knife, 62)),
   'tool-soft-brush': tool('Smoothing brush', 'A wide, soft brush without a handle.', () => onFoot(tools.softBrush, 0)),
   'tool-weight': tool('Weight', 'A block of iron with a knob.', () => weight([0, 0, 0], 60, 40, 28)),
   'tool-glass': tool('Pane of glass', 'A pane of glass with its light.', () => pane([0, 0, 0], 92, 62)),
@@ -392,11 +395,53 @@ export const PLATES = {
   'tool-waste': tool('Waste paper', 'Old newsprint to lay under the work, a clean sheet for each coat.', () =>
     sheet([0, 0, 0], 92, 62, 'news'),
   ),
-  'tool-blotter': tool('Blotters', 'Two thick, soft sheets that take up water.', () => sheets2()),
+  'tool-blotter': tool(
+    'Blotters',
+    'Two thick, soft sheets, one on the other; a drop of water spreads in the upper one.',
+    () => blotters(),
+  ),
   ...projects,
 } satisfies Readonly<Record<string, Plate>> as Readonly<Record<string, Plate>>;
-function sheets2(): Mark {
-  return block([0, 0, 0], 92, 62, 6, { top: 'paper', sides: 'paper', face: 'blotter' });
+function blotters(): Mark {
+  const thick = { top: 'paper', sides: 'paper', face: 'blotter' } as const;
+  const spot = (radius: number) => ring([40, 34, 12], radius).map(flat);
+  return all(
+    block([12, -10, 0], 92, 62, 6, thick),
+    block([0, 4, 6], 92, 62, 6, thick),
+    shape2(spot(20), 'water', 'thin'),
+    shape2(spot(9), 'water', 'thin'),
+    putAt(tools.drop, [40, 34, 38]),
+  );
+}
+function squeegeeOnMesh(): Mark {
+  const [w, d] = [92, 62];
+  const lines = [
+    ...between(0, w, 12).map((x): P3[] => [
+      [x, 0, 0],
+      [x, d, 0],
+    ]),
+    ...between(0, d, 9).map((y): P3[] => [
+      [0, y, 0],
+      [w, y, 0],
+    ]),
+  ];
+  return all(
+    sheet([0, 0, 0], w, d),
+    shape(
+      [
+        [8, 30, 0],
+        [w - 8, 30, 0],
+        [w - 8, d - 4, 0],
+        [8, d - 4, 0],
+      ],
+      'glue',
+      'bare',
+    ),
+    strokes(lines),
+    block([8, 24, 0], w - 16, 4, 12, { top: 'ink', sides: 'ink' }),
+    block([4, 18, 12], w - 8, 16, 18),
+    way([w + 6, 40, 0], [w + 6, 12, 0]),
+  );
 }
 
 export function plateOf(id: string): Plate {

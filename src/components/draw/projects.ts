@@ -175,6 +175,9 @@ function slipCase(): ProjectPlate {
     named([w, d * 0.62, 2], 'side', flat([w, d + 14, 0])[0] + 14),
     word([flat([w, -24, 16])[0] + 18, flat([w, -24, 16])[1] + 12], 'bottom'),
     word([flat([-22, 0, 16])[0] - 4, flat([-22, 0, 16])[1] + 14], 'back', 'end'),
+    // what makes it a case: the end that stays open
+    way([w + 52, 20, 48], [w + 8, 20, 48]),
+    word([flat([w + 52, 20, 48])[0] + 4, flat([w + 52, 20, 48])[1] + 4], 'book'),
   );
   return { finished, apart };
 }

@@ -123,24 +123,48 @@ export const folder: Mark = all(
   ),
 );
 
-/** A knife with a short blade. */
+/** A knife: a flat blade, cut off aslant to a point, in a handle with a collar. */
 export const knife: Mark = all(
-  path('M0 0L-7-26H4Z', 'paper', 'line', [
-    [-7, -26],
-    [4, 0],
+  path('M0 0L-11-15V-38H0Z', 'paper', 'line', [
+    [-11, -38],
+    [0, 0],
   ]),
-  path('M-8-26C-9-50-8-70-6-92Q0-97 6-92C7-70 7-50 5-26Z', 'board', 'line', [
-    [-9, -96],
-    [7, -26],
-  ]),
+  // the ground edge, and where a dull length is broken off
   strokes2([
     [
-      [-5, -34],
-      [-4, -82],
+      [-2, -6],
+      [-10, -17],
     ],
     [
-      [1, -34],
-      [1, -84],
+      [-11, -24],
+      [0, -14],
+    ],
+    [
+      [-11, -33],
+      [0, -23],
+    ],
+  ]),
+  path('M-13-38H2L3-46H-14Z', 'edge', 'line', [
+    [-14, -46],
+    [3, -38],
+  ]),
+  path('M-14-46C-16-62-15-78-13-92Q-6-98 2-92C4-78 5-62 3-46Z', 'board', 'line', [
+    [-16, -96],
+    [5, -46],
+  ]),
+  path('M-9-56H-2V-72H-9Z', 'edge', 'thin', []),
+  strokes2([
+    [
+      [-8, -60],
+      [-3, -60],
+    ],
+    [
+      [-8, -64],
+      [-3, -64],
+    ],
+    [
+      [-8, -68],
+      [-3, -68],
     ],
   ]),
 );
