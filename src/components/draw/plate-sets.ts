@@ -8,6 +8,7 @@ const HEADS: Readonly<Record<PlateSet, readonly [head: string, about: string]>> 
   pot: ['In the pot', 'The steps of every recipe.'],
   cooking: ['Paste while it cooks', 'The same paste at five moments, and what of it runs off the spoon.'],
   test: ['Finding out about a sheet', 'Four ways to find the grain, and the drop test.'],
+  repair: ['Pasting down, lining, mending, hinging', 'What is done to a leaf, a spine or a print.'],
   failure: ['What went wrong', 'Eight things to look for on a swatch, each with its name.'],
   tool: ['Tools', 'What stands on the bench.'],
   project: ['Things to make', 'Each finished, and in its parts.'],

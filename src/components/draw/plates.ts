@@ -4,6 +4,7 @@ import * as fails from './failures';
 import { all, framed, put, putAt, shape, shape2, strokes, way, type Drawing, type Mark } from './ink';
 import * as lay from './lay';
 import * as pots from './paste';
+import * as repair from './repair';
 import { PROJECT_PLATES } from './projects';
 import { block, pane, pot, sheet, weight } from './sheets';
 import { between, flat, ring, type P3 } from './space';
@@ -13,7 +14,18 @@ import * as corner from './turn-in';
 import { PROJECTS, type ProjectId } from '../../core/make/projects';
 import { memoize } from '../../core/base/memoize';
 
-export const PLATE_SETS = ['spread', 'lay', 'corner', 'pot', 'cooking', 'test', 'failure', 'tool', 'project'] as const;
+export const PLATE_SETS = [
+  'spread',
+  'lay',
+  'corner',
+  'pot',
+  'cooking',
+  'test',
+  'repair',
+  'failure',
+  'tool',
+  'project',
+] as const;
 export type PlateSet = (typeof PLATE_SETS)[number];
 
 export interface Plate {
@@ -37,6 +49,7 @@ const turned = one('corner', STEP);
 const potted = one('pot', STEP);
 const stage = one('cooking', STEP);
 const test = one('test', PAIR);
+const repaired = one('repair', STEP);
 const failed = one('failure', STEP);
 const tool = one('tool', [140, 120]);
 
@@ -344,6 +357,37 @@ export const PLATES = {
     tests.dropTest,
   ),
 
+  'endpaper-out': repaired(
+    'The endpaper is pasted',
+    'The book lies open at its front, the cover flat to the left. Waste paper lies between the leaves and the endpaper, which is brushed from the middle out, over its edges.',
+    repair.endpaperOut,
+  ),
+  'cover-down': repaired(
+    'The cover is brought down',
+    'The cover stands half open over the pasted endpaper; a hand brings it down, and it takes the paper as it closes.',
+    repair.coverDown,
+  ),
+  'spine-strip': repaired(
+    'A strip on the spine',
+    'The book stands between boards, its spine up and pasted. A strip of tissue is laid on it from the near end to the far one.',
+    repair.spineStrip,
+  ),
+  'strip-torn': repaired(
+    'A strip is torn',
+    'Tissue lies on glass, a ruler on the tissue and a line of water along the ruler. The strip is pulled away sideways; both torn edges are all fibres.',
+    repair.stripTorn,
+  ),
+  'strip-laid': repaired(
+    'The strip goes over the tear',
+    'The pasted strip of tissue is laid over the tear from its inner end to the edge of the leaf.',
+    repair.stripLaid,
+  ),
+  't-hinge': one('repair', [264, 190])(
+    'Two T-hinges',
+    'A print lies on its mount. From behind its upper edge two tabs of tissue come up, and over each tab a cross-piece is pasted to the mount.',
+    repair.tHinge,
+  ),
+
   dragged: failed('Dragged', 'The wet sheet has rucked up into folds before the brush.', fails.dragged),
   torn: failed(
     'Torn',
@@ -387,7 +431,9 @@ export const PLATES = {
   'tool-folder': tool('Folder', 'A flat, smooth blade of bone, pointed at one end and round at the other.', () =>
     onFoot(tools.folder, 62),
   ),
-  'tool-knife': tool('Knife', 'A knife with a flat blade, its end cut off aslant to a point.', () => onFoot(tools.knife, 62)),
+  'tool-knife': tool('Knife', 'A knife with a flat blade, its end cut off aslant to a point.', () =>
+    onFoot(tools.knife, 62),
+  ),
   'tool-soft-brush': tool('Smoothing brush', 'A wide, soft brush without a handle.', () => onFoot(tools.softBrush, 0)),
   'tool-weight': tool('Weight', 'A block of iron with a knob.', () => weight([0, 0, 0], 60, 40, 28)),
   'tool-glass': tool('Pane of glass', 'A pane of glass with its light.', () => pane([0, 0, 0], 92, 62)),
