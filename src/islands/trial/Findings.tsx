@@ -104,6 +104,7 @@ function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> &
         <details>
           <summary>How sure is that?</summary>
           <Sentences of={summary.takeaways} />
+          <p class="field-hint">Ranges are Clopper and Pearson’s, at 95 %, each by itself.</p>
         </details>
       )}
       {summary && trial.glues.length > 1 && (

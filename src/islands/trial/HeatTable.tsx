@@ -16,8 +16,8 @@ export function HeatTable({ trial, cells, question }: Props) {
     <>
       {/* outside the table, so that it does not scroll away with it */}
       <p class="field-hint heat-key">
-        Clean passes of all judged, and how far the true rate may lie (Clopper and Pearson, 95 %, each range by itself).
-        “Partly” is no clean pass. A pairing stands one way only when that whole range lies on one side of a half.
+        Clean passes of all judged, and how far the true rate may lie (95 %, each range by itself). “Partly” is no clean
+        pass. A pairing stands one way only when that whole range lies on one side of a half.
       </p>
       <section class="scroll-box" tabIndex={0} aria-label={`${question}: papers and adhesives, a wide table`}>
         <table class="numbers heat">

@@ -93,10 +93,14 @@ export function ThresholdPlate({ id, series, atOnce }: Props) {
       <figcaption class="plate-caption">
         {name}: {words} Dots are what was counted, all hands together
         {curve
-          ? '; the line is a logistic curve with Firth’s penalty, the grey its band at 95 % (profile likelihood, point by point). The band takes the papers as alike but for their weight.'
+          ? '; the line is the likeliest chance at each weight, the grey how far it may lie from that.'
           : '. Still working on the curve.'}
         <details>
           <summary>The numbers</summary>
+          <p>
+            A logistic curve with Firth’s penalty; the grey is its band at 95 % (profile likelihood, point by point).
+            The band takes the papers as alike but for their weight.
+          </p>
           <table class="numbers">
             <thead>
               <tr>
