@@ -45,6 +45,8 @@ const one =
   (name: string, teaches: string, draw: () => Mark): Plate => ({ set, name, teaches, size, draw: () => [draw()] });
 const spread = one('spread', STEP);
 const laid = one('lay', STEP);
+/** with words in it, which want room */
+const laidWithWords = one('lay', [264, 176]);
 const turned = one('corner', STEP);
 const potted = one('pot', STEP);
 const stage = one('cooking', STEP);
@@ -180,7 +182,7 @@ export const PLATES = {
     'The sheet is let down on a pane of glass from one side, its printed face underneath.',
     lay.faceDownOnGlass,
   ),
-  'lift-by-film': laid(
+  'lift-by-film': laidWithWords(
     'Lifted by the film',
     'The pasted sheet lies on a film; the film is taken by its edge and lifted, and carries the wet sheet.',
     lay.liftByFilm,
@@ -231,7 +233,7 @@ export const PLATES = {
     'The work lies between two boards under an iron weight; a clock shows half an hour.',
     () => lay.press(false),
   ),
-  'press-blotters': laid(
+  'press-blotters': laidWithWords(
     'Pressed between blotters',
     'The work lies between two blotters, these between two boards, and an iron weight on top.',
     () => lay.press(true),
