@@ -84,7 +84,7 @@ describe.each(PROJECT_IDS)('a %s', (project) => {
 test('a class is its sheets: the student’s alone bears a code, and stands on a page with it', async () => {
   await withPage({}, async (tab) => {
     await open(tab, `${SITE}workshop/`);
-    await tab.locator('.handout .qr').waitFor();
+    await tab.locator('.handout .qr').waitFor({ state: 'attached' });
     await tab.locator('.send-it .qr').waitFor({ state: 'attached' });
     const { A4, Letter } = await pagesOf(tab);
     // two for lists and times, one for the adhesive, two for the sheets, one for the cautions, one for the student
