@@ -50,8 +50,6 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['own-paper', /\/core\/paper\/own-paper\.ts|\/stores\/shared\/own-papers\.ts/],
   ['own-paper', /\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
   ['paper-pick', /\/islands\/parts\/PaperPick\.tsx/],
-  // a form that is folded on a phone, without the frame, which the plan of a trial does without
-  ['form-fold', /\/islands\/parts\/FormFold\.tsx/],
   // the frame of a calculator on a page of its own
   ['frame', /\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/],
   [

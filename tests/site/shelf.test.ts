@@ -67,7 +67,7 @@ test('an adhesive’s caution is found on the page of cautions', async () => {
 test('a swatch shows one view of the paper, square, and not the strip of three that its file holds', async () => {
   await withPage({}, async (page) => {
     await page.goto(`${SITE}shelf/papers/lokta-light/`);
-    const swatches = page.locator('.swatch img');
+    const swatches = page.locator('.swatch').first().locator('img');
     await swatches.first().scrollIntoViewIfNeeded();
     await expect.poll(() => swatches.first().evaluate((one: HTMLImageElement) => one.complete)).toBe(true);
     const boxes = await swatches.evaluateAll((all) => all.map((one) => one.getBoundingClientRect()));

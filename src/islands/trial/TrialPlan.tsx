@@ -11,7 +11,6 @@ import { createTrialPlan } from '../../stores/trial/plan';
 import { preparePower } from '../../stores/trial/plan-power';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
-import { FormFold } from '../parts/FormFold';
 import { ProblemList } from '../parts/ProblemList';
 import { Spoken } from '../parts/Spoken';
 import type { Option } from '../parts/Field';
@@ -30,12 +29,8 @@ interface Props {
   readonly runAt: string;
 }
 
-/** What is wrong may stand in the folded form. */
-function showFirstFault(): void {
-  const fault = document.querySelector<HTMLElement>('#plan-form [aria-invalid="true"]');
-  for (const folded of document.querySelectorAll('details')) if (fault && folded.contains(fault)) folded.open = true;
-  fault?.focus();
-}
+/** On a phone, where a link asked for it; as the page has it before it wakes (components/fold-form.ts). */
+const isFolded = () => typeof document !== 'undefined' && document.querySelector('.form-fold:not([open])') !== null;
 
 const nameIn = (records: readonly Option[]) => (record: string) =>
   records.find(({ value }) => value === record)?.text ?? '';
@@ -46,6 +41,7 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
   const problems = useStore(store.$problems);
   const plan = useStore(store.$plan);
   const [failed, setFailed] = useState(false);
+  const [folded] = useState(isFolded);
 
   useEffect(() => {
     const names = { paper: nameIn(families), adhesive: nameIn(adhesives), substrate: nameIn(substrates) };
@@ -56,7 +52,7 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
   const draw = async () => {
     const { newId } = await import('../../stores/trial/files');
     const trial = store.draw(newId(), new Date().toISOString());
-    if (!trial) return showFirstFault();
+    if (!trial) return document.querySelector<HTMLElement>('.bench-inputs [aria-invalid="true"]')?.focus();
     // A trial that is not stored would be gone on the next page.
     if (!shelf.put(trial)) return setFailed(true);
     store.forget();
@@ -69,15 +65,19 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
       <a class="bench-strip no-print" href="#plan-answer">
         <span>{planLine(plan)}</span>
       </a>
-      <div class="bench-inputs" id="plan-form" role="group" aria-label="The plan">
+      <div class="bench-inputs" role="group" aria-label="The plan">
         <ProblemList problems={problems} idOf={(field) => `plan-${field}`} />
-        <FormFold line={designLine(plan)}>
+        {/* what is wrong is never folded away */}
+        <details class="form-fold" open={!folded || problems.length > 0}>
+          <summary>
+            <span class="form-line">{designLine(plan)}</span> <span class="form-change">change</span>
+          </summary>
           <PaperRows store={store} families={families} />
           <GlueRows store={store} adhesives={adhesives} />
           <TrialBenchFields store={store} substrates={substrates} />
           <QuestionFields store={store} />
           <SizeFields store={store} />
-        </FormFold>
+        </details>
       </div>
       <section
         class={`bench-answer${problems.length > 0 ? ' stale' : ''}`}
