@@ -29,7 +29,7 @@ interface Props {
   readonly runAt: string;
 }
 
-/** On a phone, where a link asked for it; as the page has it before it wakes (components/fold-form.ts). */
+/** On a phone, where a link asked for it; as the page has it before it wakes (components/trial/TrialPlanLab.astro). */
 const isFolded = () => typeof document !== 'undefined' && document.querySelector('.form-fold:not([open])') !== null;
 
 const nameIn = (records: readonly Option[]) => (record: string) =>
