@@ -64,6 +64,15 @@ function paperAsked(query: Query): string | undefined {
   return readPaper(text) ? text : undefined;
 }
 
+/** Whether a text that names no sheet of one's own speaks of the very sheet that another names. */
+export function isSameSheet(text: string, named: string): boolean {
+  const [asked, own] = [readPaper(text), readPaper(named)];
+  if (!asked || !own || asked.name !== undefined) return false;
+  const { name: _name, grain: _grain, ...measured } = own;
+  const { grain: _asked, ...said } = asked;
+  return writePaper(said) === writePaper(measured);
+}
+
 /** The same the other way: every key, so that nothing stays of the sheet before it. */
 function askedPaper(text: string): Pairs {
   const paper = readPaper(text);

@@ -4,12 +4,14 @@
  * without script; with a link it is drawn anew when it wakes.
  */
 import { useStore } from '@nanostores/preact';
-import { useEffect, useMemo } from 'preact/hooks';
+import type { ComponentType } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { jobInWords } from '../../core/choose/tipping-words';
 import type { NextRoom } from '../../core/handover/choose-to-all';
 import { sheetOf } from '../../core/paper/sheet';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { leaveChoosePage, openChoosePage, prepareChoosePage } from '../../stores/choose/open-choose-page';
+import { $benchJob } from '../../stores/shared/bench-job';
 import { syncAddress } from '../../stores/shared/url-sync';
 import { Answer, AnswerSpoken } from './Answer';
 import { AnswerStrip } from './AnswerStrip';
@@ -21,10 +23,13 @@ import { PaperFields } from './PaperFields';
 import { TaskField } from './TaskField';
 import { LinkNotice } from './LinkNotice';
 import { hasTrials, OwnTrialsNote } from './OwnTrials';
+import type { JobLineProps } from '../parts/JobLine';
 import { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { ProblemList } from '../parts/ProblemList';
 
 interface Props {
+  /** path of this page */
+  readonly address: string;
   /** where the model was asked blind and was wrong */
   readonly blind: readonly Blind[];
   /** path of the page that shows the checks */
@@ -38,10 +43,11 @@ const prefix = 'ch-';
 /** The tail of the page's own link; none while the site is built. */
 const linkHere = () => (typeof window === 'undefined' ? '' : window.location.search);
 
-export default function Choose({ blind, checks, rooms }: Props) {
+export default function Choose({ address, blind, checks, rooms }: Props) {
   const store = useMemo(() => openChoosePage(linkHere()), []);
   const startJob = useMemo(() => store.$job.get(), []);
   const problems = useStore(store.$problems);
+  const { aside } = useStore($benchJob);
   const stale = problems.length > 0 ? ' stale' : '';
 
   useEffect(() => {
@@ -85,11 +91,13 @@ export default function Choose({ blind, checks, rooms }: Props) {
         </JobForm>
       </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
-        <JobLine store={store} />
+        <Asked store={store} />
+        {aside && <KnownJob address={address} />}
         <LinkNotice store={store} />
         <Answer store={store} />
         <BlindNote store={store} blind={blind} checks={checks} />
         <OwnTrialsNote store={store} />
+        {!aside && <KnownJob address={address} />}
         <NextSteps store={store} rooms={rooms} />
         <AnswerSpoken store={store} />
       </section>
@@ -104,7 +112,18 @@ Choose.prepare = () => prepareChoosePage(linkHere());
 Choose.isOther = () => linkHere() !== '';
 
 /** Without the fields, on paper or without script, this says what was asked. */
-function JobLine({ store }: { readonly store: ChoosePageStore }) {
+function Asked({ store }: { readonly store: ChoosePageStore }) {
   const job = useStore(store.$job);
   return <p class="only-still">{jobInWords(job, sheetOf(job, store.catalogue), store.catalogue)}</p>;
+}
+
+/** The job as every other room knows it, with the way to start afresh: fetched once something of it was said. */
+function KnownJob({ address }: Pick<Props, 'address'>) {
+  const { facts } = useStore($benchJob);
+  const [Line, setLine] = useState<ComponentType<JobLineProps>>();
+  const isKnown = Object.keys(facts).length > 0;
+  useEffect(() => {
+    if (isKnown) void import('../parts/JobLine').then(({ JobLine }) => setLine(() => JobLine));
+  }, [isKnown]);
+  return Line ? <Line room="choose" address={address} /> : null;
 }

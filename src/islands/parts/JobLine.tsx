@@ -4,7 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { ROOMS, type RoomId } from '../../core/handover/rooms';
 import { $benchJob, startAfresh, takeBack } from '../../stores/shared/bench-job';
 
-interface Props {
+export interface JobLineProps {
   readonly room: RoomId;
   /** path of this room's page */
   readonly address: string;
@@ -13,7 +13,7 @@ interface Props {
 /** Where the site's own addresses begin, from the address of one room. */
 export const baseOf = (room: RoomId, address: string): string => address.slice(0, -ROOMS[room].path.length);
 
-export function JobLine({ room, address }: Props) {
+export function JobLine({ room, address }: JobLineProps) {
   const { facts, aside } = useStore($benchJob);
   const [line, setLine] = useState('');
   const [asideLine, setAsideLine] = useState('');

@@ -3,7 +3,7 @@
  * device for the session; where that is refused, every room works by itself.
  */
 import { atom, type ReadableAtom } from 'nanostores';
-import { factsIn, tailWith, type JobFacts } from '../../core/handover/job-facts';
+import { factsIn, isSameSheet, tailWith, type JobFacts } from '../../core/handover/job-facts';
 import type { RoomId } from '../../core/handover/rooms';
 import { sessionStorageOrNone } from './device-storage';
 
@@ -91,9 +91,22 @@ function tailOf(room: RoomId, { facts, rooms }: Kept): string {
   return tail === '' && !tailWith(room, said).includes('&') ? '' : tailWith(room, said, tail);
 }
 
+/** What has been said elsewhere since this room was left, laid over it; empty where nothing has. For a page that comes back as it was. */
+export function comeBackTo(room: RoomId): string {
+  const kept = read(sessionStorageOrNone());
+  write(kept);
+  const [, at] = kept.rooms[room] ?? ['', Infinity];
+  return isFramed() || !Object.values(kept.facts).some(([, when]) => when > at) ? '' : tailOf(room, kept);
+}
+
+/** Whether two tails say the same, however their signs are written. */
+const sameTail = (a: string, b: string | undefined): boolean =>
+  b !== undefined && new URLSearchParams(a).toString() === new URLSearchParams(b).toString();
+
 /**
  * The tail to open a room with: a stranger's link as it stands, a link of this site's own laid over what the room was
- * left with, and without a link what was said so far. Says what the link says of the job.
+ * left with, and without a link what was said so far. An address that is just how the room was left is gone back to,
+ * or loaded anew: it is opened with what has been said elsewhere since. Says what the link says of the job.
  */
 export function openWith(room: RoomId, link: string, referrer: string): string {
   if (isFramed()) return link;
@@ -103,6 +116,7 @@ export function openWith(room: RoomId, link: string, referrer: string): string {
     write(kept);
     return own;
   }
+  if (sameTail(link, kept.rooms[room]?.[0])) return comeBackTo(room) || link;
   const brought = factsIn(room, link);
   const isOurs = referrer.startsWith(`${window.location.origin}/`) || sameFacts(brought, factsIn(room, own));
   const isOther = Object.entries(brought).some(([fact, text]) => (kept.facts[fact]?.[0] ?? text) !== text);
@@ -120,7 +134,11 @@ const laidOver = (room: RoomId, brought: JobFacts, own: string, link: string): s
 };
 
 function withFacts(kept: Kept, facts: JobFacts): Kept {
-  const changed = Object.entries(facts).filter(([fact, text]) => kept.facts[fact]?.[0] !== text);
+  const changed = Object.entries(facts).filter(([fact, text]) => {
+    const before = kept.facts[fact]?.[0];
+    // A room that asks for a sheet field by field says all of it but its name.
+    return before !== text && !(fact === 'paper' && before !== undefined && isSameSheet(text, before));
+  });
   if (changed.length === 0) return kept;
   const count = kept.count + 1;
   const anew = Object.fromEntries(changed.map(([fact, text]) => [fact, [text, count] as const]));

@@ -2,7 +2,7 @@
 import type { ReadableAtom } from 'nanostores';
 import type { JobFacts } from '../../core/handover/job-facts';
 import type { RoomId } from '../../core/handover/rooms';
-import { NOTHING_MORE, openWith, sayFrom } from './bench-job';
+import { comeBackTo, NOTHING_MORE, openWith, sayFrom } from './bench-job';
 
 /** Browsers refuse more than about a hundred changes of address in half a minute. */
 const PAUSE = 300;
@@ -19,35 +19,53 @@ export function syncAddress(
   $more: ReadableAtom<JobFacts> = NOTHING_MORE,
 ): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const writeSoon = (tail: string) => {
-    clearTimeout(timer);
-    timer = setTimeout(() => {
-      const { pathname, search, hash } = window.location;
-      // An address written anew, though it is the same, would hold up whoever goes back or forward just now.
-      if (search === `?${tail}`) return;
-      const address = `${pathname}?${tail}${hash}`;
-      try {
-        window.history.replaceState(window.history.state, '', address);
-      } catch {
-        // A sandboxed frame may not change its address; the link button still gives it.
-      }
-    }, PAUSE);
+  const write = () => {
+    timer = undefined;
+    const { pathname, search, hash } = window.location;
+    const tail = $tail.get();
+    // An address written anew, though it is the same, would hold up whoever goes back or forward just now.
+    if (search === `?${tail}`) return;
+    const address = `${pathname}?${tail}${hash}`;
+    try {
+      window.history.replaceState(window.history.state, '', address);
+    } catch {
+      // A sandboxed frame may not change its address; the link button still gives it.
+    }
   };
+  const writeSoon = () => {
+    clearTimeout(timer);
+    timer = setTimeout(write, PAUSE);
+  };
+  // Whoever goes on before the pause is over finds all of it on the way back.
+  const onClick = ({ target }: Event) => {
+    if (timer === undefined || !(target as Element).closest?.('a')) return;
+    clearTimeout(timer);
+    write();
+  };
+  // A page that the browser kept whole comes back as it was; what was said elsewhere meanwhile is laid over it.
+  const onShow = (event: PageTransitionEvent) => {
+    const since = event.persisted ? comeBackTo(room) : '';
+    if (since !== '') load(since);
+  };
+  window.addEventListener('click', onClick, true);
+  window.addEventListener('pageshow', onShow);
   const link = window.location.search;
   const start = openWith(room, link, globalThis.document?.referrer ?? '');
   load(start);
   const say = sayFrom(room, $tail.get(), $more.get());
-  if (start !== link && start !== '') writeSoon($tail.get());
+  if (start !== link && start !== '') writeSoon();
   if (start !== '') say($tail.get(), $more.get());
   const stops = [
     $tail.listen((tail) => {
       say(tail, $more.get());
-      writeSoon(tail);
+      writeSoon();
     }),
     $more.listen((more) => say($tail.get(), more)),
   ];
   return () => {
     clearTimeout(timer);
+    window.removeEventListener('click', onClick, true);
+    window.removeEventListener('pageshow', onShow);
     for (const stop of stops) stop();
   };
 }

@@ -1,6 +1,15 @@
 /** One job on one bench: what one room says another knows, a stranger's link wins, and nothing breaks where nothing is kept. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { $benchJob, openWith, sayFrom, startAfresh, tailKeptFor, takeBack } from '../../../src/stores/shared/bench-job';
+import {
+  $benchJob,
+  comeBackTo,
+  openWith,
+  sayFrom,
+  sayWhole,
+  startAfresh,
+  tailKeptFor,
+  takeBack,
+} from '../../../src/stores/shared/bench-job';
 
 let kept: Map<string, string>;
 const storage = {
@@ -49,6 +58,42 @@ describe('a job said in one room', () => {
     startAfresh();
     expect(openWith('flat', '', '')).toBe('');
     expect($benchJob.get()).toEqual({ facts: {} });
+  });
+});
+
+describe('gone back to', () => {
+  it('an address that is how the room was left is opened as it stands while nothing was said elsewhere', () => {
+    sayFrom('flat', 'v=1&paper=marbled', {})('v=1&seen=1_2&paper=lokta-light&press=48', {});
+    expect(openWith('flat', '?v=1&seen=1_2&paper=lokta-light&press=48', '')).toBe(
+      '?v=1&seen=1_2&paper=lokta-light&press=48',
+    );
+    expect(comeBackTo('flat')).toBe('');
+  });
+  it('and with what was said elsewhere since, be it loaded anew or kept whole by the browser', () => {
+    sayFrom('flat', 'v=1&paper=marbled', {})('v=1&paper=lokta-light&press=48', {});
+    sayFrom('cover', 'v=1&paper=lokta-light', {})('v=1&paper=unryu', {});
+    const now = { v: '1', paper: 'unryu', press: '48' };
+    expect(query(openWith('flat', '?v=1&paper=lokta-light&press=48', 'https://elsewhere.example/'))).toEqual(now);
+    expect(query(comeBackTo('flat'))).toEqual(now);
+    expect($benchJob.get()).toEqual({ facts: { paper: 'unryu' } });
+  });
+  it('a room where nothing was said comes back as it is', () => {
+    sayFrom('cover', 'v=1&paper=lokta-light', {})('v=1&paper=unryu', {});
+    expect(comeBackTo('flat')).toBe('');
+  });
+});
+
+describe('a sheet with a name', () => {
+  const NAMED = 'chiyogami~92gsm~up~named Grey with cranes';
+  it('keeps it where a room asks for its figures one by one', () => {
+    sayFrom('measure', 'v=1', {})('v=1', { paper: NAMED });
+    sayWhole('choose', 'v=1&paper=chiyogami&gsm=92&on=binders-board');
+    expect($benchJob.get().facts).toEqual({ paper: NAMED, on: 'binders-board' });
+  });
+  it('is another once a figure is another', () => {
+    sayFrom('measure', 'v=1', {})('v=1', { paper: NAMED });
+    sayWhole('choose', 'v=1&paper=chiyogami&gsm=93');
+    expect($benchJob.get().facts).toEqual({ paper: 'chiyogami~93gsm' });
   });
 });
 

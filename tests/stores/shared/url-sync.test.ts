@@ -5,13 +5,18 @@ import { syncAddress } from '../../../src/stores/shared/url-sync';
 
 let replaceState: ReturnType<typeof vi.fn>;
 const pushState = vi.fn();
+/** what the page listens to */
+let heard: Map<string, (event: unknown) => void>;
 
 beforeEach(() => {
   vi.useFakeTimers();
   replaceState = vi.fn();
+  heard = new Map();
   vi.stubGlobal('window', {
     location: { search: '?gsm=80', pathname: '/choose/', hash: '#ch-answer' },
     history: { state: { kept: true }, replaceState, pushState },
+    addEventListener: (type: string, listener: (event: unknown) => void) => heard.set(type, listener),
+    removeEventListener: (type: string) => heard.delete(type),
   });
 });
 afterEach(() => {
@@ -73,4 +78,22 @@ test('once stopped it writes no more, not even what was waiting', () => {
   $tail.set('v=1&gsm=10');
   vi.runAllTimers();
   expect(replaceState).not.toHaveBeenCalled();
+});
+
+test('whoever goes on by a link before the pause is over leaves all of it in the address', () => {
+  const { $tail } = start();
+  $tail.set('v=1&gsm=55');
+  heard.get('click')!({ target: { closest: () => null } });
+  expect(replaceState).not.toHaveBeenCalled();
+  heard.get('click')!({ target: { closest: () => ({}) } });
+  expect(replaceState.mock.calls).toEqual([[{ kept: true }, '', '/choose/?v=1&gsm=55#ch-answer']]);
+  vi.runAllTimers();
+  expect(replaceState).toHaveBeenCalledTimes(1);
+});
+
+test('once stopped it listens to nothing', () => {
+  const { stop } = start();
+  expect([...heard.keys()].sort()).toEqual(['click', 'pageshow']);
+  stop();
+  expect([...heard.keys()]).toEqual([]);
 });
