@@ -146,7 +146,7 @@ test('a paper of one’s own has its name in every room, and takes it along', ()
     for (const room of ['make', 'cut', 'mix', 'choose', 'paper']) {
       await page.goto(`${SITE}${room}/`);
       await wakeIslands(page);
-      await expect.poll(() => job(page).innerText(), room).toContain('Grey with cranes');
+      await expect.poll(() => job(page).innerText()).toContain('Grey with cranes');
     }
     expect(complaints).toEqual([]);
   }));

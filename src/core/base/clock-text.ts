@@ -5,3 +5,6 @@ export function clockText(seconds: number): string {
   const [h, m, s] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
   return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
 }
+
+/** Whether a clock helps where there are so many seconds: under 3 nobody presses a button twice, over an hour nobody stands beside it. */
+export const isWorthAClock = (seconds: number): boolean => seconds >= 3 && seconds <= 3600;

@@ -1,5 +1,6 @@
 /** The answer in one card: the word, what to do, how and for how long, and the chance of each thing holding. */
 import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
 import { answerSentence, VERDICT_WORDS } from '../../core/choose/answer-words';
 import type { Ranked } from '../../core/choose/finding';
 import { methodInWords } from '../../core/choose/method-words';
@@ -31,7 +32,13 @@ export function AnswerSpoken({ store }: { readonly store: ChooseStore }) {
   return <Spoken text={`${VERDICT_WORDS[best.verdict]}. ${answerSentence(best, store.catalogue)}`} />;
 }
 
-export function Answer({ store }: { readonly store: ChooseStore }) {
+interface AnswerProps {
+  readonly store: ChooseStore;
+  /** a clock for the time that the sentence names */
+  readonly clock?: ComponentChildren;
+}
+
+export function Answer({ store, clock }: AnswerProps) {
   const best = useStore(store.$choices)[0]!;
   const job = useStore(store.$job);
   const { p10, p90 } = best.openSeconds;
@@ -43,6 +50,7 @@ export function Answer({ store }: { readonly store: ChooseStore }) {
       </div>
       {best.verdict !== 'refused' && (
         <>
+          {clock}
           <p class="field-hint">
             How: glue on {methodInWords(best.method, job, store.catalogue)}.
             {best.method.coat && <> What you brush first stays open for {durationSpan(p10, p90)}.</>} The chances, done

@@ -6,6 +6,7 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentType } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { isWorthAClock } from '../../core/base/clock-text';
 import { jobInWords } from '../../core/choose/tipping-words';
 import type { NextRoom } from '../../core/handover/choose-to-all';
 import { sheetOf } from '../../core/paper/sheet';
@@ -26,6 +27,7 @@ import { hasTrials, OwnTrialsNote } from './OwnTrials';
 import type { JobLineProps } from '../parts/JobLine';
 import { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { ProblemList } from '../parts/ProblemList';
+import { SlipTimer } from '../parts/SlipTimer';
 
 interface Props {
   /** path of this page */
@@ -94,7 +96,7 @@ export default function Choose({ address, blind, checks, rooms }: Props) {
         <Asked store={store} />
         {aside && <KnownJob address={address} />}
         <LinkNotice store={store} />
-        <Answer store={store} />
+        <Answer store={store} clock={<SlipOfBest store={store} />} />
         <BlindNote store={store} blind={blind} checks={checks} />
         <OwnTrialsNote store={store} />
         {!aside && <KnownJob address={address} />}
@@ -126,4 +128,12 @@ function KnownJob({ address }: Pick<Props, 'address'>) {
     if (isKnown) void import('../parts/JobLine').then(({ JobLine }) => setLine(() => JobLine));
   }, [isKnown]);
   return Line ? <Line room="choose" address={address} /> : null;
+}
+
+/** A clock for the first place, where it leaves time to look at one. */
+function SlipOfBest({ store }: { readonly store: ChoosePageStore }) {
+  const { verdict, slipSeconds } = useStore(store.$choices)[0]!;
+  const { p10, p90 } = slipSeconds;
+  if (verdict === 'ruled-out' || !isWorthAClock(p10)) return null;
+  return <SlipTimer low={p10} high={p90} />;
 }

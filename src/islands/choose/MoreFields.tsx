@@ -9,6 +9,7 @@ import { taskIn } from '../../stores/choose/choose';
 import { Choices } from '../parts/Choices';
 import { named } from '../parts/Field';
 import { PickOf, TextOf } from '../parts/PlanField';
+import { TimeADrop } from '../parts/TimeADrop';
 import type { FieldsProps } from './PaperFields';
 
 const SURFACE_WORDS: Record<Surface, string> = {
@@ -41,6 +42,7 @@ export function MoreAboutPaper(props: FieldsProps) {
         <TextOf {...props} field="dropSeconds" hint="Drop water on the back and time it until the shine goes." />
         <TextOf {...props} field="cobb" hint="From a data sheet; it wins over the drop." />
       </div>
+      <TimeADrop onTimed={(seconds) => props.store.set('dropSeconds', seconds)} />
       <TextOf {...props} field="caliper" hint="0.1 mm is 100 µm. Leave blank to use the usual thickness." />
       <PickOf
         {...props}

@@ -5,6 +5,7 @@ import type { ClassAnswer } from '../../core/class/answer';
 import type { ClassPlan } from '../../core/class/plan';
 import { MeasuredPlate } from '../make/MeasuredPlate';
 import { QrCode } from '../parts/QrCode';
+import { SlipTimer } from '../parts/SlipTimer';
 
 interface Props {
   readonly answer: ClassAnswer;
@@ -25,6 +26,7 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
       <p>
         <strong>{keepUnits(handout.glue)}</strong> {handout.verdict}.
       </p>
+      {handout.slip && <SlipTimer {...handout.slip} />}
       <div class="handout-columns">
         {picture && (
           <figure class="plate">

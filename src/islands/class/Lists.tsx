@@ -2,6 +2,7 @@
 import { keepUnits } from '../../core/base/format';
 import type { ClassAnswer } from '../../core/class/answer';
 import { Fold } from '../parts/Fold';
+import { SlipTimer } from '../parts/SlipTimer';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
 
@@ -13,6 +14,7 @@ export function ClassResult({ answer }: Props) {
   return (
     <>
       <p class="verdict-why">{keepUnits(answer.sentence)}</p>
+      {answer.handout.slip && <SlipTimer {...answer.handout.slip} />}
       <Warnings warnings={answer.warnings} />
       <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
     </>
@@ -70,6 +72,7 @@ export function Schedule({ answer }: Props) {
             ))}
           </tbody>
         </table>
+        {answer.handout.slip && <SlipTimer {...answer.handout.slip} />}
       </section>
     </Fold>
   );

@@ -11,9 +11,19 @@ export interface ClockProps {
   /** when the sheet was laid, ms since 1970: right after sleep or a change of tab */
   readonly began: number;
   readonly onEnd: () => void;
+  /** what it says while there is time, from `low` on, and from `high` on; of a laid sheet when left out */
+  readonly says?: ClockWords | undefined;
 }
 
-export function SlipClock({ low, high, began, onEnd }: ClockProps) {
+export type ClockWords = readonly [meanwhile: (until: string) => string, due: string, over: string];
+
+const OF_A_SHEET: ClockWords = [
+  (until) => `You can still move it, until ${until}.`,
+  'It may grab from now on. Only press it down.',
+  'It has grabbed by now: leave it.',
+];
+
+export function SlipClock({ low, high, began, onEnd, says = OF_A_SHEET }: ClockProps) {
   const [now, setNow] = useState(Date.now);
   const seconds = Math.max(0, (now - began) / 1000);
   const due = seconds >= low;
@@ -37,13 +47,7 @@ export function SlipClock({ low, high, began, onEnd }: ClockProps) {
       <span class="number" role="timer" aria-live="off">
         {clockText(seconds)}
       </span>
-      <span role="status">
-        {seconds >= high
-          ? 'It has grabbed by now: leave it.'
-          : due
-            ? 'It may grab from now on. Only press it down.'
-            : `You can still move it, until ${duration(low)}.`}
-      </span>
+      <span role="status">{seconds >= high ? says[2] : due ? says[1] : says[0](duration(low))}</span>
       <button type="button" class="button-quiet" onClick={onEnd}>
         Stop
       </button>

@@ -2,16 +2,19 @@
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import { duration } from '../../core/base/format';
-import type { ClockProps } from './SlipClock';
+import type { ClockProps, ClockWords } from './SlipClock';
 
 interface Props {
   /** seconds that can be counted on, and at the most */
   readonly low: number;
   readonly high: number;
+  /** on the button, where it times something else than a laid sheet, and what it says then */
+  readonly start?: string;
+  readonly says?: ClockWords;
 }
 
 /** The clock itself, with its sound, is fetched when it is started. */
-export function SlipTimer({ low, high }: Props) {
+export function SlipTimer({ low, high, start: startWords = 'Start when it is down', says }: Props) {
   const [running, setRunning] = useState<{ readonly Clock: ComponentType<ClockProps>; readonly began: number }>();
   const [failed, setFailed] = useState(false);
   const start = async () => {
@@ -27,12 +30,12 @@ export function SlipTimer({ low, high }: Props) {
   };
   if (running) {
     const { Clock, began } = running;
-    return <Clock low={low} high={high} began={began} onEnd={() => setRunning(undefined)} />;
+    return <Clock low={low} high={high} began={began} onEnd={() => setRunning(undefined)} says={says} />;
   }
   return (
     <p class="slip-timer no-print">
       <button type="button" class="button-quiet" onClick={() => void start()}>
-        Start when it is down
+        {startWords}
       </button>{' '}
       <span class="label">
         {failed ? 'The clock could not be fetched. Press once more to try again.' : `It calls after ${duration(low)}.`}

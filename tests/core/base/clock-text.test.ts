@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { clockText } from '../../../src/core/base/clock-text';
+import { clockText, isWorthAClock } from '../../../src/core/base/clock-text';
 
 it.for([
   [0, '0:00'],
@@ -9,4 +9,15 @@ it.for([
   [3900, '1:05:00'],
 ] as const)('%d s stand on a clock as %s', ([seconds, text]) => {
   expect(clockText(seconds)).toBe(text);
+});
+
+it.for([
+  [0.5, false],
+  [2.99, false],
+  [3, true],
+  [45, true],
+  [3600, true],
+  [3601, false],
+] as const)('a clock for %d s: %s', ([seconds, worth]) => {
+  expect(isWorthAClock(seconds)).toBe(worth);
 });

@@ -219,6 +219,12 @@ it('the handout says the word for this adhesive on this paper, and the making in
   expect(title).toBe('Case-bound notebook');
 });
 
+it('the handout has the time for a clock, where there is time to look at one', () => {
+  expect(told({}, [choice('pva', 60)]).handout.slip).toEqual({ low: 60, high: 180 });
+  expect(told({}, [choice('pva', 1)]).handout.slip).toBeUndefined();
+  expect(told({}, [choice('pva', 60, { verdict: 'ruled-out' })]).handout.slip).toBeUndefined();
+});
+
 describe('a class', () => {
   it.each(PROJECT_IDS)('of %s is answered whole', (project) => {
     const answer = answered({ project });
