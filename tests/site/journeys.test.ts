@@ -30,6 +30,8 @@ const text = async (page: Page, selector: string) => (await page.locator(selecto
 const whole = (words: string) => words.replace(/\u00a0/g, ' ');
 
 const LOKTA = 'lokta-light~55gsm';
+/** The box of an ingredient, which stands before that of an adhesive of the same id. */
+const ticked = (page: Page, id: string) => page.locator(`input[name="atHand"][value="${id}"]`).first();
 const MIXED_OF = ['pva', 'methylcellulose'];
 
 describe('lokta of 55 g/m², with PVA and methylcellulose powder on the bench', () => {
@@ -39,7 +41,7 @@ describe('lokta of 55 g/m², with PVA and methylcellulose powder on the bench', 
     await page.locator('#ch-family').selectOption('lokta-light');
     await page.locator('#ch-grammage').fill('55');
     await page.getByText('Limit to what I have').tap();
-    for (const id of MIXED_OF) await page.locator(`input[name="atHand"][value="${id}"]`).check();
+    for (const id of MIXED_OF) await ticked(page, id).check();
     await expect.poll(() => text(page, '.bench-strip')).toMatch(/PVA|methylcellulose/i);
     await expect.poll(() => page.url()).toContain('have=');
     return complaints;
@@ -59,7 +61,7 @@ describe('lokta of 55 g/m², with PVA and methylcellulose powder on the bench', 
 
       await goOn(page, 'How much it takes', 'cover');
       expect(await page.inputValue('#cover-paper')).toBe(LOKTA);
-      expect(await page.locator('[id^="cover-piece-"]').first().inputValue()).toBe('210');
+      expect(await page.locator('input[id^="cover-piece-"]').first().inputValue()).toBe('210');
       // as much as was mixed
       await expect.poll(() => text(page, '.portions dd')).toBe(`${need} ml`);
       const glue = await page.inputValue('#cover-adhesive');
@@ -98,8 +100,7 @@ describe('lokta of 55 g/m², with PVA and methylcellulose powder on the bench', 
       expect(await page.inputValue('#mix-need')).toBe('120');
       await goBack(page, 'choose');
       expect(await page.inputValue('#ch-grammage')).toBe('55');
-      for (const id of MIXED_OF)
-        expect(await page.locator(`input[name="atHand"][value="${id}"]`).isChecked(), id).toBe(true);
+      for (const id of MIXED_OF) expect(await ticked(page, id).isChecked(), id).toBe(true);
       expect(await page.locator('.job-now [role="status"]').count()).toBe(0);
     }));
 

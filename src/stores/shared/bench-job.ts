@@ -91,12 +91,18 @@ function tailOf(room: RoomId, { facts, rooms }: Kept): string {
   return tail === '' && !tailWith(room, said).includes('&') ? '' : tailWith(room, said, tail);
 }
 
+/** What one room's answer hands to another: it goes along by a next step, and changes nothing that is gone back to. */
+const HANDED_ON = ['mix', 'cover pieces', 'cut pieces'];
+
 /** What has been said elsewhere since this room was left, laid over it; empty where nothing has. For a page that comes back as it was. */
 export function comeBackTo(room: RoomId): string {
   const kept = read(sessionStorageOrNone());
   write(kept);
   const [, at] = kept.rooms[room] ?? ['', Infinity];
-  return isFramed() || !Object.values(kept.facts).some(([, when]) => when > at) ? '' : tailOf(room, kept);
+  const facts = Object.fromEntries(
+    Object.entries(kept.facts).filter(([fact, [, when]]) => when > at && !HANDED_ON.includes(fact)),
+  );
+  return isFramed() || Object.keys(facts).length === 0 ? '' : tailOf(room, { ...kept, facts });
 }
 
 /** Whether two tails say the same, however their signs are written. */

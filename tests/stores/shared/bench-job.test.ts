@@ -77,6 +77,12 @@ describe('gone back to', () => {
     expect(query(comeBackTo('flat'))).toEqual(now);
     expect($benchJob.get()).toEqual({ facts: { paper: 'unryu' } });
   });
+  it('and not with what another room’s answer hands on: what was typed here stays', () => {
+    sayFrom('mix', 'v=1&need=250', {})('v=1&need=120', {});
+    sayFrom('cover', 'v=1', {})('v=1', { mix: 'v=1&need=5&loss=0' });
+    expect(comeBackTo('mix')).toBe('');
+    expect(query(tailKeptFor('mix'))).toMatchObject({ need: '5' });
+  });
   it('a room where nothing was said comes back as it is', () => {
     sayFrom('cover', 'v=1&paper=lokta-light', {})('v=1&paper=unryu', {});
     expect(comeBackTo('flat')).toBe('');
