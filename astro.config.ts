@@ -47,14 +47,15 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/plan\.ts/],
   ['plan', /\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/],
   // a paper of one's own, which the chooser takes too
-  ['own-paper', /\/core\/paper\/own-paper\.ts|\/stores\/shared\/own-papers\.ts/],
-  ['own-paper', /\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
+  ['own-paper', /\/core\/paper\/own-paper\.ts/],
+  // those that this device keeps, which the chooser fetches where there are some
+  ['own-papers', /\/stores\/shared\/own-papers\.ts|\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
   ['paper-pick', /\/islands\/parts\/PaperPick\.tsx/],
   // the frame of a calculator on a page of its own
   ['frame', /\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/],
   [
     'send',
-    /\/islands\/parts\/(?:LinkSaid|SendLink)\.tsx|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
+    /\/islands\/parts\/(?:KnownJob|LinkSaid|SendLink|SlipTimer)\.tsx|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
   ],
   // what stands on the mixing bench, by id, which the chooser's links name too
   ['jars', /\/core\/mix\/jars\.ts/],

@@ -4,7 +4,6 @@
  * without script; with a link it is drawn anew when it wakes.
  */
 import { useStore } from '@nanostores/preact';
-import type { ComponentType } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { isWorthAClock } from '../../core/base/clock-text';
 import { jobInWords } from '../../core/choose/tipping-words';
@@ -13,6 +12,7 @@ import { sheetOf } from '../../core/paper/sheet';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { leaveChoosePage, openChoosePage, prepareChoosePage } from '../../stores/choose/open-choose-page';
 import { $benchJob } from '../../stores/shared/bench-job';
+import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { syncAddress } from '../../stores/shared/url-sync';
 import { Answer, AnswerSpoken } from './Answer';
 import { AnswerStrip } from './AnswerStrip';
@@ -24,8 +24,8 @@ import { PaperFields } from './PaperFields';
 import { TaskField } from './TaskField';
 import { LinkNotice } from './LinkNotice';
 import { hasTrials, OwnTrialsNote } from './OwnTrials';
-import type { JobLineProps } from '../parts/JobLine';
-import { TakeOwnPaper } from '../parts/TakeOwnPaper';
+import { KnownJob } from '../parts/KnownJob';
+import type { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { ProblemList } from '../parts/ProblemList';
 import { SlipTimer } from '../parts/SlipTimer';
 
@@ -85,7 +85,7 @@ export default function Choose({ address, blind, checks, rooms }: Props) {
         <ProblemList problems={problems} idOf={(field) => prefix + field} />
         <JobForm store={store}>
           <TaskField store={store} prefix={prefix} />
-          <TakeOwnPaper id={`${prefix}own-paper`} onTake={store.takePaper} />
+          <OwnPapers store={store} />
           <PaperFields store={store} prefix={prefix} />
           <MoreAboutPaper store={store} prefix={prefix} />
           <NeedFields store={store} />
@@ -94,12 +94,12 @@ export default function Choose({ address, blind, checks, rooms }: Props) {
       </div>
       <section class={`bench-answer${stale}`} id={`${prefix}answer`} aria-label="The answer" tabIndex={-1}>
         <Asked store={store} />
-        {aside && <KnownJob address={address} />}
+        {aside && <KnownJob room="choose" address={address} />}
         <LinkNotice store={store} />
         <Answer store={store} clock={<SlipOfBest store={store} />} />
         <BlindNote store={store} blind={blind} checks={checks} />
         <OwnTrialsNote store={store} />
-        {!aside && <KnownJob address={address} />}
+        {!aside && <KnownJob room="choose" address={address} />}
         <NextSteps store={store} rooms={rooms} />
         <AnswerSpoken store={store} />
       </section>
@@ -119,21 +119,20 @@ function Asked({ store }: { readonly store: ChoosePageStore }) {
   return <p class="only-still">{jobInWords(job, sheetOf(job, store.catalogue), store.catalogue)}</p>;
 }
 
-/** The job as every other room knows it, with the way to start afresh: fetched once something of it was said. */
-function KnownJob({ address }: Pick<Props, 'address'>) {
-  const { facts } = useStore($benchJob);
-  const [Line, setLine] = useState<ComponentType<JobLineProps>>();
-  const isKnown = Object.keys(facts).length > 0;
-  useEffect(() => {
-    if (isKnown) void import('../parts/JobLine').then(({ JobLine }) => setLine(() => JobLine));
-  }, [isKnown]);
-  return Line ? <Line room="choose" address={address} /> : null;
-}
-
 /** A clock for the first place, where it leaves time to look at one. */
 function SlipOfBest({ store }: { readonly store: ChoosePageStore }) {
   const { verdict, slipSeconds } = useStore(store.$choices)[0]!;
   const { p10, p90 } = slipSeconds;
   if (verdict === 'ruled-out' || !isWorthAClock(p10)) return null;
   return <SlipTimer low={p10} high={p90} />;
+}
+
+/** Papers of one's own that this device keeps: fetched where there are some. */
+function OwnPapers({ store }: { readonly store: ChoosePageStore }) {
+  const [Take, setTake] = useState<typeof TakeOwnPaper>();
+  useEffect(() => {
+    if (localStorageOrNone()?.getItem('open-time:papers'))
+      void import('../parts/TakeOwnPaper').then((own) => setTake(() => own.TakeOwnPaper));
+  }, []);
+  return Take ? <Take id={`${prefix}own-paper`} onTake={store.takePaper} /> : null;
 }

@@ -1,17 +1,9 @@
 /** The job over every room: what was said of it, in one line, with the way to change it and to start afresh. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
-import { ROOMS, type RoomId } from '../../core/handover/rooms';
+import { ROOMS } from '../../core/handover/rooms';
 import { $benchJob, startAfresh, takeBack } from '../../stores/shared/bench-job';
-
-export interface JobLineProps {
-  readonly room: RoomId;
-  /** path of this room's page */
-  readonly address: string;
-}
-
-/** Where the site's own addresses begin, from the address of one room. */
-export const baseOf = (room: RoomId, address: string): string => address.slice(0, -ROOMS[room].path.length);
+import { baseOf, type JobLineProps } from './KnownJob';
 
 export function JobLine({ room, address }: JobLineProps) {
   const { facts, aside } = useStore($benchJob);

@@ -13,7 +13,7 @@ import type { PlanStore, ReadableAtom } from '../../stores/shared/plan';
 import { loadPlan } from '../../stores/shared/plan-link';
 import { syncAddress } from '../../stores/shared/url-sync';
 import { FormFold } from './FormFold';
-import { baseOf, JobLine } from './JobLine';
+import { baseOf, KnownJob } from './KnownJob';
 import { LinkSaid, OtherFigures } from './LinkSaid';
 import { NextRooms } from './NextRooms';
 import { ProblemList } from './ProblemList';
@@ -50,7 +50,7 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
   useEffect(() => syncAddress(room, (text) => loadPlan(store, text), store.$tail, $tells), []);
   return (
     <>
-      <JobLine room={room} address={address} />
+      <KnownJob room={room} address={address} />
       <div class="bench">
         <a class="bench-strip no-print" href={`#${prefix}answer`}>
           <span>{brief[0]}</span>
