@@ -99,7 +99,7 @@ describe('lokta of 55 g/m², with PVA and methylcellulose powder on the bench', 
       await goBack(page, 'mix');
       expect(await page.inputValue('#mix-need')).toBe('120');
       await goBack(page, 'choose');
-      expect(await page.inputValue('#ch-grammage')).toBe('55');
+      await expect.poll(() => page.inputValue('#ch-grammage')).toBe('55');
       for (const id of MIXED_OF) expect(await ticked(page, id).isChecked(), id).toBe(true);
       expect(await page.locator('.job-now [role="status"]').count()).toBe(0);
     }));
