@@ -25,9 +25,9 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
  */
 const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // lengths in mm or inches, which the chooser does without: 1.6 kB of a lesson's script
-  ['lengths', /\/core\/(?:base\/(?:length-text|rounding)|link\/length-field)\.ts|\/change-unit\.ts|\/UnitField\.tsx/],
+  ['lengths', /\/core\/(?:base\/length-text|link\/length-field)\.ts|\/change-unit\.ts|\/UnitField\.tsx/],
   // pieces with their sizes
-  ['sizes', /\/core\/(?:base\/(?:piece|board-sizes)|adhesive\/coverage|cover\/pieces-link)\.ts/],
+  ['sizes', /\/core\/(?:base\/(?:piece|board-sizes|rounding)|adhesive\/coverage|cover\/pieces-link)\.ts/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
   ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|flow|hazards)\.ts/],
@@ -55,7 +55,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['frame', /\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/],
   [
     'send',
-    /\/islands\/parts\/(?:KnownJob|LinkSaid|SendLink|SlipTimer)\.tsx|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
+    /\/islands\/parts\/(?:KnownJob|LinkSaid|SendLink|SlipTimer|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
   ],
   // what stands on the mixing bench, by id, which the chooser's links name too
   ['jars', /\/core\/mix\/jars\.ts/],

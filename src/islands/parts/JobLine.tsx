@@ -3,7 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import { ROOMS } from '../../core/handover/rooms';
 import { $benchJob, startAfresh, takeBack } from '../../stores/shared/bench-job';
-import { baseOf, type JobLineProps } from './KnownJob';
+import { baseOf, type JobLineProps } from './job-line';
 
 export function JobLine({ room, address }: JobLineProps) {
   const { facts, aside } = useStore($benchJob);

@@ -2,17 +2,8 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { ROOMS, type RoomId } from '../../core/handover/rooms';
 import { $benchJob } from '../../stores/shared/bench-job';
-
-export interface JobLineProps {
-  readonly room: RoomId;
-  /** path of this room's page */
-  readonly address: string;
-}
-
-/** Where the site's own addresses begin, from the address of one room. */
-export const baseOf = (room: RoomId, address: string): string => address.slice(0, -ROOMS[room].path.length);
+import type { JobLineProps } from './job-line';
 
 export function KnownJob(props: JobLineProps) {
   const { facts } = useStore($benchJob);

@@ -5,7 +5,7 @@ import { factsIn, tailWith, type JobFacts } from '../../core/handover/job-facts'
 import { ROOMS, type RoomId } from '../../core/handover/rooms';
 import { $benchJob, NOTHING_MORE, tailKeptFor, wasIn } from '../../stores/shared/bench-job';
 import type { ReadableAtom } from '../../stores/shared/plan';
-import { baseOf } from './KnownJob';
+import { baseOf } from './job-line';
 
 interface Props {
   readonly room: RoomId;

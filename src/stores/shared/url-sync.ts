@@ -23,6 +23,8 @@ export function syncAddress(
     timer = undefined;
     const { pathname, search, hash } = window.location;
     const tail = $tail.get();
+    // While the answer to the link is still worked out, the link stays.
+    if (tail === unread) return;
     // An address written anew, though it is the same, would hold up whoever goes back or forward just now.
     if (search === `?${tail}`) return;
     const address = `${pathname}?${tail}${hash}`;
@@ -51,16 +53,21 @@ export function syncAddress(
   window.addEventListener('pageshow', onShow);
   const link = window.location.search;
   const start = openWith(room, link, globalThis.document?.referrer ?? '');
+  const before = $tail.get();
   load(start);
+  // Where the answer takes its time, the tail is still that of the job before it.
+  let unread = start !== '' && $tail.get() === before ? before : undefined;
   const say = sayFrom(room, $tail.get(), $more.get());
   if (start !== link && start !== '') writeSoon();
-  if (start !== '') say($tail.get(), $more.get());
+  const tailNow = () => (unread === undefined ? $tail.get() : start.replace(/^\?/, ''));
+  if (start !== '') say(tailNow(), $more.get());
   const stops = [
     $tail.listen((tail) => {
+      unread = undefined;
       say(tail, $more.get());
       writeSoon();
     }),
-    $more.listen((more) => say($tail.get(), more)),
+    $more.listen((more) => say(tailNow(), more)),
   ];
   return () => {
     clearTimeout(timer);

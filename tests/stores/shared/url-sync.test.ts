@@ -80,6 +80,24 @@ test('once stopped it writes no more, not even what was waiting', () => {
   expect(replaceState).not.toHaveBeenCalled();
 });
 
+test('while the answer to a link is worked out, the link is neither written over nor forgotten', () => {
+  const kept = new Map<string, string>();
+  Object.assign(window, {
+    sessionStorage: {
+      getItem: (key: string) => kept.get(key) ?? null,
+      setItem: (key: string, text: string) => void kept.set(key, text),
+    },
+  });
+  const { $tail } = start();
+  // some other change of what stands there at first
+  vi.runAllTimers();
+  expect(replaceState).not.toHaveBeenCalled();
+  expect(JSON.parse(kept.get('open-time:job')!).rooms.choose[0]).toBe('gsm=80');
+  $tail.set('v=1&gsm=80');
+  vi.runAllTimers();
+  expect(replaceState.mock.calls).toEqual([[{ kept: true }, '', '/choose/?v=1&gsm=80#ch-answer']]);
+});
+
 test('whoever goes on by a link before the pause is over leaves all of it in the address', () => {
   const { $tail } = start();
   $tail.set('v=1&gsm=55');
