@@ -55,7 +55,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['frame', /\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/],
   [
     'send',
-    /\/islands\/parts\/(?:KnownJob|LinkSaid|SendLink|SlipTimer|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
+    /\/islands\/parts\/(?:BenchOffer|KnownJob|LinkSaid|SendLink|SlipTimer|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
   ],
   // what stands on the mixing bench, by id, which the chooser's links name too
   ['jars', /\/core\/mix\/jars\.ts/],

@@ -8,6 +8,7 @@ export const ADDRESSES = {
   cover: href('/cover/'),
   paper: href('/paper/'),
   flat: href('/flat/'),
+  bench: href('/bench/'),
   make: href('/make/'),
   cut: href('/cut/'),
   workshop: href('/workshop/'),

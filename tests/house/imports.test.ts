@@ -113,13 +113,13 @@ const ROOMS: readonly (readonly string[])[] = [
   ['paper'],
   ['adhesive'],
   ['joint'],
-  ['choose', 'mix', 'cover', 'flat', 'make', 'cut', 'measure', 'trial'],
+  ['choose', 'mix', 'cover', 'flat', 'make', 'cut', 'measure', 'bench', 'trial'],
   ['learn'],
   ['handover'],
   ['class'],
 ];
 /** A calculator has one name in every layer; `shared` and `parts` hold what several of them use. */
-const CALCULATORS = ['choose', 'mix', 'cover', 'flat', 'make', 'cut', 'measure', 'trial', 'class'];
+const CALCULATORS = ['choose', 'mix', 'cover', 'flat', 'make', 'cut', 'measure', 'bench', 'trial', 'class'];
 
 const roomOf = (file: string) => /^src\/core\/([^/]+)\//.exec(file)?.[1] ?? '';
 const rowOf = (room: string) => ROOMS.findIndex((row) => row.includes(room));

@@ -31,6 +31,7 @@ test('only the places known of write on a device', () => {
     'src/stores/lesson/answered.ts',
     'src/stores/shared/bench-job.ts',
     'src/stores/shared/device-storage.ts',
+    'src/stores/shared/own-bench.ts',
     'src/stores/shared/own-papers.ts',
     'src/stores/trial/photos.ts',
     'src/stores/trial/plan.ts',

@@ -37,11 +37,16 @@ const pan2 = (): Mark =>
 const stirring = (tool: Mark, degrees = 12): Mark =>
   putAt(all(put(tool, [0, 0], degrees), put(grip, [16, -66], 8)), [30, 2, 18]);
 
-/** What is weighed on a scale. */
-export const weigh = (): Mark =>
+/** A kitchen scale without its display; its plate is 19 high. */
+export const kitchenScale = (): Mark =>
   all(
     block([0, 0, 0], 92, 62, 16, { top: 'paper', sides: 'board' }),
     block([10, 8, 16], 72, 48, 3, { top: 'edge', sides: 'edge' }),
+  );
+/** What is weighed on a scale. */
+export const weigh = (): Mark =>
+  all(
+    kitchenScale(),
     pot([46, 32, 19], 26, 20, { liquid: 'paper', full: 0.62, wall: 'glass' }),
     heap([46, 32, 32], 15),
     display(),
@@ -59,7 +64,8 @@ const heap = (at: P3, r: number): Mark =>
     ),
     at,
   );
-const display = (): Mark => {
+/** What a kitchen scale shows at its front. */
+export const display = (): Mark => {
   const at = (x: number, z: number): P2 => flat([x, 0, z]);
   return all(
     shape2([at(26, 4), at(62, 4), at(62, 12), at(26, 12)], 'paper'),

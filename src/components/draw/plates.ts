@@ -3,6 +3,7 @@ import { putOn, putOnNarrow, type Tool } from './apply';
 import * as fails from './failures';
 import { all, framed, put, putAt, shape, shape2, strokes, way, type Drawing, type Mark } from './ink';
 import * as lay from './lay';
+import * as bench from './measuring';
 import * as pots from './paste';
 import * as repair from './repair';
 import { PROJECT_PLATES } from './projects';
@@ -357,6 +358,22 @@ export const PLATES = {
     'The drop test',
     'A drop falls from a dropper on a sheet. At first it stands up and shines; then it sinks and the shine goes; when nothing stands on the paper any more, the clock is stopped.',
     tests.dropTest,
+  ),
+
+  'weigh-coat': test(
+    'A board, weighed before and after',
+    'A board lies bare on a kitchen scale. Beside it the same board, brushed all over with glue, lies on the scale again.',
+    bench.weighCoat,
+  ),
+  'weigh-smear': one('test', STEP)(
+    'A smear, weighed wet and dry',
+    'A piece of foil lies on a kitchen scale with a thin smear of glue on it, wider than it is thick.',
+    bench.weighSmear,
+  ),
+  'push-strip': one('test', STEP)(
+    'A strip, pushed until it stops',
+    'A pasted strip lies on a board. A fingertip at its end pushes it along, a little at a time.',
+    bench.pushStrip,
   ),
 
   'endpaper-out': repaired(

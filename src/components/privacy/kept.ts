@@ -29,6 +29,12 @@ export const KEPT: readonly Kept[] = [
     goes: 'when the trial is drawn.',
   },
   {
+    name: 'open-time:bench',
+    where: 'local storage',
+    what: 'The bench that you measured and kept: its coat, solids, board and grab, and the name you gave it.',
+    goes: 'when you delete it on the page of your bench.',
+  },
+  {
     name: 'open-time:who',
     where: 'local storage',
     what: 'The name that you gave as the one who judges, to save you typing it again.',

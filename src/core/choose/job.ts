@@ -14,6 +14,7 @@ import { SIZINGS, SURFACES, type JobPaper } from '../paper/asked-paper';
 import { PAPER_LIMITS } from '../paper/limits';
 import { caliperProblem } from '../paper/misfit';
 import { GROUND, PAPER_KIND, TOOL } from '../records/kinds';
+import { BENCH_FIELD } from '../records/own-bench';
 import type { Catalogue } from '../records/records';
 import { TASKS, type Task } from '../records/task';
 
@@ -54,6 +55,8 @@ export interface Job {
   readonly atHand: readonly string[];
   /** whether the other side is lined too; as the task has it when left out */
   readonly lined?: boolean;
+  /** what was measured of one's own bench, as links carry it (`readBench`); the records alone when left out */
+  readonly bench?: string;
 }
 
 /** What is asked of the sheet, which a job holds apart. */
@@ -182,6 +185,7 @@ export const JOB_FIELDS = {
     what: 'Whether the other side is lined',
     optional: true,
   },
+  bench: BENCH_FIELD,
 } as const satisfies Readonly<Record<keyof JobPaper | Exclude<keyof Job, 'paper'>, Field>>;
 
 export type JobField = keyof typeof JOB_FIELDS;

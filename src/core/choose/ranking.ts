@@ -13,6 +13,7 @@ import { settleJob, type Job, type SettledJob } from './job';
 import { dryMargins, easeOf, wetMargins, type Ease } from '../joint/margins';
 import { methodsFor, type Bringable } from './method';
 import { placementOf } from './placement';
+import { onBench } from '../records/own-bench';
 import type { Adhesive, Catalogue } from '../records/records';
 import {
   benchesOf,
@@ -52,9 +53,10 @@ const NEXT_OF_A_KIND = 0.7;
  */
 export function* rankInTurns(
   job: SettledJob,
-  catalogue: Catalogue,
+  records: Catalogue,
   samples: Samples | DrawsFor = SAMPLES,
 ): InTurns<readonly Ranked[]> {
+  const catalogue = onBench(job.bench, records);
   const sheet = sheetOf(job, catalogue);
   const benches = benchKeeper(job, sheet, catalogue);
   const drawsFor = typeof samples === 'function' ? samples : () => samples;

@@ -37,6 +37,7 @@ export const classCover = (plan: ClassPlan, pieces: readonly MakePiece[]): Cover
   ...DEFAULT_COVER,
   ...{ thing: 'own', unit: plan.unit, pieces: coverPieces(pieces) },
   ...{ adhesive: plan.adhesive, tool: plan.tool, paper: plan.paper, makers: kitsOf(plan), loss: plan.loss },
+  bench: plan.bench,
 });
 
 /** How much glue the class takes. */
@@ -86,6 +87,7 @@ function jobFor(plan: ClassPlan, piece: MakePiece): Job {
     celsius: plan.celsius,
     humidity: plan.humidity,
     tool: plan.tool,
+    ...(plan.bench !== undefined && { bench: plan.bench }),
   };
 }
 

@@ -4,6 +4,7 @@ import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
 import { BOARD_KIND, TOOL, WET_ADHESIVE } from '../records/kinds';
+import { BENCH_FIELD } from '../records/own-bench';
 import { MAKE_FIELDS, type MakeField, type MakePlan } from '../make/fields';
 import type { Stock } from '../make/piece';
 import { STOCK_GRAINS } from '../cut/layout-types';
@@ -198,6 +199,7 @@ export const CLASS_FIELDS = {
     of: STOCK_GRAINS,
     usual: 'long',
   },
+  bench: BENCH_FIELD,
 } as const satisfies FieldTable;
 
 export type ClassPlan = PlanOf<typeof CLASS_FIELDS>;

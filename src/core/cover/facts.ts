@@ -8,8 +8,8 @@ import type { Range } from '../base/quantity';
 
 const spanOf = ({ low, high }: Range, unit: string): string => span(low, high, unit);
 
-/** Area, coat, film and what a litre covers. */
-export function coverageFacts(coverage: Coverage, coat: Range, liquid: Liquid): Fact[] {
+/** Area, coat, film and what a litre covers. `byTool`: a coat that was measured is that of the bench, and not weighed for this job. */
+export function coverageFacts(coverage: Coverage, coat: Range, liquid: Liquid, byTool = false): Fact[] {
   const { squareMetres, wetGrams, wetMicrometres, dryMicrometres, dryGrams, waterPerSquareMetre } = coverage;
   return [
     {
@@ -22,7 +22,9 @@ export function coverageFacts(coverage: Coverage, coat: Range, liquid: Liquid): 
       value: spanOf(coat, 'g/m²'),
       note:
         coat.basis === 'measured'
-          ? 'weighed, give or take 15 %'
+          ? byTool
+            ? 'as measured on your bench'
+            : 'weighed, give or take 15 %'
           : 'each pass; from memory: weigh a board before and after for yours',
     },
     {

@@ -9,6 +9,7 @@ import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
 import { TOOL, WET_ADHESIVE } from '../records/kinds';
+import { BENCH_FIELD } from '../records/own-bench';
 
 export const COVERED_THINGS = [
   'notebook',
@@ -217,6 +218,7 @@ export const COVER_FIELDS = {
     unit: '',
     what: 'The price of one',
   },
+  bench: BENCH_FIELD,
 } as const satisfies FieldTable;
 
 export type CoverPlan = PlanOf<typeof COVER_FIELDS>;

@@ -5,6 +5,7 @@ import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { PAPER_LIMITS } from '../paper/limits';
 import { A_PAPER } from '../paper/own-paper';
 import { ADHESIVE, TOOL } from '../records/kinds';
+import { BENCH_FIELD } from '../records/own-bench';
 import type { Catalogue } from '../records/records';
 
 /** Grain of a sheet: up the height of the work, across its width, not known, or none to speak of. */
@@ -168,6 +169,7 @@ export const FLAT_FIELDS = {
     unit: '%',
     usual: 35,
   },
+  bench: BENCH_FIELD,
 } as const satisfies FieldTable;
 
 export type FlatPlan = PlanOf<typeof FLAT_FIELDS>;

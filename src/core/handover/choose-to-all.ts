@@ -58,6 +58,7 @@ export function nextSteps(choices: readonly Ranked[], job: Job, catalogue: Catal
   const room: Pair = ['room', String(job.celsius)];
   const humidity: Pair = ['rh', within(job.humidity, 5, 95)];
   const ground = catalogue.substrates.get(job.substrate)!;
+  const bench: readonly Pair[] = job.bench === undefined ? [] : [['bench', job.bench]];
   const steps: NextStep[] = [];
   if (adhesive.form === 'wet' && best.method.coat) {
     const need = millilitresInHand(job, best.method.coat, adhesive, catalogue);
@@ -65,7 +66,7 @@ export function nextSteps(choices: readonly Ranked[], job: Job, catalogue: Catal
     const [making] = makingsOf(parts, need, { ...job, tool: spreader }, catalogue);
     if (making) steps.push({ to: 'mix', tail: making.tail });
     const pieces: Pair = ['pieces', `${short(job.widthMm)}x${short(job.heightMm)}x1`];
-    steps.push({ to: 'cover', tail: tail([['thing', 'own'], pieces, glue, tool, paper]) });
+    steps.push({ to: 'cover', tail: tail([['thing', 'own'], pieces, glue, tool, paper, ...bench]) });
   }
   if (!ground.limp) {
     const pairs: Pair[] = [
@@ -78,6 +79,7 @@ export function nextSteps(choices: readonly Ranked[], job: Job, catalogue: Catal
       ...(job.lined ? [['lining', 'paper'] as const] : []),
       ['room', within(job.celsius, 5, 40)],
       humidity,
+      ...bench,
     ];
     steps.push({ to: 'flat', tail: tail(pairs) });
   }
@@ -89,7 +91,7 @@ export function nextSteps(choices: readonly Ranked[], job: Job, catalogue: Catal
   if (adhesive.form === 'wet')
     steps.push({
       to: 'class',
-      tail: tail([paper, ['on', ground.id], glue, tool, ['celsius', String(job.celsius)], humidity]),
+      tail: tail([paper, ['on', ground.id], glue, tool, ['celsius', String(job.celsius)], humidity, ...bench]),
     });
   return steps;
 }

@@ -35,6 +35,7 @@ export function flatFacts(
     tool: plan.tool,
     widthMm: size(board.widthMm),
     heightMm: size(board.heightMm),
+    ...(plan.bench !== undefined && { bench: plan.bench }),
   };
   const paper = sheetOf(job, catalogue);
   const { chances } = judge(adhesive, { ...job, needs: ['flat'] }, catalogue);

@@ -18,16 +18,17 @@ export type JobRoom = Exclude<RoomId, 'trial'>;
 /** Keys of a room's link that carry a fact as it stands. */
 const SAME: Readonly<Record<RoomId, Readonly<Record<string, string>>>> = {
   measure: {},
-  choose: { on: 'on', wide: 'wide', high: 'high', tool: 'tool', celsius: 'room', humidity: 'rh' },
+  choose: { on: 'on', wide: 'wide', high: 'high', tool: 'tool', celsius: 'room', humidity: 'rh', bench: 'bench' },
   mix: { paper: 'paper', tool: 'tool', celsius: 'room' },
-  cover: { paper: 'paper', glue: 'glue', tool: 'tool' },
+  cover: { paper: 'paper', glue: 'glue', tool: 'tool', bench: 'bench' },
   flat: {
     ...{ paper: 'paper', on: 'board', wide: 'wide', high: 'high', glue: 'glue', tool: 'tool' },
-    ...{ celsius: 'room', humidity: 'rh' },
+    ...{ celsius: 'room', humidity: 'rh', bench: 'bench' },
   },
   make: {},
   cut: {},
-  class: { paper: 'paper', on: 'on', glue: 'glue', tool: 'tool', celsius: 'celsius', humidity: 'rh' },
+  class: { paper: 'paper', on: 'on', glue: 'glue', tool: 'tool', celsius: 'celsius', humidity: 'rh', bench: 'bench' },
+  bench: {},
   trial: { paper: 'paper', on: 'on', glue: 'glue', celsius: 'room', humidity: 'rh' },
 };
 

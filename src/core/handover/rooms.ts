@@ -24,6 +24,12 @@ export const ROOMS = {
     next: 'Which adhesive',
     path: 'choose/',
   },
+  bench: {
+    name: 'My bench',
+    asks: 'How thick is my own coat, what is in my glue, how does my board drink, and how soon does it grab?',
+    next: 'Measure your own bench',
+    path: 'bench/',
+  },
   mix: { name: 'Mix an adhesive', asks: 'What do I weigh out, and how do I make it up?', next: 'Mix it', path: 'mix/' },
   cover: {
     name: 'How much adhesive will it take?',

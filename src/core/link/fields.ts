@@ -45,7 +45,7 @@ export type Field = Row &
         readonly usual?: string | undefined;
       }
     | { readonly kind: 'yes-no'; readonly optional?: true; readonly usual?: boolean | undefined }
-    | { readonly kind: 'text'; readonly pattern: RegExp; readonly usual?: string }
+    | { readonly kind: 'text'; readonly pattern: RegExp; readonly optional?: true; readonly usual?: string | undefined }
     /** any of a few words, in the table's order whichever was ticked first */
     | { readonly kind: 'some-of'; readonly of: readonly string[]; readonly usual: readonly string[] }
     /** ids of records, `most` at most */

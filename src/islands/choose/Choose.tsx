@@ -24,6 +24,7 @@ import { PaperFields } from './PaperFields';
 import { TaskField } from './TaskField';
 import { LinkNotice } from './LinkNotice';
 import { hasTrials, OwnTrialsNote } from './OwnTrials';
+import { BenchOffer } from '../parts/BenchOffer';
 import { KnownJob } from '../parts/KnownJob';
 import type { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { ProblemList } from '../parts/ProblemList';
@@ -32,6 +33,8 @@ import { SlipTimer } from '../parts/SlipTimer';
 interface Props {
   /** path of this page */
   readonly address: string;
+  /** path of the page where a bench is measured */
+  readonly benchAt: string;
   /** where the model was asked blind and was wrong */
   readonly blind: readonly Blind[];
   /** path of the page that shows the checks */
@@ -45,7 +48,7 @@ const prefix = 'ch-';
 /** The tail of the page's own link; none while the site is built. */
 const linkHere = () => (typeof window === 'undefined' ? '' : window.location.search);
 
-export default function Choose({ address, blind, checks, rooms }: Props) {
+export default function Choose({ address, benchAt, blind, checks, rooms }: Props) {
   const store = useMemo(() => openChoosePage(linkHere()), []);
   const startJob = useMemo(() => store.$job.get(), []);
   const problems = useStore(store.$problems);
@@ -99,6 +102,7 @@ export default function Choose({ address, blind, checks, rooms }: Props) {
         <Answer store={store} clock={<SlipOfBest store={store} />} />
         <BlindNote store={store} blind={blind} checks={checks} />
         <OwnTrialsNote store={store} />
+        <BenchOf store={store} benchAt={benchAt} />
         {!aside && <KnownJob room="choose" address={address} />}
         <NextSteps store={store} rooms={rooms} />
         <AnswerSpoken store={store} />
@@ -135,4 +139,9 @@ function OwnPapers({ store }: { readonly store: ChoosePageStore }) {
       void import('../parts/TakeOwnPaper').then((own) => setTake(() => own.TakeOwnPaper));
   }, []);
   return Take ? <Take id={`${prefix}own-paper`} onTake={store.takePaper} /> : null;
+}
+
+function BenchOf({ store, benchAt }: Pick<Props, 'benchAt'> & { readonly store: ChoosePageStore }) {
+  const { bench } = useStore(store.$job);
+  return <BenchOffer bench={bench} benchAt={benchAt} onTake={(text) => store.set('bench', text)} />;
 }

@@ -25,6 +25,7 @@ const AFTER: Readonly<Record<RoomId, readonly RoomId[]>> = {
   cut: ['cover', 'class'],
   class: ['cover', 'flat', 'trial'],
   trial: ['choose', 'class'],
+  bench: ['choose', 'cover', 'flat', 'trial', 'class'],
 };
 /** A trial is planned on a page of its own. */
 const PLAN = 'plan/';

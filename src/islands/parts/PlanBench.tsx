@@ -8,10 +8,11 @@ import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { FieldTable } from '../../core/link/fields';
 import type { JobFacts } from '../../core/handover/job-facts';
-import type { RoomId } from '../../core/handover/rooms';
+import { ROOMS, type RoomId } from '../../core/handover/rooms';
 import type { PlanStore, ReadableAtom } from '../../stores/shared/plan';
 import { loadPlan } from '../../stores/shared/plan-link';
 import { syncAddress } from '../../stores/shared/url-sync';
+import { BenchOffer } from './BenchOffer';
 import { FormFold } from './FormFold';
 import { baseOf } from './job-line';
 import { KnownJob } from './KnownJob';
@@ -46,6 +47,7 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
   const { dropped } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
   const tail = useStore(store.$tail);
+  const { bench }: Readonly<Record<string, unknown>> = useStore(store.$solved).plan;
   const isLoading = useStore(store.$isLoading);
   const stale = problems.length > 0 || isLoading ? ' stale' : '';
   useEffect(() => syncAddress(room, (text) => loadPlan(store, text), store.$tail, $tells), []);
@@ -70,6 +72,13 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
         >
           <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
           {answer}
+          {typeof bench === 'string' && (
+            <BenchOffer
+              bench={bench}
+              benchAt={`${baseOf(room, address)}${ROOMS.bench.path}`}
+              onTake={(text) => store.set('bench', text)}
+            />
+          )}
           <NextRooms room={room} address={address} tail={tail} $tells={$tells} />
         </section>
         <div class={`bench-rest${stale}`}>

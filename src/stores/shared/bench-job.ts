@@ -71,6 +71,15 @@ export function startAfresh(): void {
   $job.set({ facts: {} });
 }
 
+/** The job and every room without the bench that was measured, where somebody leaves it out of an answer. */
+export function leaveBenchOut(): void {
+  const kept = read(sessionStorageOrNone());
+  const { bench: _bench, ...facts } = kept.facts;
+  const without = (tail: string) => tail.replace(/&bench=[^&]*/, '');
+  const rooms = Object.entries(kept.rooms).map(([room, [tail, at]]) => [room, [without(tail), at]] as const);
+  write({ ...kept, facts, rooms: Object.fromEntries(rooms) });
+}
+
 /** Takes back the job that a link has put aside. */
 export function takeBack(): void {
   const { aside } = read(sessionStorageOrNone());

@@ -40,7 +40,7 @@ const openPage = (search = '') => {
   window.history.replaceState(null, '', `/choose/${search}`);
   return render(
     <>
-      <Choose address="/choose/" blind={BLIND} checks="/how-we-check/" rooms={ROOMS} />
+      <Choose address="/choose/" benchAt="/bench/" blind={BLIND} checks="/how-we-check/" rooms={ROOMS} />
       <ChooseRest
         flips={FLIPS}
         ratios={ratiosFor(choose(DEFAULT_JOB, catalogue)[0]!, DEFAULT_JOB, catalogue)}

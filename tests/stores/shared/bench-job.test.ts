@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import {
   $benchJob,
   comeBackTo,
+  leaveBenchOut,
   openWith,
   sayFrom,
   sayWhole,
@@ -101,6 +102,15 @@ describe('a sheet with a name', () => {
     sayWhole('choose', 'v=1&paper=chiyogami&gsm=93');
     expect($benchJob.get().facts).toEqual({ paper: 'chiyogami~93gsm' });
   });
+});
+
+it('a bench that is left out is left out of every room', () => {
+  sayFrom('cover', 'v=1', {})('v=1&loss=12&bench=brush-full_coat_54_63_73', {});
+  expect(query(openWith('flat', '', ''))).toMatchObject({ bench: 'brush-full_coat_54_63_73' });
+  leaveBenchOut();
+  expect($benchJob.get().facts).toEqual({});
+  expect(query(tailKeptFor('cover'))).toEqual({ v: '1', loss: '12' });
+  expect(tailKeptFor('flat')).toBe('');
 });
 
 describe('a stranger’s link', () => {

@@ -1,0 +1,32 @@
+/** The state of the calculator that measures a bench. */
+import { computed, type ReadableAtom } from 'nanostores';
+import { benchAnswer, type BenchAnswer } from '../../core/bench/answer';
+import { BENCH_FIELDS, UNMEASURED_BENCH, type BenchPlan } from '../../core/bench/plan';
+import type { JobFacts } from '../../core/handover/job-facts';
+import { textsOf } from '../../core/link/fields';
+import type { Catalogue } from '../../core/records/records';
+import { createPlan, type PlanStore } from '../shared/plan';
+
+export type BenchStore = PlanStore<typeof BENCH_FIELDS, BenchAnswer> & {
+  readonly catalogue: Catalogue;
+  /** Takes a whole plan, such as the example. */
+  readonly take: (plan: BenchPlan) => void;
+  /** the bench, once something of it was measured */
+  readonly $tells: ReadableAtom<JobFacts>;
+};
+
+export function createBench(catalogue: Catalogue): BenchStore {
+  const store = createPlan<typeof BENCH_FIELDS, BenchAnswer>(
+    { fields: BENCH_FIELDS, answer: (plan) => benchAnswer(plan, catalogue) },
+    UNMEASURED_BENCH,
+  );
+  return {
+    ...store,
+    catalogue,
+    $tells: computed(store.$solved, ({ answer }): JobFacts => (answer.text === '' ? {} : { bench: answer.text })),
+    take(plan) {
+      store.$link.set({ dropped: [] });
+      store.$texts.set(textsOf(plan, BENCH_FIELDS));
+    },
+  };
+}
