@@ -14,7 +14,7 @@ import { coatOfSpoon, coatOfWeighings } from './coat';
 import { grabOfStrips, grabsBy, slipAt, type Strip } from './grab';
 import { BENCH_FIELDS, benchIsMeasured, type BenchField, type BenchPlan } from './plan';
 import { solidsOfSheet, solidsOfSmear } from './solids';
-import { narrow, type Ends, type Reading } from './uncertain';
+import { narrow, type Ends, type BenchReading } from './uncertain';
 
 /** One thing that was measured of the bench. */
 export interface BenchFound {
@@ -45,7 +45,7 @@ interface Step {
   readonly quantity: BenchQuantity;
   readonly of: string;
   readonly name: string;
-  readonly measured: Reading;
+  readonly measured: BenchReading;
   readonly usual: Ends;
   readonly note?: string;
 }
@@ -74,7 +74,7 @@ export function benchAnswer(plan: BenchPlan, catalogue: Catalogue): Result<Bench
     sentence:
       all.length === 0
         ? 'Nothing is measured yet, so the calculators go by what is usual for such benches.'
-        : `Reading on your bench: ${list(all.map(saidOf))}.`,
+        : `BenchReading on your bench: ${list(all.map(saidOf))}.`,
     brief: all.length === 0 ? 'nothing measured' : `${all.length} of 4 measured`,
     warnings: far.map(
       (step) =>

@@ -2,7 +2,7 @@
 import { coatFromWeighing } from '../base/piece';
 import { mustBePositive, mustBeWithin } from '../base/result';
 import { OPEN_FACE_DRIES } from '../paper/sorption';
-import { ofStep, type Reading } from './uncertain';
+import { ofStep, type BenchReading } from './uncertain';
 
 export interface WeighedCoats {
   /** g, of each board before and after; as many of the one as of the other, 1–10 */
@@ -28,7 +28,7 @@ const SIDE_MM = 1;
  * Wet coat, g/m², of the next board that this hand brushes: the mean of those weighed, with what dried on the way to the
  * scale put back. Uncertain by how coats differ, the steps of the scale, the sides and the drying.
  */
-export function coatOfWeighings({ before, after, widthMm, heightMm, stepGrams, seconds }: WeighedCoats): Reading {
+export function coatOfWeighings({ before, after, widthMm, heightMm, stepGrams, seconds }: WeighedCoats): BenchReading {
   mustBeWithin('boards', before.length, 1, 10);
   mustBeWithin('readings', after.length, before.length, before.length);
   for (const [name, value] of Object.entries({ widthMm, heightMm, stepGrams })) mustBePositive(name, value);
@@ -67,7 +67,7 @@ export interface SpoonCoat {
 const SPOON = 0.1;
 
 /** Wet coat, g/m², without scales: what a spoon held, spread until it is used up, over the area that it covered. */
-export function coatOfSpoon({ millilitres, density, widthMm, heightMm }: SpoonCoat): Reading {
+export function coatOfSpoon({ millilitres, density, widthMm, heightMm }: SpoonCoat): BenchReading {
   for (const [name, one] of Object.entries({ millilitres, density, widthMm, heightMm })) mustBePositive(name, one);
   const value = (millilitres * density * 1e6) / (widthMm * heightMm);
   return { value, standard: value * Math.hypot(SPOON, HAND_SPREAD * Math.SQRT2, sidesUncertain(widthMm, heightMm)) };

@@ -13,7 +13,7 @@ import { ethanolEvaporationRate, evaporationRate } from '../joint/moisture';
 import { workingSeconds } from '../joint/way';
 import type { Sheet } from '../paper/sheet';
 import type { Catalogue, Ingredient, Substrate, Technique, WetAdhesive } from '../records/records';
-import { carried, logStandardOf, ofStep, type Reading } from './uncertain';
+import { carried, logStandardOf, ofStep, type BenchReading } from './uncertain';
 
 /** The strip that the card asks for, mm. */
 export const STRIP = { widthMm: 30, heightMm: 150 } as const;
@@ -105,7 +105,7 @@ const STRIP_SPREAD = 0.2;
  * The share of solids at which the glue grabs, as the model must have it to slide for so long; its uncertainty is that
  * of the readings, the coat, the board and the sheet. Undefined where no share would give that time.
  */
-export function grabOfStrips(strip: Strip, catalogue: Catalogue): Reading | undefined {
+export function grabOfStrips(strip: Strip, catalogue: Catalogue): BenchReading | undefined {
   const { seconds, every, adhesive, tool, board, sheet } = strip;
   mustBePositive('strips', seconds.length);
   mustBePositive('every', every);

@@ -1,6 +1,6 @@
 /** The solids of what is in a jar: a smear weighed wet and dry, or what its data sheet says. */
 import { mustBePositive, mustBeWithin } from '../base/result';
-import { carried, ofStep, type Reading } from './uncertain';
+import { carried, ofStep, type BenchReading } from './uncertain';
 
 export interface Smear {
   /** g: what it is smeared on, that with the wet smear, and that with the dry one */
@@ -15,7 +15,7 @@ export interface Smear {
 const LEFT_OVER = 0.006;
 
 /** Share of the mass that stays, (dry − dish) ÷ (wet − dish), uncertain by the three readings. Wet weighs more than dry, dry more than the dish. */
-export function solidsOfSmear({ dish, wet, dry, stepGrams }: Smear): Reading {
+export function solidsOfSmear({ dish, wet, dry, stepGrams }: Smear): BenchReading {
   mustBePositive('stepGrams', stepGrams);
   mustBeWithin('dish', dish, 0, dry);
   mustBePositive('dry smear', dry - dish);
@@ -30,7 +30,7 @@ export function solidsOfSmear({ dish, wet, dry, stepGrams }: Smear): Reading {
 const SHEET_TOLERANCE = 0.01;
 
 /** Solids by a data sheet, in per cent, 1–100. */
-export function solidsOfSheet(percent: number): Reading {
+export function solidsOfSheet(percent: number): BenchReading {
   mustBeWithin('percent', percent, 1, 100);
   return { value: percent / 100, standard: SHEET_TOLERANCE / Math.sqrt(3) };
 }

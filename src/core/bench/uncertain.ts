@@ -3,7 +3,7 @@ import type { Range } from '../base/quantity';
 import { mustBePositive } from '../base/result';
 
 /** A measured number above 0 with its standard uncertainty, in the same unit. */
-export interface Reading {
+export interface BenchReading {
   readonly value: number;
   readonly standard: number;
 }
@@ -24,7 +24,7 @@ export function logStandardOf({ low, middle, high }: Ends): number {
 }
 
 /** The range that a measured number leaves: a triangle about it, in the logarithm, so that it stays above 0. */
-export function endsOf({ value, standard }: Reading): Ends {
+export function endsOf({ value, standard }: BenchReading): Ends {
   const factor = Math.exp(HALF_WIDTH * (standard / value));
   return { low: value / factor, middle: value, high: value * factor };
 }
@@ -42,7 +42,7 @@ export interface Narrowed {
  * What was measured and what is usual, each by its weight: the mean of the logarithms weighted by 1/u², whose own
  * uncertainty is 1/√Σ(1/u²). Where they contradict each other the measurement stands alone.
  */
-export function narrow(measured: Reading, usual: Ends): Narrowed {
+export function narrow(measured: BenchReading, usual: Ends): Narrowed {
   const [own, common] = [measured.standard / measured.value, logStandardOf(usual)];
   const apart = Math.abs(Math.log(measured.value / usual.middle));
   if (apart > FAR * Math.hypot(own, common)) return { ends: endsOf(measured), isFar: true };
