@@ -59,6 +59,34 @@ test('a clock stands beside a slip time, and counts from the press', () =>
     expect(complaints).toEqual([]);
   }));
 
+test('a clock stands beside the answer of the chooser, and one for a drop where its seconds are asked for', () =>
+  withPage(PHONE, async (page) => {
+    await page.clock.install();
+    const complaints = await open(page, `${SITE}choose/?v=1&paper=lokta-light&gsm=55&have=pva-mc-1-1`);
+    await page.locator('.bench-answer').getByRole('button', { name: 'Start when it is down' }).tap();
+    await page.locator('.slip-clock').waitFor();
+    await page.clock.runFor(3_600_000);
+    await expect.poll(() => page.locator('.slip-clock').innerText()).toMatch(/It has grabbed by now/);
+    await page.locator('.job-form > summary').tap();
+    await page.getByText('More about this paper').tap();
+    await page.getByRole('button', { name: 'Time a drop' }).tap();
+    await page.getByRole('button', { name: 'A drop touches: start' }).tap();
+    await page.clock.runFor(4000);
+    await page.getByRole('button', { name: 'Its shine is gone: stop' }).tap();
+    await expect.poll(() => page.inputValue('#ch-dropSeconds')).not.toBe('');
+    expect(Number(await page.inputValue('#ch-dropSeconds'))).toBeGreaterThanOrEqual(4);
+    expect(complaints).toEqual([]);
+  }));
+
+test('the student’s sheet has the clock on a phone, and not on paper', () =>
+  withPage(PHONE, async (page) => {
+    await open(page, `${SITE}workshop/?v=1&people=12&glue=pva-mc-1-1&sheet=student`);
+    const start = page.locator('.handout').getByRole('button', { name: 'Start when it is down' });
+    await start.waitFor();
+    await page.emulateMedia({ media: 'print' });
+    expect(await start.isVisible()).toBe(false);
+  }));
+
 const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;
 
 describe.for(['A4', 'Letter'] as const)('on %s', (format) => {

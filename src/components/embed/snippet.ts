@@ -4,7 +4,7 @@ import { HEIGHT_MESSAGE, HEIGHTS } from './height';
 
 /** A calculator that can be framed: its page here, and the page to frame. */
 export interface Embeddable {
-  readonly id: 'choose' | 'mix' | 'cover' | 'flat' | 'make' | 'cut' | 'paper' | 'workshop';
+  readonly id: 'choose' | 'mix' | 'cover' | 'flat' | 'make' | 'cut' | 'paper' | 'bench' | 'workshop';
   /** in a word, for a list */
   readonly does: string;
   readonly title: string;
@@ -20,6 +20,7 @@ export const EMBEDDABLE: readonly Embeddable[] = [
   { id: 'make', does: 'measuring a book or a box', title: ROOMS.make.name, page: '/make/', frame: '/embed/make/' },
   { id: 'cut', does: 'cutting', title: ROOMS.cut.name, page: '/cut/', frame: '/embed/cut/' },
   { id: 'paper', does: 'measuring paper', title: ROOMS.measure.name, page: '/paper/', frame: '/embed/paper/' },
+  { id: 'bench', does: 'measuring a bench', title: ROOMS.bench.name, page: '/bench/', frame: '/embed/bench/' },
   { id: 'workshop', does: 'planning a class', title: ROOMS.class.name, page: '/workshop/', frame: '/embed/workshop/' },
 ];
 

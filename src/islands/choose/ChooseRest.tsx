@@ -125,6 +125,9 @@ export default function ChooseRest({ flips, ratios, cautions, address, checks, t
         </>
       )}
       {part.send}
+      <p class="no-print">
+        <a href={`${base}embed/`}>Embed this</a>: put it in a page of your own.
+      </p>
     </div>
   );
 }
