@@ -26,8 +26,10 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
 const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // lengths in mm or inches, which the chooser does without: 1.6 kB of a lesson's script
   ['lengths', /\/core\/(?:base\/length-text|link\/length-field)\.ts|\/change-unit\.ts|\/UnitField\.tsx/],
+  // amounts as a jug shows them, which the mixer and the chooser need and a project does
+  ['rounding', /\/core\/base\/rounding\.ts/],
   // pieces with their sizes
-  ['sizes', /\/core\/(?:base\/(?:piece|board-sizes|rounding)|adhesive\/coverage|cover\/pieces-link)\.ts/],
+  ['sizes', /\/core\/(?:base\/(?:piece|board-sizes)|adhesive\/coverage|cover\/pieces-link)\.ts/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
   ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|flow|hazards)\.ts/],

@@ -1,17 +1,18 @@
 /** What was found of one's own bench: each number with its range, beside what is usual, and all of it as one text. */
 import { figure, formatAmount, lowerFirst, span } from '../base/format';
-import { fail, ok, type InputError, type Result } from '../base/result';
+import { fail, LOADING, ok, type InputError, type Loading, type Result } from '../base/result';
 import { liquidOf } from '../adhesive/liquid';
 import { unknownRecords } from '../link/fields';
 import { asOneDrop } from '../paper/drop-test';
 import { readPaper } from '../paper/own-paper';
 import { sheetOf } from '../paper/sheet';
 import { dropDoubt, sorptivityFromDrop, USUAL_DROP_MICROLITRES } from '../paper/sorption';
-import { BENCH_LIMITS, onBench, type BenchMeasure, type BenchQuantity } from '../records/own-bench';
+import { BENCH_LIMITS, onBench, type BenchMeasure, type BenchQuantity } from './own-bench';
 import type { Catalogue, WetAdhesive } from '../records/records';
 import { QUANTITY_WORDS, shownAs, writeBench } from './bench-text';
 import { coatOfSpoon, coatOfWeighings } from './coat';
-import { grabOfStrips, grabsBy, slipAt, type Strip } from './grab';
+import type { grabOfStrips, slipAt, Strip } from './grab';
+import { grabsBy } from './grabs-by';
 import { BENCH_FIELDS, benchIsMeasured, type BenchField, type BenchPlan } from './plan';
 import { solidsOfSheet, solidsOfSmear } from './solids';
 import { narrow, type Ends, type BenchReading } from './uncertain';
@@ -50,15 +51,26 @@ interface Step {
   readonly note?: string;
 }
 
-/** A bench as it was measured; with nothing measured, that nothing is. Faults name the field. */
-export function benchAnswer(plan: BenchPlan, catalogue: Catalogue): Result<BenchAnswer> {
+/** What reads a strip: it needs the model of the joint, which a bench without a strip does without. */
+export interface StripReader {
+  readonly grabOfStrips: typeof grabOfStrips;
+  readonly slipAt: typeof slipAt;
+}
+
+/** A bench as it was measured; with nothing measured, that nothing is. Loading where a strip is to be read and `reader` is not there yet. Faults name the field. */
+export function benchAnswer(
+  plan: BenchPlan,
+  catalogue: Catalogue,
+  reader: StripReader | undefined,
+): Result<BenchAnswer> | Loading {
   const problems = [...unknownRecords(plan, BENCH_FIELDS, catalogue), ...contradictions(plan)];
   if (problems.length > 0) return fail(problems);
+  if (plan.grabBy !== 'none' && !reader) return LOADING;
   const first = [coatStep(plan, catalogue), solidsStep(plan, catalogue), boardStep(plan, catalogue)];
   const steps = first.filter((step) => step !== undefined);
   // The strip is read on the bench as it is known by then.
   const before = writeBench({ measures: steps.map(measureOf) });
-  const grab = grabStep(plan, onBench(before, catalogue), catalogue);
+  const grab = reader && grabStep(plan, onBench(before, catalogue), catalogue, reader);
   if (grab === 'no share does') {
     const message =
       'The model cannot slide for so long with this glue, coat and board. Look at the strips again, or weigh your coat.';
@@ -178,7 +190,12 @@ function boardStep(plan: BenchPlan, catalogue: Catalogue): Step | undefined {
 }
 
 /** `own`: the records as they are on the bench so far; `catalogue`: as they are for everybody. */
-function grabStep(plan: BenchPlan, own: Catalogue, catalogue: Catalogue): Step | 'no share does' | undefined {
+function grabStep(
+  plan: BenchPlan,
+  own: Catalogue,
+  catalogue: Catalogue,
+  reader: StripReader,
+): Step | 'no share does' | undefined {
   if (plan.grabBy === 'none') return undefined;
   const adhesive = own.adhesives.get(plan.glue) as WetAdhesive;
   const ingredient = grabsBy(adhesive, own)!;
@@ -190,10 +207,10 @@ function grabStep(plan: BenchPlan, own: Catalogue, catalogue: Catalogue): Step |
     board: own.substrates.get(plan.board)!,
     tool: own.techniques.get(plan.tool)!,
   };
-  const measured = grabOfStrips(strip, own);
+  const measured = reader.grabOfStrips(strip, own);
   if (!measured) return 'no share does';
   const usual = catalogue.ingredients.get(ingredient.id)!.grabSolids!;
-  const foretold = slipAt(strip, usual.middle, own);
+  const foretold = reader.slipAt(strip, usual.middle, own);
   return {
     quantity: 'grabs',
     of: ingredient.id,

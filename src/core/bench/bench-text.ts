@@ -1,6 +1,6 @@
 /** A bench of one's own as a text, and in words. */
 import { figure } from '../base/format';
-import { readBench, type BenchQuantity, type OwnBench } from '../records/own-bench';
+import { readBench, type BenchQuantity, type OwnBench } from './own-bench';
 
 /** Four figures of a number, as links carry it. */
 const short = (value: number): string => String(Number(value.toPrecision(4)));

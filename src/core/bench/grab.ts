@@ -12,11 +12,10 @@ import { wetMargins } from '../joint/margins';
 import { ethanolEvaporationRate, evaporationRate } from '../joint/moisture';
 import { workingSeconds } from '../joint/way';
 import type { Sheet } from '../paper/sheet';
-import type { Catalogue, Ingredient, Substrate, Technique, WetAdhesive } from '../records/records';
+import type { Catalogue, Substrate, Technique, WetAdhesive } from '../records/records';
+import { STRIP } from './grabs-by';
 import { carried, logStandardOf, ofStep, type BenchReading } from './uncertain';
 
-/** The strip that the card asks for, mm. */
-export const STRIP = { widthMm: 30, heightMm: 150 } as const;
 /** An ordinary room; a degree or ten per cent more move the time by less than a push does. */
 const ROOM = { celsius: 20, humidity: 50 };
 
@@ -29,13 +28,6 @@ export interface Strip {
   readonly sheet: Sheet;
   readonly board: Substrate;
   readonly tool: Technique;
-}
-
-/** The one ingredient by which an adhesive grabs; undefined for a mix of several, which follows from its ingredients. */
-export function grabsBy({ parts }: WetAdhesive, catalogue: Catalogue): Ingredient | undefined {
-  const opened = parts.map(({ of }) => catalogue.ingredients.get(of));
-  const grabbing = opened.filter((one) => one?.grabSolids !== undefined);
-  return opened.every(Boolean) && grabbing.length === 1 ? grabbing[0] : undefined;
 }
 
 /** The strip as the model takes it, every number at its middle but the three that are handed in. */

@@ -5,7 +5,7 @@ import { parseDrops, readDrops, showDrops, writeDrops } from '../paper/drop-test
 import { A_PAPER, PAPER_NAME } from '../paper/own-paper';
 import { TOOL, WET_ADHESIVE } from '../records/kinds';
 import type { Catalogue } from '../records/records';
-import { grabsBy } from './grab';
+import { grabsBy } from './grabs-by';
 import { readings } from './readings';
 
 type Asking = Readonly<Record<'coatBy' | 'solidsBy' | 'boardBy' | 'grabBy', string>>;

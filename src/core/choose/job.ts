@@ -13,8 +13,7 @@ import { problemWith, usualOf, type Field, type FieldTable, type PlanOf } from '
 import { SIZINGS, SURFACES, type JobPaper } from '../paper/asked-paper';
 import { PAPER_LIMITS } from '../paper/limits';
 import { caliperProblem } from '../paper/misfit';
-import { GROUND, PAPER_KIND, TOOL } from '../records/kinds';
-import { BENCH_FIELD } from '../records/own-bench';
+import { BENCH_FIELD, GROUND, PAPER_KIND, TOOL } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 import { TASKS, type Task } from '../records/task';
 

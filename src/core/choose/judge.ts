@@ -5,7 +5,7 @@
 import type { Job } from './job';
 import { drawsOf } from './draws';
 import { wetMargins } from '../joint/margins';
-import { onBench } from '../records/own-bench';
+import { recordsOn } from '../records/kinds';
 import type { Catalogue, WetAdhesive } from '../records/records';
 import { benchesOf, liquidsOf } from './sampling';
 import { sheetOf } from '../paper/sheet';
@@ -16,7 +16,7 @@ const DRAWS = 64;
 
 /** Chances, margins and slip times. The job's paper, substrate and tool must be in the catalogue. */
 export function judge(adhesive: WetAdhesive, job: Job, records: Catalogue): Tally {
-  const catalogue = onBench(job.bench, records);
+  const catalogue = recordsOn(job.bench, records);
   const draws = drawsOf(DRAWS);
   const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, draws);
   // Liquids are kept by catalogue and id, and a mix that is being tried has no id of its own: a fresh catalogue, then.

@@ -13,7 +13,7 @@ import { settleJob, type Job, type SettledJob } from './job';
 import { dryMargins, easeOf, wetMargins, type Ease } from '../joint/margins';
 import { methodsFor, type Bringable } from './method';
 import { placementOf } from './placement';
-import { onBench } from '../records/own-bench';
+import { recordsOn } from '../records/kinds';
 import type { Adhesive, Catalogue } from '../records/records';
 import {
   benchesOf,
@@ -56,7 +56,7 @@ export function* rankInTurns(
   records: Catalogue,
   samples: Samples | DrawsFor = SAMPLES,
 ): InTurns<readonly Ranked[]> {
-  const catalogue = onBench(job.bench, records);
+  const catalogue = recordsOn(job.bench, records);
   const sheet = sheetOf(job, catalogue);
   const benches = benchKeeper(job, sheet, catalogue);
   const drawsFor = typeof samples === 'function' ? samples : () => samples;

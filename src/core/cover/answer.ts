@@ -9,7 +9,7 @@ import { liquidOf, type Liquid } from '../adhesive/liquid';
 import type { Fact } from '../base/fact';
 import { unknownRecords } from '../link/fields';
 import { around, type Range } from '../base/quantity';
-import { onBench } from '../records/own-bench';
+import { recordsOn } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 import type { WetAdhesive } from '../records/adhesives';
 import { fail, ok, type InputError, type Result } from '../base/result';
@@ -121,7 +121,7 @@ function tooMuch({ thing }: CoverPlan, { squareMetres, mixMillilitres }: Coverag
 const WEIGHED_WITHIN = 0.15;
 
 function coatOf(plan: CoverPlan, catalogue: Catalogue): Range {
-  if (plan.coatFrom === 'tool') return onBench(plan.bench, catalogue).techniques.get(plan.tool)!.coat;
+  if (plan.coatFrom === 'tool') return recordsOn(plan.bench, catalogue).techniques.get(plan.tool)!.coat;
   return around(coatFromWeighing(plan.before, plan.after, plan.trialArea / 10000), WEIGHED_WITHIN, 'measured');
 }
 

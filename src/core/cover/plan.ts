@@ -8,8 +8,7 @@ import { PRESETS, type PresetId } from './pieces';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
-import { TOOL, WET_ADHESIVE } from '../records/kinds';
-import { BENCH_FIELD } from '../records/own-bench';
+import { BENCH_FIELD, TOOL, WET_ADHESIVE } from '../records/kinds';
 
 export const COVERED_THINGS = [
   'notebook',

@@ -1,7 +1,7 @@
 /** The calculator's answer: how the covered board lies at each stage, what that rests on, and what would help. */
 import type { Direction } from '../joint/curl';
 import type { Fact } from '../base/fact';
-import { onBench } from '../records/own-bench';
+import { recordsOn } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
 import { unknownRecords } from '../link/fields';
@@ -41,7 +41,7 @@ export interface FlatAnswer {
 export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAnswer> {
   const problems = unknownRecords(plan, FLAT_FIELDS, catalogue);
   if (problems.length > 0) return fail(problems);
-  const making = makingOf(plan, onBench(plan.bench, catalogue));
+  const making = makingOf(plan, recordsOn(plan.bench, catalogue));
   const bows = bowsOf(making);
   const lies = liesHow(bows.later);
   const direction = worseOf(bows.later);

@@ -4,8 +4,7 @@ import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { PAPER_LIMITS } from '../paper/limits';
 import { A_PAPER } from '../paper/own-paper';
-import { ADHESIVE, TOOL } from '../records/kinds';
-import { BENCH_FIELD } from '../records/own-bench';
+import { BENCH_FIELD, ADHESIVE, TOOL } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 
 /** Grain of a sheet: up the height of the work, across its width, not known, or none to speak of. */

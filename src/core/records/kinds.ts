@@ -12,3 +12,21 @@ export const WET_ADHESIVE = among(
   'an adhesive that is spread',
   (id, { adhesives }) => adhesives.get(id)?.form === 'wet',
 );
+
+/** For a plan that may name a bench of one's own: a text as `core/bench/own-bench.ts` reads it. */
+export const BENCH_FIELD = {
+  kind: 'text',
+  key: 'bench',
+  what: 'The bench',
+  pattern: /^[^&\n]{1,400}$/u,
+  optional: true,
+} as const;
+
+/** Records that a page can narrow to the bench that a plan names. */
+export interface Narrowable {
+  readonly onBench?: (bench: string, records: Catalogue) => Catalogue;
+}
+
+/** The records as they are on a bench of one's own, where one is named and these records can be narrowed to it. */
+export const recordsOn = (bench: string | undefined, records: Catalogue & Narrowable): Catalogue =>
+  (bench !== undefined && records.onBench?.(bench, records)) || records;

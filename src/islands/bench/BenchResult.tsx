@@ -1,7 +1,7 @@
 /** What was found of the bench, beside what is usual. */
 import { keepUnits } from '../../core/base/format';
 import type { BenchAnswer } from '../../core/bench/answer';
-import type { BenchQuantity } from '../../core/records/own-bench';
+import type { BenchQuantity } from '../../core/bench/own-bench';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
 

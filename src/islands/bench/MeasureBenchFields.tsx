@@ -1,7 +1,7 @@
 /** The four things that are measured, each asked in the way in which it was done. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import { grabsBy } from '../../core/bench/grab';
+import { grabsBy } from '../../core/bench/grabs-by';
 import { EXAMPLE_BENCH, benchIsMeasured, isOneJar, UNMEASURED_BENCH, type BenchField } from '../../core/bench/plan';
 import type { Catalogue } from '../../core/records/records';
 import type { BenchStore } from '../../stores/bench/bench';

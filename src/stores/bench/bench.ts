@@ -1,6 +1,6 @@
 /** The state of the calculator that measures a bench. */
 import { computed, type ReadableAtom } from 'nanostores';
-import { benchAnswer, type BenchAnswer } from '../../core/bench/answer';
+import { benchAnswer, type BenchAnswer, type StripReader } from '../../core/bench/answer';
 import { BENCH_FIELDS, UNMEASURED_BENCH, type BenchPlan } from '../../core/bench/plan';
 import type { JobFacts } from '../../core/handover/job-facts';
 import { textsOf } from '../../core/link/fields';
@@ -16,8 +16,21 @@ export type BenchStore = PlanStore<typeof BENCH_FIELDS, BenchAnswer> & {
 };
 
 export function createBench(catalogue: Catalogue): BenchStore {
+  let reader: StripReader | undefined;
   const store = createPlan<typeof BENCH_FIELDS, BenchAnswer>(
-    { fields: BENCH_FIELDS, answer: (plan) => benchAnswer(plan, catalogue) },
+    {
+      fields: BENCH_FIELDS,
+      answer(plan) {
+        const found = benchAnswer(plan, catalogue, reader);
+        // The model is fetched when a strip is first to be read.
+        if (!found.ok && 'loading' in found)
+          void import('../../core/bench/grab').then((read) => {
+            reader = read;
+            store.recheck();
+          });
+        return found;
+      },
+    },
     UNMEASURED_BENCH,
   );
   return {

@@ -10,6 +10,7 @@ import { classAnswer, slowQuestions, type SlowParts, type ClassAnswer } from '..
 import { DEFAULT_CLASS, CLASS_FIELDS, type ClassPlan } from '../../core/class/plan';
 import { createCutAnswers, type CutAnswers } from '../cut/cut';
 import { changeUnit } from '../shared/change-unit';
+import { fetchBench, waitsForBench, withBenches } from '../shared/on-bench';
 import { createPlan, type PlanStore } from '../shared/plan';
 import { remembering } from '../shared/memoize';
 
@@ -31,18 +32,23 @@ export const rememberingParts = (chooser: SlowParts['choose']): ClassParts => ({
 export function createClass(
   catalogue: Catalogue,
   start: ClassPlan = DEFAULT_CLASS,
-  parts: ClassParts = rememberingParts((job) => choose(job, catalogue)),
+  parts: ClassParts = rememberingParts((job) => choose(job, withBenches(catalogue))),
 ): ClassStore {
+  const records = withBenches(catalogue);
   // The sheets of the first answer are waited for; a later answer is loading until its sheets are there.
   let cut: (plan: CutPlan) => Result<CutAnswer> | undefined = parts.cut.now;
   const store = createPlan<typeof CLASS_FIELDS, ClassAnswer>(
     {
       fields: CLASS_FIELDS,
       answer(plan) {
+        if (waitsForBench(plan)) {
+          void fetchBench().then(() => store.recheck());
+          return LOADING;
+        }
         const asked = slowQuestions(plan);
         const sheets = asked && cut(asked.cut);
         if (asked && !sheets) return LOADING;
-        return classAnswer(plan, catalogue, { cut: () => sheets!, choose: parts.choose });
+        return classAnswer(plan, records, { cut: () => sheets!, choose: parts.choose });
       },
     },
     start,

@@ -5,11 +5,13 @@ import { settleJob, type Job } from '../../core/choose/job';
 import { slowQuestions } from '../../core/class/answer';
 import { DEFAULT_CLASS } from '../../core/class/plan';
 import { catalogue } from '../../data/catalogue';
+import { withBenches } from '../shared/on-bench';
 import { answersAhead } from '../shared/time-slice';
 import { madeAhead } from '../shared/precompute';
 import { createClass, rememberingParts, type ClassStore } from './class';
 
-const choices = answersAhead(encodeJob, (job: Job) => chooseInTurns(settleJob(job, catalogue).job, catalogue));
+const records = withBenches(catalogue);
+const choices = answersAhead(encodeJob, (job: Job) => chooseInTurns(settleJob(job, records).job, records));
 const slow = rememberingParts(choices.now);
 const sheet = madeAhead(() => createClass(catalogue, DEFAULT_CLASS, slow));
 

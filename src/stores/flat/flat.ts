@@ -1,9 +1,11 @@
 /** The state of the calculator of warp. */
+import { LOADING } from '../../core/base/result';
 import type { LengthUnit } from '../../core/base/length-text';
 import { textsOf } from '../../core/link/fields';
 import type { Catalogue } from '../../core/records/records';
 import { flatAnswer, type FlatAnswer } from '../../core/flat/answer';
 import { DEFAULT_FLAT, FLAT_FIELDS, type FlatPlan } from '../../core/flat/plan';
+import { fetchBench, waitsForBench, withBenches } from '../shared/on-bench';
 import { createPlan, type PlanStore } from '../shared/plan';
 import { changeUnit } from '../shared/change-unit';
 
@@ -15,8 +17,16 @@ export type FlatStore = PlanStore<typeof FLAT_FIELDS, FlatAnswer> & {
 };
 
 export function createFlat(catalogue: Catalogue, start: FlatPlan = DEFAULT_FLAT): FlatStore {
+  const records = withBenches(catalogue);
   const store = createPlan<typeof FLAT_FIELDS, FlatAnswer>(
-    { fields: FLAT_FIELDS, answer: (plan) => flatAnswer(plan, catalogue) },
+    {
+      fields: FLAT_FIELDS,
+      answer(plan) {
+        if (!waitsForBench(plan)) return flatAnswer(plan, records);
+        void fetchBench().then(() => store.recheck());
+        return LOADING;
+      },
+    },
     start,
   );
   return {

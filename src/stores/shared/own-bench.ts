@@ -3,7 +3,7 @@
  * refused or broken, it lasts for the visit.
  */
 import { atom, type ReadableAtom } from 'nanostores';
-import { readBench } from '../../core/records/own-bench';
+import { readBench } from '../../core/bench/own-bench';
 
 const KEY = 'open-time:bench';
 

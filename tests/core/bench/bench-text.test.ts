@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { benchInWords, shownAs, writeBench } from '../../../src/core/bench/bench-text';
-import { readBench } from '../../../src/core/records/own-bench';
+import { readBench } from '../../../src/core/bench/own-bench';
 
 const BENCH = {
   measures: [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { grabOfStrips, grabsBy, slipAt, type Strip } from '../../../src/core/bench/grab';
+import { grabOfStrips, slipAt, type Strip } from '../../../src/core/bench/grab';
 import { sheetOf } from '../../../src/core/paper/sheet';
 import type { WetAdhesive } from '../../../src/core/records/records';
 import { readCatalogue } from '../../tools/read-content';
@@ -14,17 +14,6 @@ const strip = (change: Partial<Strip> = {}): Strip => ({
   board: catalogue.substrates.get('binders-board')!,
   tool: catalogue.techniques.get('brush-full')!,
   ...change,
-});
-
-describe('which ingredient grabs', () => {
-  it.for([
-    ['pva', 'pva'],
-    ['wheat-starch-paste-12', 'wheat-starch'],
-    ['methylcellulose-2-5', 'methylcellulose'],
-    ['pva-mc-1-1', undefined],
-  ] as const)('of %s it is %s', ([adhesive, ingredient]) => {
-    expect(grabsBy(wet(adhesive), catalogue)?.id).toBe(ingredient);
-  });
 });
 
 describe('a strip that was pushed', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { BENCH_FIELD, onBench, readBench } from '../../../src/core/records/own-bench';
+import { onBench, readBench } from '../../../src/core/bench/own-bench';
+import { BENCH_FIELD, recordsOn } from '../../../src/core/records/kinds';
 import { readCatalogue } from '../../tools/read-content';
 
 const catalogue = readCatalogue();
@@ -53,6 +54,12 @@ describe('the records on a bench', () => {
     expect(onBench(undefined, catalogue)).toBe(catalogue);
     expect(onBench('', catalogue)).toBe(catalogue);
     expect(onBench(TEXT, catalogue)).toBe(own);
+  });
+  it('are taken by a plan that names one, where the records can be narrowed', () => {
+    expect(recordsOn(TEXT, catalogue)).toBe(catalogue);
+    const narrowed = { ...catalogue, onBench };
+    expect(recordsOn(undefined, narrowed)).toBe(narrowed);
+    expect(recordsOn(TEXT, narrowed).techniques.get('brush-full')!.coat.middle).toBe(63);
   });
   it.for(['moon-brush_coat_54_63_73', 'water_grabs_0.5_0.6_0.7', 'not a bench'])('%s changes nothing', (text) => {
     const same = onBench(text, catalogue);

@@ -1,10 +1,10 @@
 /**
  * A bench of one's own as one short text, which stands in a link: what was measured on it, each with the range that
  * the measuring leaves. "brush-full_coat_55_62_70~binders-board_drinks_2.3_2.9_3.7~pva_solids_0.52_0.53_0.54~named
- * Kitchen table". Where a bench is named, its ranges take the place of those of the records. Reading never throws (`core/bench/bench-text.ts` writes it).
+ * Kitchen table". Where a bench is named, its ranges take the place of those of the records. Reading never throws (`bench-text.ts` writes it).
  */
 import type { Range } from '../base/quantity';
-import type { Catalogue } from './records';
+import type { Catalogue } from '../records/records';
 
 /**
  * What can be measured of a bench: the coat of a tool, g/m² wet; how a board drinks, g/m² per √s; the solids of what is
@@ -23,15 +23,6 @@ export interface OwnBench {
   readonly measures: readonly BenchMeasure[];
   readonly name?: string;
 }
-
-/** For a plan that may name a bench of one's own. */
-export const BENCH_FIELD = {
-  kind: 'text',
-  key: 'bench',
-  what: 'The bench',
-  pattern: /^[^&\n]{1,400}$/u,
-  optional: true,
-} as const;
 
 /** What a number of each kind can be: outside these a text is no bench. */
 export const BENCH_LIMITS: Readonly<Record<BenchQuantity, readonly [low: number, high: number]>> = {
