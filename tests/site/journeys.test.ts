@@ -12,7 +12,7 @@ const wakesAt = async (page: Page, room: string) => {
 };
 /** One tap on a next step, which is one room further. */
 async function goOn(page: Page, step: string | RegExp, room: string) {
-  await page.locator('.next-steps').getByRole('link', { name: step }).tap();
+  await page.locator('.bench-answer .next-steps').getByRole('link', { name: step }).tap();
   await wakesAt(page, room);
 }
 /** One tap on the head, which is there in every room. */
@@ -96,6 +96,7 @@ describe('lokta of 55 g/m², with PVA and methylcellulose powder on the bench', 
       // straight back, before the address could be written
       await goBack(page, 'cover');
       expect(await page.inputValue('#cover-loss')).toBe('12');
+      expect(await page.inputValue('#cover-paper')).toBe(LOKTA);
       await goBack(page, 'mix');
       expect(await page.inputValue('#mix-need')).toBe('120');
       await goBack(page, 'choose');

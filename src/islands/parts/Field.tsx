@@ -54,6 +54,8 @@ export function SelectField({ id, label, unit, hint, error, value, options, onPi
       <select
         id={id}
         name={id}
+        // A browser that comes back to a page puts the first option where that which was picked is not in the built list.
+        autocomplete="off"
         aria-invalid={error ? 'true' : undefined}
         aria-describedby={describedBy(id, hint, error)}
         onChange={(event) => onPick(event.currentTarget.value)}
