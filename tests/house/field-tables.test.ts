@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ROOMS } from '../../src/core/handover/rooms';
+import { BENCH_FIELDS } from '../../src/core/bench/plan';
 import { JOB_FIELDS } from '../../src/core/choose/job';
 import { CLASS_FIELDS } from '../../src/core/class/plan';
 import { COVER_FIELDS } from '../../src/core/cover/plan';
@@ -27,7 +28,7 @@ import { anyPlan } from '../core/support/any-plan';
 const catalogue = readCatalogue();
 const TABLES: Readonly<Record<string, FieldTable>> = {
   ...{ choose: JOB_FIELDS, mix: MIX_FIELDS, cover: COVER_FIELDS, flat: FLAT_FIELDS, make: MAKE_FIELDS },
-  ...{ cut: CUT_FIELDS, measure: MEASURE_FIELDS, class: CLASS_FIELDS },
+  ...{ cut: CUT_FIELDS, measure: MEASURE_FIELDS, bench: BENCH_FIELDS, class: CLASS_FIELDS },
 };
 
 test('every calculator has its table here; trials have none', () => {

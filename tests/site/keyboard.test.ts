@@ -30,6 +30,7 @@ const BENCHES: readonly Bench[] = [
   { path: 'cut/', type: { field: 'cut-kits', sound: '13', wrong: 'many' } },
   { path: 'workshop/', type: { field: 'class-people', sound: '17', wrong: 'many' } },
   { path: 'trials/plan/', type: { field: 'plan-replicates', sound: '11', wrong: 'many' } },
+  { path: 'bench/' },
   { path: 'trials/' },
   { path: 'trials/read/' },
   { path: 'trials/cards/' },
