@@ -7,7 +7,9 @@ import { EXAMPLE_BENCH, UNMEASURED_BENCH, type BenchPlan } from '../../../src/co
 import { choose } from '../../../src/core/choose/choose';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
 import { coverAnswer } from '../../../src/core/cover/answer';
-import { DEFAULT_COVER } from '../../../src/core/cover/plan';
+import { COVER_FIELDS, DEFAULT_COVER } from '../../../src/core/cover/plan';
+import { nextSteps } from '../../../src/core/handover/choose-to-all';
+import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { dropDoubt, sorptivityFromDrop } from '../../../src/core/paper/sorption';
 import { readCatalogue } from '../../tools/read-content';
 
@@ -102,6 +104,18 @@ describe('the answers on it', () => {
     expect(own.high - own.low).toBeLessThan(usual.high - usual.low);
     expect(own.middle / usual.middle).toBeCloseTo(rangeOf(bench, 'coat').middle / 65, 3);
   });
+});
+
+it('what is mixed for a job on this bench is what the coverage asks for on it', () => {
+  const { text: bench } = told({ coatBy: 'weighed', before: [41], after: [45], seconds: 0 });
+  const job = { ...DEFAULT_JOB, atHand: ['pva-mc-1-1'], widthMm: 600, heightMm: 420, bench };
+  const steps = nextSteps(choose(job, records), job, records);
+  const tailTo = (room: string) => steps.find(({ to }) => to === room)!.tail;
+  const need = Number(new URLSearchParams(tailTo('mix')).get('need'));
+  const { plan } = decodePlan(tailTo('cover'), COVER_FIELDS);
+  expect(plan.bench).toBe(bench);
+  const found = coverAnswer(plan, records);
+  expect(found.ok && found.value.buyMillilitres).toBe(need);
 });
 
 describe('what cannot be', () => {
