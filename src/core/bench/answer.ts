@@ -86,7 +86,7 @@ export function benchAnswer(
     sentence:
       all.length === 0
         ? 'Nothing is measured yet, so the calculators go by what is usual for such benches.'
-        : `BenchReading on your bench: ${list(all.map(saidOf))}.`,
+        : `Measured on your bench: ${list(all.map(saidOf))}.`,
     brief: all.length === 0 ? 'nothing measured' : `${all.length} of 4 measured`,
     warnings: far.map(
       (step) =>
