@@ -46,7 +46,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ],
   ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // what calculators with a table of fields share
-  ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/plan\.ts/],
+  ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/(?:on-bench|plan)\.ts/],
   ['plan', /\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/],
   // a paper of one's own, which the chooser takes too
   ['own-paper', /\/core\/paper\/own-paper\.ts/],
