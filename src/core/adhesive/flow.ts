@@ -20,6 +20,15 @@ export interface Flowing {
   readonly flowIndex: number;
 }
 
+/** The liquid between the particles under the brush: by the Cross law, as a paste, or between the two. */
+function thinned(atRest: number, { pasteShare, flowIndex }: Flowing): number {
+  if (pasteShare <= 0) return shearedViscosity(atRest, BRUSH_SHEAR);
+  const paste = pasteViscosity(atRest, BRUSH_SHEAR, flowIndex);
+  if (pasteShare >= 1) return paste;
+  const liquid = shearedViscosity(atRest, BRUSH_SHEAR);
+  return liquid * Math.pow(paste / liquid, pasteShare);
+}
+
 /** Nearest that a coat comes to packing under a brush: beyond it, it would be paste and not liquid. */
 const NEAREST_PACKING = 0.98;
 
@@ -30,11 +39,7 @@ const NEAREST_PACKING = 0.98;
 export function draggingViscosity(flow: Flowing, lostShare: number): number {
   const left = flow.between * (1 - lostShare);
   const atRest = solutionViscosity(Math.min(flow.strength / (1 - lostShare), 15));
-  let liquid = shearedViscosity(atRest, BRUSH_SHEAR);
-  if (flow.pasteShare > 0) {
-    const paste = pasteViscosity(atRest, BRUSH_SHEAR, flow.flowIndex);
-    liquid = liquid * Math.pow(paste / liquid, flow.pasteShare);
-  }
+  const liquid = thinned(atRest, flow);
   if (flow.particles <= 0) return liquid;
   const packed = flow.particles / (flow.particles + left);
   return dispersionViscosity({

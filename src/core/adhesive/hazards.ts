@@ -10,8 +10,18 @@ import {
   type WorkDone,
 } from '../safety/hazards';
 
-/** Everything that goes into an adhesive, down to its ingredients; none for one that comes ready. */
+const ingredientsOf = new WeakMap<Catalogue, WeakMap<Adhesive, readonly Ingredient[]>>();
+
+/** Everything that goes into an adhesive, down to its ingredients; none for one that comes ready. Kept by catalogue. */
 export function everyIngredient(adhesive: Adhesive, catalogue: Catalogue): readonly Ingredient[] {
+  let known = ingredientsOf.get(catalogue);
+  if (!known) ingredientsOf.set(catalogue, (known = new WeakMap()));
+  let found = known.get(adhesive);
+  if (!found) known.set(adhesive, (found = gathered(adhesive, catalogue)));
+  return found;
+}
+
+function gathered(adhesive: Adhesive, catalogue: Catalogue): readonly Ingredient[] {
   if (adhesive.form === 'dry') return [];
   const found = adhesive.parts.flatMap(({ of }) => {
     const ingredient = catalogue.ingredients.get(of);

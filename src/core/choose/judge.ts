@@ -21,9 +21,5 @@ export function judge(adhesive: WetAdhesive, job: Job, records: Catalogue): Tall
   const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, draws);
   // Liquids are kept by catalogue and id, and a mix that is being tried has no id of its own: a fresh catalogue, then.
   const liquids = liquidsOf(adhesive, { ...catalogue }, draws);
-  return tally(
-    (draw) => wetMargins(adhesive, liquids[draw]!, benches[draw]!, draws.constants[draw]!),
-    DRAWS,
-    () => 0,
-  );
+  return tally((draw) => wetMargins(adhesive, liquids[draw]!, benches[draw]!, draws.constants[draw]!), DRAWS);
 }

@@ -5,12 +5,13 @@
  * anywhere.
  */
 import { isAtHand } from './at-hand';
+import type { Liquid } from '../adhesive/liquid';
 import { drawsOf, inHand, type Draws, type DrawsFor, type Samples } from './draws';
 import { kindOf } from './kind';
 import type { Ranked, Verdict } from './finding';
 import { THINGS, type Bench, type Margins } from '../joint/bench';
 import { settleJob, type Job, type SettledJob } from './job';
-import { dryMargins, easeOf, wetMargins, type Ease } from '../joint/margins';
+import { dryMargins, easeOf, givenOf, wetMargins, type Ease, type Given } from '../joint/margins';
 import { methodsFor, type Bringable } from './method';
 import { placementOf } from './placement';
 import { recordsOn } from '../records/kinds';
@@ -27,7 +28,7 @@ import {
 } from './sampling';
 import { sheetOf, type Sheet } from '../paper/sheet';
 import { suitability } from './suitability';
-import { heldBy, meanHeld, tally, type Chances } from './tally';
+import { heldBy, meanHeld, tallyOf, type Chances } from './tally';
 import { TASK_TRAITS } from '../records/task';
 import { atOnce, type InTurns } from '../base/turns';
 
@@ -136,18 +137,29 @@ export function weightsOf(job: Job, form: Adhesive['form']): Chances {
   };
 }
 
+/** A bench of one draw, with what of it is the same for every adhesive. */
+interface Kept {
+  readonly bench: Bench;
+  readonly given: Given;
+}
 /** Benches by method, each made once for all adhesives of the same draws. */
-type BenchKeeper = (bringing: Bringing, draws: Draws) => readonly Bench[];
+type BenchKeeper = (bringing: Bringing, draws: Draws) => readonly Kept[];
 
 function benchKeeper(job: Job, sheet: Sheet, catalogue: Catalogue): BenchKeeper {
-  const kept = new Map<Draws, Map<string, readonly Bench[]>>();
+  const kept = new Map<Draws, Map<string, readonly Kept[]>>();
   return (bringing, draws) => {
     const { face, minutes } = bringing.way;
     const key = `${bringing.tool.id} ${face} ${minutes}`;
     let byMethod = kept.get(draws);
     if (!byMethod) kept.set(draws, (byMethod = new Map()));
     let benches = byMethod.get(key);
-    if (!benches) byMethod.set(key, (benches = benchesOf(job, sheet, catalogue, draws, bringing)));
+    if (!benches) {
+      benches = benchesOf(job, sheet, catalogue, draws, bringing).map((bench, draw) => ({
+        bench,
+        given: givenOf(bench, draws.constants[draw]),
+      }));
+      byMethod.set(key, benches);
+    }
     return benches;
   };
 }
@@ -171,23 +183,28 @@ function judge(
   };
   const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, job, sheet, catalogue));
   const asked = marginsOf(adhesive, catalogue, job, drawn);
+  const foundOn = (draw: number, all: readonly Kept[]): Found => {
+    const margins = asked(draw, all);
+    const held = heldBy(margins);
+    return { margins, held, level: combine(margins, held) };
+  };
   // A few draws tell which methods are worth the whole: one that falls far behind cannot be the best of all.
   const screened = methods.map((bringable) => {
-    const some = benches(bringable.bringing, drawn);
+    const all = benches(bringable.bringing, drawn);
+    const found: Found[] = [];
     let sum = 0;
     let count = 0;
-    for (let draw = SCREEN_FROM; draw < some.length; draw += SCREEN_EVERY, count += 1) {
-      const margins = asked(draw, some);
-      sum += combine(margins, heldBy(margins));
+    for (let draw = SCREEN_FROM; draw < all.length; draw += SCREEN_EVERY, count += 1) {
+      const one = (found[draw] = foundOn(draw, all));
+      sum += one.level;
     }
-    return { bringable, level: (sum / Math.max(1, count)) * bringable.usual };
+    return { bringable, all, found, level: (sum / Math.max(1, count)) * bringable.usual };
   });
   screened.sort((a, b) => b.level - a.level);
   const worth = screened.filter(({ level }, i) => i < MOST_TRIED && level >= screened[0]!.level - SCREEN_GAP);
-  const tried = worth.map(({ bringable }): Tried => {
-    const all = benches(bringable.bringing, drawn);
-    const draws = all.map((_, draw) => asked(draw, all));
-    const together = draws.reduce((sum, margins) => sum + combine(margins, heldBy(margins)), 0) / draws.length;
+  const tried = worth.map(({ bringable, all, found }): Tried => {
+    const draws = all.map((_, draw) => found[draw] ?? foundOn(draw, all));
+    const together = draws.reduce((sum, { level }) => sum + level, 0) / draws.length;
     return { bringable, draws, chance: together * bringable.usual * fit.share };
   });
   tried.sort((a, b) => b.chance - a.chance);
@@ -198,23 +215,24 @@ function judge(
       (method.face !== best.bringable.method.face || method.tool !== best.bringable.method.tool),
   );
   const { chance, draws } = best;
-  const found = tally(
-    (draw) => draws[draw]!,
-    draws.length,
-    () => 0,
-  );
+  const found = tallyOf(draws);
   const { method } = best.bringable;
   const needed = secondsNeeded(job);
-  const said = suitability(adhesive, job, sheet, catalogue, adhesive.form === 'wet' ? method.tool : job.tool);
-  const { together: _together, ...told } = found;
-  const facts = { adhesive, job, sheet, method, weights, needed, fit: said, ...told } as const;
+  // The same, said of the tool that it is done with.
+  const other = adhesive.form === 'wet' && method.tool !== job.tool;
+  const said = other ? suitability(adhesive, job, sheet, catalogue, method.tool) : fit;
+  const facts = { adhesive, job, sheet, method, weights, needed, fit: said, ...found } as const;
   return {
     adhesiveId: adhesive.id,
     verdict: fit.verdict ?? sober(verdictOf(chance), found.chances, weights),
     chance,
     method,
     ...(near && {
-      other: { method: near.bringable.method, chance: near.chance, chances: meanHeld(near.draws) },
+      other: {
+        method: near.bringable.method,
+        chance: near.chance,
+        chances: meanHeld(near.draws.map(({ held }) => held)),
+      },
     }),
     chances: found.chances,
     weights,
@@ -229,9 +247,16 @@ function judge(
   };
 }
 
+/** What one draw came to: its margins, the chances they give, and these weighed up as one. */
+interface Found {
+  readonly margins: Margins;
+  readonly held: Chances;
+  readonly level: number;
+}
+
 interface Tried {
   readonly bringable: Bringable;
-  readonly draws: readonly Margins[];
+  readonly draws: readonly Found[];
   readonly chance: number;
 }
 
@@ -257,22 +282,32 @@ function marginsOf(
   catalogue: Catalogue,
   { celsius }: Job,
   draws: Draws,
-): (draw: number, benches: readonly Bench[]) => Margins {
+): (draw: number, benches: readonly Kept[]) => Margins {
   const { constants } = draws;
   const hand = draws.hand?.(kindOf(adhesive, catalogue));
   const own = (margins: Margins) => (hand ? inHand(margins, hand) : margins);
   if (adhesive.form === 'dry') {
     const points = dryPointsOf(adhesive, draws);
-    return (draw, benches) => own(dryMargins(adhesive, points[draw]!, benches[draw]!, constants[draw]!));
+    return (draw, benches) => own(dryMargins(adhesive, points[draw]!, benches[draw]!.bench, constants[draw]!));
   }
-  const eased: Ease[] = [];
   const liquids = liquidsOf(adhesive, catalogue, draws);
+  const eased = easesOf(liquids, celsius);
   return (draw, benches) => {
     const liquid = liquids[draw]!;
+    const { bench, given } = benches[draw]!;
     const ease = (eased[draw] ??= easeOf(adhesive, liquid, celsius, constants[draw]!));
-    return own(wetMargins(adhesive, liquid, benches[draw]!, constants[draw]!, ease));
+    return own(wetMargins(adhesive, liquid, bench, constants[draw]!, ease, given));
   };
 }
+
+/** How easily these liquids run, filled in as they are asked about; kept for the temperature that was asked last. */
+function easesOf(liquids: readonly Liquid[], celsius: number): Ease[] {
+  let kept = eases.get(liquids);
+  if (kept?.celsius !== celsius) eases.set(liquids, (kept = { celsius, eases: [] }));
+  return kept.eases;
+}
+/** The liquids of some draws are kept by them, and each draw has its own constants. */
+const eases = new WeakMap<readonly Liquid[], { readonly celsius: number; readonly eases: Ease[] }>();
 
 /** From this weight on a thing matters to the task, is shown, and can spoil a good word. */
 export const MATTERS = 0.25;

@@ -13,8 +13,6 @@ export interface Tally {
   readonly slipSeconds: Percentiles;
   readonly openSeconds: Percentiles;
   readonly gives: 'paper' | 'substrate' | 'neither';
-  /** mean of `combine` over the draws */
-  readonly together: number;
 }
 
 /**
@@ -51,29 +49,29 @@ export function heldBy(margins: Margins): Chances {
   };
 }
 
-/** Mean chance of each thing over these draws. */
-export function meanHeld(draws: readonly Margins[]): Chances {
-  const held = draws.map(heldBy);
-  return each((thing) => held.reduce((sum, one) => sum + one[thing], 0) / held.length);
-}
+/** Mean chance of each thing over draws that gave these. */
+export const meanHeld = (held: readonly Chances[]): Chances =>
+  each((thing) => {
+    let sum = 0;
+    for (const one of held) sum += one[thing];
+    return sum / held.length;
+  });
 
-/** `marginsOf` gives the margins of draw 0 … count − 1; `combine` weighs one draw up as a whole. */
-export function tally(
-  marginsOf: (draw: number) => Margins,
-  count: number,
-  combine: (margins: Margins, held: Chances) => number,
-): Tally {
-  const draws = Array.from({ length: count }, (_, draw) => marginsOf(draw));
-  const held = draws.map(heldBy);
+/** From the margins of some draws, and the chances that each of them gives; at least one draw. */
+export function tallyOf(draws: readonly { readonly margins: Margins; readonly held: Chances }[]): Tally {
+  const count = draws.length;
   const column = new Float64Array(count);
   const sorted = (value: (draw: Margins) => number): Float64Array => {
-    for (let draw = 0; draw < count; draw += 1) column[draw] = value(draws[draw]!);
+    for (let draw = 0; draw < count; draw += 1) column[draw] = value(draws[draw]!.margins);
     return column.sort();
   };
-  const gives = (side: Margins['gives']) => draws.reduce((sum, draw) => sum + (draw.gives === side ? 1 : 0), 0);
-  const [paperGives, substrateGives] = [gives('paper'), gives('substrate')];
+  let [paperGives, substrateGives] = [0, 0];
+  for (const { margins } of draws) {
+    if (margins.gives === 'paper') paperGives += 1;
+    else if (margins.gives === 'substrate') substrateGives += 1;
+  }
   return {
-    chances: each((thing) => held.reduce((sum, one) => sum + one[thing], 0) / count),
+    chances: meanHeld(draws.map(({ held }) => held)),
     margins: each((thing) =>
       quantile(
         sorted((draw) => draw[thing]),
@@ -83,9 +81,17 @@ export function tally(
     slipSeconds: percentiles(sorted(({ slipSeconds }) => slipSeconds)),
     openSeconds: percentiles(sorted(({ openSeconds }) => openSeconds)),
     gives: (paperGives + substrateGives) * 2 < count ? 'neither' : paperGives >= substrateGives ? 'paper' : 'substrate',
-    together: draws.reduce((sum, draw, i) => sum + combine(draw, held[i]!), 0) / count,
   };
 }
+
+/** `marginsOf` gives the margins of draw 0 … count − 1. */
+export const tally = (marginsOf: (draw: number) => Margins, count: number): Tally =>
+  tallyOf(
+    Array.from({ length: count }, (_, draw) => {
+      const margins = marginsOf(draw);
+      return { margins, held: heldBy(margins) };
+    }),
+  );
 
 const each = (value: (thing: Thing) => number): Record<Thing, number> => ({
   spread: value('spread'),

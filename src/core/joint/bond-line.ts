@@ -119,7 +119,8 @@ export const setting = (lost: number, toLose: number, seconds: number, gelsIn: n
 
 /** Pull on a lifted corner, N/m, where `touching` of the face touches, of a film of these solids, set so far. */
 export const pullOf = (touching: number, solids: number, progress: number, constants: BondConstants): number =>
-  touching * (constants.freshPull + constants.setPull * solids * Math.pow(progress, constants.setExponent));
+  touching *
+  (constants.freshPull + constants.setPull * solids * (progress >= 1 ? 1 : Math.pow(progress, constants.setExponent)));
 
 /** What the joint is like `seconds` after laying. Throws RangeError on values no joint can have. */
 export function bondLine(joint: Joint): BondLine {

@@ -30,28 +30,47 @@ export function wettedShare(
   paper: { readonly grammage: number; readonly sorptivity: number },
   substrate: { readonly sorptivity: number },
 ): number {
+  return clamp((waterLoad * wettingShare(paper, substrate)) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
+}
+
+/** The sheet's share of the water, by how fast each side drinks; all of it where neither does. */
+function wettingShare(paper: { readonly sorptivity: number }, substrate: { readonly sorptivity: number }): number {
   const drinks = paper.sorptivity + substrate.sorptivity;
-  const share = drinks > 0 ? paper.sorptivity / drinks : 1;
-  return clamp((waterLoad * share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
+  return drinks > 0 ? paper.sorptivity / drinks : 1;
+}
+
+/** What of flatness is the same for every glue on a bench, worked out once where many are tried on it. */
+export interface Flatness {
+  /** share of a water load that the sheet gets, by how fast it and its ground drink */
+  readonly share: number;
+  /** stiffness of the sheet, N/m */
+  readonly stiffness: number;
+  /** bow allowed ÷ bow that comes, for a sheet that draws in by the strain 1; on a limp face, growth allowed */
+  readonly perStrain: number;
+}
+
+export function flatnessOf({ paper, substrate, limp, spanMm, wants, lined, task }: Bench): Flatness {
+  const sheet = sheetPly(paper);
+  const stiffness = 1000 * sheet.modulus * sheet.thickness;
+  const asked = wants.flat ? 'flat' : 'usual';
+  const share = wettingShare(paper, substrate);
+  if (limp) return { share, stiffness, perStrain: COCKLE_ALLOWED[asked] };
+  const { thickness, modulus } = substrate;
+  // the curvature grows as the strain does
+  const curvature = twoPlyCurvature(sheet, { thickness, modulus }, 1);
+  const bow = ((curvature * spanMm * spanMm) / 8) * (lined ? LEFT_WHEN_LINED : 1);
+  return { share, stiffness, perStrain: (TASK_TRAITS[task].bow * BOW_ALLOWED[asked] * spanMm) / bow };
 }
 
 /**
  * What bow or cockling is allowed ÷ what this water load brings, after pressing. `pull`: N/m with which the film itself
  * draws in as it dries, which bends a board as the sheet's own shrinking does.
  */
-export function flatMargin(
-  waterLoad: number,
-  { paper, substrate, limp, spanMm, wants, lined, task }: Bench,
-  pull = 0,
-): number {
+export function flatMargin(waterLoad: number, bench: Bench, pull = 0, flatness = flatnessOf(bench)): number {
   if (waterLoad <= 0) return Infinity;
-  const growth = paper.wetExpansion * wettedShare(waterLoad, paper, substrate);
-  const asked = wants.flat ? 'flat' : 'usual';
-  if (limp) return COCKLE_ALLOWED[asked] / Math.max(growth * LEFT_AFTER_PRESSING, 1e-6);
-  const { thickness, modulus } = substrate;
-  const sheet = sheetPly(paper);
-  const drawsIn = growth * LEFT_AFTER_PRESSING + pull / (1000 * sheet.modulus * sheet.thickness);
-  const curvature = twoPlyCurvature(sheet, { thickness, modulus }, Math.min(drawsIn, 1));
-  const bow = ((curvature * spanMm * spanMm) / 8) * (lined ? LEFT_WHEN_LINED : 1);
-  return (TASK_TRAITS[task].bow * BOW_ALLOWED[asked] * spanMm) / Math.max(bow, 1e-6);
+  const { paper, limp } = bench;
+  const soaked = clamp((waterLoad * flatness.share) / paper.grammage / BOND_CONSTANTS.soakedWater, 0, 1);
+  const growth = paper.wetExpansion * soaked * LEFT_AFTER_PRESSING;
+  const drawsIn = limp ? growth : growth + pull / flatness.stiffness;
+  return flatness.perStrain / Math.max(drawsIn, 1e-9);
 }

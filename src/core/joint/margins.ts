@@ -6,7 +6,7 @@
 import type { Bench, Margins } from './bench';
 import { mobility, pullOf, setting, wetStrength } from './bond-line';
 import { coolingSeconds } from '../adhesive/cooling';
-import { flatMargin } from './flatness';
+import { flatMargin, flatnessOf, type Flatness } from './flatness';
 import { SHOWING, type Liquid } from '../adhesive/liquid';
 import {
   ALCOHOL,
@@ -57,6 +57,35 @@ export function easeOf(
   };
 }
 
+/** What of a bench is the same for every adhesive, worked out once where many are tried on it. */
+export interface Given {
+  /** water that the sheet can hold, and that soaks it, g/m² */
+  readonly capacity: number;
+  readonly soaksIn: number;
+  /** N/m that the face below bears */
+  readonly faceBears: number;
+  /** drag that the sheet bears under the tool, Pa·s under the brush */
+  readonly bearsDrag: number;
+  /** N/m that keeps an edge down */
+  readonly springs: number;
+  /** seconds for which it has to slide */
+  readonly slides: number;
+  /** what the work asks of the joint, whatever the film */
+  readonly load: number;
+  readonly flatness: Flatness;
+}
+
+export const givenOf = (bench: Bench, constants: BondConstants = BOND_CONSTANTS): Given => ({
+  capacity: poreVolume(bench.paper.grammage, bench.paper.grammage / bench.paper.density),
+  soaksIn: bench.paper.grammage * constants.soakedWater,
+  faceBears: constants.boardFace * bench.substrate.faceStrength,
+  bearsDrag: spreadMarginUnderBrush(bench.paper.grammage, 1000, bench.tool.drag, constants),
+  springs: edgeSprings(bench),
+  slides: slidingSeconds(bench),
+  load: askedOf(bench),
+  flatness: flatnessOf(bench),
+});
+
 /**
  * The margins of a wet adhesive on one possible bench; see `Margins`. Throws RangeError on values no joint can have.
  */
@@ -66,8 +95,10 @@ export function wetMargins(
   bench: Bench,
   constants: BondConstants = BOND_CONSTANTS,
   ease: Ease = easeOf(adhesive, liquid, bench.celsius, constants),
+  given: Given = givenOf(bench, constants),
 ): Margins {
   const { paper, substrate, tool, way, seconds } = bench;
+  const { capacity, soaksIn, faceBears } = given;
   const alcohol = liquid.carrier === 'alcohol';
   const swelling = alcohol ? ALCOHOL.swelling : 1;
   const evaporation = alcohol ? bench.alcoholEvaporation : bench.evaporation;
@@ -76,13 +107,11 @@ export function wetMargins(
   const water = tool.coat * (1 - liquid.solids);
   const drainable = constants.drainableShare * water;
   const toLose = tool.coat * Math.max(0, 1 - liquid.solids / liquid.grabSolids);
-  const capacity = poreVolume(paper.grammage, paper.grammage / paper.density);
   const intoSheet = paper.sorptivity * follows;
   const intoGround = substrate.sorptivity * follows;
   const through = paper.sorptivity > 0 && !bench.closed ? evaporation * SHEET_BREATHES : 0;
   const both: Flow = { paper: intoSheet, substrate: intoGround, air: through, capacity, drainable };
   const drained = drainedAt(both);
-  const soaksIn = paper.grammage * constants.soakedWater;
 
   // Open to the air on one side, and only the glued face drinks. What was glued first has waited longest; the coat as a
   // whole, half as long.
@@ -111,7 +140,6 @@ export function wetMargins(
   const lifted = setting(soaked + intoGround * liftRoot + through * seconds, toLose, seconds, gelsIn);
   const touching = paper.contact + (1 - paper.contact) * follows;
   const sheetBears = wetStrength(paper, soaked * swelling, constants);
-  const faceBears = constants.boardFace * substrate.faceStrength;
   const lift = Math.min(sheetBears, faceBears) / pullOf(touching, liquid.solids, lifted, constants);
 
   const grabRoot = Math.min(Math.sqrt(GRAB_SECONDS + waited), drained);
@@ -124,12 +152,13 @@ export function wetMargins(
   const dryCoat = (tool.coat * liquid.solids) / liquid.leastDryCoat;
   return {
     spread: bounded(
-      spreading(liquid, bench, follows, evaporation, gelsIn, constants) * Math.min(1, tool.thickest / liquid.viscosity),
+      spreading(liquid, bench, follows, evaporation, gelsIn, constants, given.bearsDrag) *
+        Math.min(1, tool.thickest / liquid.viscosity),
     ),
     reach: bounded(openSeconds / (way.workSeconds + way.minutes * 60)),
-    place: bounded(slipSeconds / slidingSeconds(bench)),
+    place: bounded(slipSeconds / given.slides),
     lift: bounded(lift),
-    grab: bounded((pullOf(paper.contact, liquid.solids, grabbed, constants) * holds) / edgeSprings(bench)),
+    grab: bounded((pullOf(paper.contact, liquid.solids, grabbed, constants) * holds) / given.springs),
     strike: bounded(
       strikeMargin({
         density: paper.density,
@@ -141,8 +170,8 @@ export function wetMargins(
         groundWeave: substrate.openWeave,
       }),
     ),
-    bond: bounded((dryCoat * holds * (cold ? NO_FILM : 1)) / loadOn(adhesive, bench)),
-    flat: bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls)),
+    bond: bounded((dryCoat * holds * (cold ? NO_FILM : 1)) / (given.load * demandsOf(adhesive, bench))),
+    flat: bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls, given.flatness)),
     openSeconds,
     slipSeconds,
     gives: lift >= 1 ? 'neither' : sheetBears < faceBears ? 'paper' : 'substrate',
@@ -165,6 +194,7 @@ function spreading(
   evaporation: number,
   gelsIn: number,
   constants: BondConstants,
+  bearsDrag: number,
 ): number {
   if (way.face === 'ground') return BORNE_BELOW;
   const water = tool.coat * (1 - liquid.solids);
@@ -174,7 +204,7 @@ function spreading(
   const lost = (suction * limit) / (suction + limit) + evaporation * WORKED_SECONDS;
   const drag =
     draggingViscosity(liquid.flow, Math.min(0.95, lost / water)) * (gelsIn < Infinity ? COOLING_THICKENS : 1);
-  const bears = spreadMarginUnderBrush(paper.grammage, drag, tool.drag, constants);
+  const bears = bearsDrag / (drag / 1000);
   if (way.face === 'sheet') return bears;
   const soaked = Math.min(limit, paper.sorptivity * follows * Math.sqrt(way.workSeconds));
   const toLose = tool.coat * Math.max(0, 1 - liquid.solids / liquid.grabSolids);
@@ -223,7 +253,7 @@ export function dryMargins(
     grab: HIGHEST,
     // what mends is a tissue itself; anything else lies behind the sheet, and is seen through a thin one
     strike: bench.task === 'mend' ? HIGHEST : bounded(paper.grammage / SEEN_THROUGH),
-    bond: bounded((point.strength * hold(adhesive, bench)) / loadOn(adhesive, bench)),
+    bond: bounded((point.strength * hold(adhesive, bench)) / (askedOf(bench) * demandsOf(adhesive, bench))),
     flat: bounded(flatMargin(point.waterLoad, bench)),
     openSeconds: LONGEST_SLIP_SECONDS,
     slipSeconds: point.slip,
@@ -279,19 +309,21 @@ export const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.
 export const STRONG_DEMAND = 1.6;
 
 /** What is asked of the joint, as a multiple of a 100 g/m² sheet on board: stiff sheets spring back harder. Estimate. */
-function loadOn(adhesive: WetAdhesive | DryAdhesive, { paper, substrate, wants, task, face }: Bench): number {
+function askedOf({ paper, substrate, wants, task, face }: Bench): number {
   const { load, springs } = TASK_TRAITS[task];
   const springsBack = clamp(Math.pow(paper.grammage / 100, springs / 2), 0.7, 2);
-  const bends = wants.flexes ? FLEX_DEMAND[adhesive.flexes] : 1;
-  const damp = wants.damp ? DAMP_DEMAND[adhesive.bearsDamp] : 1;
   // A mend bears what the thing it mends bears: the joint of a leather book far more than a leaf.
   const mended = task === 'mend' && face === 'leather' ? LEATHER_MEND : 1;
   // A weave is touched only where its threads stand up, and gives and stretches as it is handled.
   const woven = 1 + WOVEN * substrate.openWeave;
   // What is strong by its nature, as the wall of a box, is asked for little more when somebody says so.
   const strong = wants.strong ? 1 + (STRONG_DEMAND - 1) / Math.max(1, load * load) : 1;
-  return mended * woven * load * springsBack * bends * damp * strong;
+  return mended * woven * load * springsBack * strong;
 }
+
+/** How many times as much is asked of this film, for what it does when it bends or gets damp. */
+const demandsOf = (adhesive: WetAdhesive | DryAdhesive, { wants }: Bench): number =>
+  (wants.flexes ? FLEX_DEMAND[adhesive.flexes] : 1) * (wants.damp ? DAMP_DEMAND[adhesive.bearsDamp] : 1);
 
 /** Estimate. */
 const LEATHER_MEND = 2.5;

@@ -44,5 +44,9 @@ export function timeToLose(flow: Flow, grams: number, drained: number = drainedA
 
 /** Positive x with e·x² + b·x = c; 0 when nothing is to be lost, Infinity when nothing is lost. */
 function rootFor(e: number, b: number, c: number): number {
-  return c <= 0 ? 0 : (2 * c) / (b + Math.hypot(b, 2 * Math.sqrt(e * c)));
+  if (c <= 0) return 0;
+  const root = Math.sqrt(b * b + 4 * e * c);
+  // Only flows next to nothing are too small to be squared.
+  return (2 * c) / (b + (root > SMALLEST_SQUARED ? root : Math.hypot(b, 2 * Math.sqrt(e * c))));
 }
+const SMALLEST_SQUARED = 1e-150;
