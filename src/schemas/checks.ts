@@ -168,6 +168,11 @@ export const checkSchema = z.discriminatedUnion('kind', [
         counted: foretoldBy,
       }),
     ),
+    /** how low a learner comes that knows from what the benches with other constants were drawn */
+    ideal: strictObject({
+      model: z.number().nonnegative(),
+      rows: z.array(strictObject({ swatches: z.number().int().nonnegative(), brier: z.number().nonnegative() })),
+    }).optional(),
     /** whether the right adhesive stands first */
     chosen: z.array(
       strictObject({

@@ -1,14 +1,14 @@
 /**
- * `npm run calibrate`: draws the ensemble of constants anew and writes it to src/core/joint/ensemble.ts, leaves each
- * paper out in turn, and writes what came of that to content/checks/leave-one-out.yaml, which the site shows and the
+ * `npm run calibrate`: draws the ensemble of constants anew and writes it to src/core/joint/ensemble.ts, and the loose
+ * sets that learning starts from to src/core/learn/departures.ts, leaves each paper out in turn, and writes what came of that to content/checks/leave-one-out.yaml, which the site shows and the
  * tests check. Takes some ten minutes. Copy the printed constants into src/core/joint/constants.ts, and raise
  * MODEL_VERSION, when they have changed.
  */
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { stringify } from 'yaml';
 import { SETS } from '../../src/core/joint/ensemble';
 import { readCatalogue, readRecords } from '../tools/read-content';
-import { drawSets } from './chain';
+import { drawSets, LOOSE } from './chain';
 import { answerer, FREE, rounded, type Outcomes } from './fit';
 
 const catalogue = readCatalogue();
@@ -28,7 +28,8 @@ import { BOND_CONSTANTS, type BondConstants } from './constants';
 /** How many there are: one for each draw of the chooser. */
 export const SETS = ${SETS};
 
-const FREE = [
+/** The constants that were fitted, in the order of the tables. */
+export const FREE = [
 ${FREE.map((key) => `  '${key}',`).join('\n')}
 ] as const satisfies readonly (keyof BondConstants)[];
 
@@ -42,6 +43,15 @@ export const ENSEMBLE: readonly BondConstants[] = TABLE.map((row) => ({
   ...Object.fromEntries(FREE.map((key, i) => [key, row[i]!])),
 }));
 `,
+);
+
+const loose = drawSets(outcomes, catalogue, SETS, LOOSE).sets.map((set) => FREE.map((key) => Math.log(set[key])));
+const means = FREE.map((_, k) => loose.reduce((sum, row) => sum + row[k]!, 0) / loose.length);
+const hundredths = loose.map((row) => `  [${row.map((log, k) => Math.round(100 * (log - means[k]!))).join(', ')}],`);
+const departures = new URL('../../src/core/learn/departures.ts', import.meta.url);
+writeFileSync(
+  departures,
+  readFileSync(departures, 'utf8').replace(/(= \[\n)[^]*?(\n\];)/, `$1${hundredths.join('\n')}$2`),
 );
 
 /** Fewer sets and draws for the folds: each is a chain of its own. */

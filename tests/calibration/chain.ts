@@ -46,21 +46,42 @@ export function logLikelihood(
   };
 }
 
+export interface ChainOptions {
+  readonly seed?: number;
+  /** of the inputs, for each outcome */
+  readonly draws?: number;
+  readonly steps?: number;
+  readonly burnIn?: number;
+  /** of a step, as a share of a constant's range in logs */
+  readonly width?: number;
+  readonly timesSeen?: number;
+  readonly insist?: number;
+}
+
+/**
+ * A chain that counts each outcome once and insists on none: sets from which learning starts. With one paper left out
+ * such sets foretell better (Brier 0.11 of 24 against 0.14 for sets that must meet every outcome, by shorter chains).
+ */
+export const LOOSE: ChainOptions = {
+  ...{ seed: 2719, draws: 24, steps: 15_800, burnIn: 3000, width: 0.25 },
+  ...{ timesSeen: 1, insist: 0 },
+};
+
 /** `count` sets, evenly along the chain after its burn-in, and the likeliest met; the same for the same outcomes. */
 export function drawSets(
   outcomes: Outcomes,
   catalogue: Catalogue,
   count: number,
-  { seed = 1925, draws = SAMPLES, steps = STEPS } = {},
+  { seed = 1925, draws = SAMPLES, steps = STEPS, burnIn = BURN_IN, width = 0.15, ...counting }: ChainOptions = {},
 ): { sets: BondConstants[]; best: BondConstants } {
-  const likely = logLikelihood(outcomes, catalogue, draws);
+  const likely = logLikelihood(outcomes, catalogue, draws, counting);
   const uniform = seededUniform(seed);
   const normal = () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
   let here: BondConstants = BOND_CONSTANTS;
   let level = likely(here);
   const sets: BondConstants[] = [];
   let best = { constants: here, level };
-  const every = Math.floor((steps - BURN_IN) / count);
+  const every = Math.floor((steps - burnIn) / count);
   for (let step = 0; step < steps; step += 1) {
     const next = { ...here } as Record<Free, number> & BondConstants;
     // Half of the steps move two constants together, which helps along narrow valleys.
@@ -68,7 +89,7 @@ export function drawSets(
     for (let k = 0; k < moved; k += 1) {
       const key = FREE[Math.floor(uniform() * FREE.length)]!;
       const [low, high] = range(key);
-      (next as Record<string, number>)[key] = next[key] * Math.exp(0.15 * Math.log(high / low) * normal());
+      (next as Record<string, number>)[key] = next[key] * Math.exp(width * Math.log(high / low) * normal());
     }
     const inside = FREE.every((key) => next[key] >= range(key)[0] && next[key] <= range(key)[1]);
     if (inside) {
@@ -79,7 +100,7 @@ export function drawSets(
         if (level > best.level) best = { constants: here, level };
       }
     }
-    if (step >= BURN_IN && (step - BURN_IN) % every === every - 1 && sets.length < count) sets.push(here);
+    if (step >= burnIn && (step - burnIn) % every === every - 1 && sets.length < count) sets.push(here);
   }
   return { sets, best: best.constants };
 }

@@ -7,7 +7,8 @@ import { foretold, scoreOf } from '../../src/data/left-out';
 import { runOutcome } from '../../src/data/run-checks';
 import { checkSchema } from '../../src/schemas/checks';
 import { readCatalogue, readRecords } from '../tools/read-content';
-import { drawSets, logLikelihood } from './chain';
+import { DEPARTURES } from '../../src/core/learn/departures';
+import { drawSets, logLikelihood, LOOSE } from './chain';
 import { agreement, answerer, FREE, isRight, RANGES, rounded, type Outcomes } from './fit';
 
 /** The chain takes minutes, so it is drawn anew on demand: `SEARCH=1 npm run test:unit -- constants`. */
@@ -62,6 +63,12 @@ describe('the constants in use', () => {
     const { sets, best } = drawSets(outcomes, catalogue, SETS);
     expect(sets.map(free)).toEqual(ENSEMBLE.map(free));
     expect(free(best)).toEqual(free(BOND_CONSTANTS));
+  });
+  test.runIf(WHOLE)('a fresh loose chain gives the same departures', { timeout: LONG }, () => {
+    const logs = drawSets(outcomes, catalogue, SETS, LOOSE).sets.map((set) => FREE.map((key) => Math.log(set[key])));
+    const means = FREE.map((_, k) => logs.reduce((sum, row) => sum + row[k]!, 0) / SETS);
+    // the table is rounded to hundredths
+    logs.forEach((row, i) => row.forEach((log, k) => expect(log - means[k]!).toBeCloseTo(DEPARTURES[i]![k]!, 1)));
   });
 });
 

@@ -49,7 +49,7 @@ const longTailed = (uniform: Uniform) =>
   normal(uniform) / Math.sqrt((normal(uniform) ** 2 + normal(uniform) ** 2 + normal(uniform) ** 2) / 3);
 
 /** Of the logs of the margins: of a pair for good, and of one swatch. */
-const PAIR = 0.25;
+export const PAIR = 0.25;
 const SWATCH = 0.2;
 /** "Partly" is said within this distance of the edge, and 6 swatches in 100 are called something else. */
 const PARTLY = 0.12;

@@ -1,7 +1,7 @@
 /**
  * What the statistics and the learning come to, on invented trials and benches. Prints the tables and writes them to
- * content/checks/false-claims.yaml and learning.yaml, which the site shows. `npm run simulate claims` or `learning` runs
- * one of them; each takes some minutes.
+ * content/checks/false-claims.yaml and learning.yaml, which the site shows. `npm run simulate claims`, `learning` or `ideal`
+ * (what could be learned at best, written beside the second) runs one of them; each takes some minutes.
  */
 import { writeFileSync } from 'node:fs';
 import { stringify } from 'yaml';
@@ -11,8 +11,11 @@ import { SAMPLES } from '../../src/core/choose/ranking';
 import { ENSEMBLE, SETS } from '../../src/core/joint/ensemble';
 import { seededUniform } from '../../src/core/base/random';
 import type { BondConstants } from '../../src/core/joint/constants';
+import type { Catalogue } from '../../src/core/records/records';
+import { memoize } from '../../src/core/base/memoize';
 import type { Outcomes } from '../calibration/fit';
 import { runChoice, rightFrom, WAYS } from './choosing';
+import { idealBrier } from './ideal';
 import { brier, calibrationError, foretell, rememberedMargins, runWorld, type Run } from './learning';
 import { otherConstants } from './learning-worlds';
 import { cellRate, claimRates } from './rates';
@@ -50,18 +53,22 @@ function claims() {
   };
 }
 
+/** What the model alone foretells, each pair and hold worked out once. */
+function modelAlone(
+  catalogue: Catalogue,
+): (paper: string, id: string, hold: number) => { spread: number; lift: number } {
+  const even = drawsOf(SAMPLES);
+  return memoize(
+    (paper: string, id: string, hold: number) => foretell(paper, id, hold, even, catalogue),
+    (paper, id, hold) => `${paper} ${id} ${hold}`,
+  );
+}
+
 function learning() {
   const catalogue = readCatalogue();
   const outcomes = readRecords('checks')['bench-outcomes.yaml'] as Outcomes;
   const ask = rememberedMargins();
-  const even = drawsOf(SAMPLES);
-  const known = new Map<string, ReturnType<typeof foretell>>();
-  const alone = (paper: string, id: string, hold: number) => {
-    const key = `${paper} ${id} ${hold}`;
-    let found = known.get(key);
-    if (!found) known.set(key, (found = foretell(paper, id, hold, even, catalogue)));
-    return found;
-  };
+  const alone = modelAlone(catalogue);
   const uniform = seededUniform(31);
   const families: readonly (readonly [id: string, constants: readonly BondConstants[]])[] = [
     ['other-constants', otherConstants(outcomes, catalogue, WORLDS)],
@@ -112,5 +119,29 @@ function learning() {
   };
 }
 
+/** Benches that the ideal learner weighs, and how many steps of the chain lie between those it is asked about. */
+const IDEAL = { drawn: 1200, apart: 4 };
+
+/** How much could be learned at best on benches with other constants, beside what was. */
+function ideal() {
+  const catalogue = readCatalogue();
+  const outcomes = readRecords('checks')['bench-outcomes.yaml'] as Outcomes;
+  const all = otherConstants(outcomes, catalogue, IDEAL.drawn + WORLDS);
+  const asked = all.filter((_, i) => i % IDEAL.apart === 0).slice(0, WORLDS);
+  const drawn = all.filter((set) => !asked.includes(set));
+  const worlds = asked.map((constants, i) => ({ seed: SEED + i, constants }));
+  const counts = [0, 6, 12, 24, 96];
+  const briers = idealBrier(drawn, worlds, counts, catalogue);
+  const [ask, before] = [rememberedMargins(), modelAlone(catalogue)];
+  const alone = worlds.flatMap(({ seed, constants }) => runWorld(seed, constants, 0, catalogue, ask, before).model);
+  const found = {
+    model: digits(brier(alone)),
+    rows: counts.map((swatches, k) => ({ swatches, brier: digits(briers[k]!) })),
+  };
+  console.log(JSON.stringify(found));
+  return found;
+}
+
 if (wanted('claims')) write('false-claims', claims());
 if (wanted('learning')) write('learning', learning());
+if (wanted('ideal')) write('learning', { ...(readRecords('checks')['learning.yaml'] as object), ideal: ideal() });

@@ -7,7 +7,8 @@ import { BOND_CONSTANTS, type BondConstants } from './constants';
 /** How many there are: one for each draw of the chooser. */
 export const SETS = 64;
 
-const FREE = [
+/** The constants that were fitted, in the order of the tables. */
+export const FREE = [
   'mobilityAtOnePascalSecond',
   'mobilityExponent',
   'tearShare',

@@ -49,6 +49,7 @@ export interface Flatness {
   readonly perStrain: number;
 }
 
+/** How readily the work on this bench bows or cockles, whatever glue is on it. */
 export function flatnessOf({ paper, substrate, limp, spanMm, wants, lined, task }: Bench): Flatness {
   const sheet = sheetPly(paper);
   const stiffness = 1000 * sheet.modulus * sheet.thickness;

@@ -75,6 +75,7 @@ export interface Given {
   readonly flatness: Flatness;
 }
 
+/** What is given before any glue is chosen, under these constants. */
 export const givenOf = (bench: Bench, constants: BondConstants = BOND_CONSTANTS): Given => ({
   capacity: poreVolume(bench.paper.grammage, bench.paper.grammage / bench.paper.density),
   soaksIn: bench.paper.grammage * constants.soakedWater,
@@ -148,8 +149,6 @@ export function wetMargins(
   const holds = hold(adhesive, bench);
   const laidSoaked = intoPaper(both, Math.min(Math.sqrt(Math.min(slipSeconds + waited, SOAKING_SECONDS)), drained));
   const growth = Math.min(1, laidSoaked / soaksIn) - (onGround ? 0 : Math.min(1, soakedBefore / soaksIn));
-  const cold = bench.celsius < (liquid.filmFormsAbove ?? -Infinity);
-  const dryCoat = (tool.coat * liquid.solids) / liquid.leastDryCoat;
   return {
     spread: bounded(
       spreading(liquid, bench, follows, evaporation, gelsIn, constants, given.bearsDrag) *
@@ -170,7 +169,7 @@ export function wetMargins(
         groundWeave: substrate.openWeave,
       }),
     ),
-    bond: bounded((dryCoat * holds * (cold ? NO_FILM : 1)) / (given.load * demandsOf(adhesive, bench))),
+    bond: bounded(holding(adhesive, liquid, bench) / (given.load * demandsOf(adhesive, bench))),
     flat: bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls, given.flatness)),
     openSeconds,
     slipSeconds,
@@ -178,6 +177,54 @@ export function wetMargins(
     sheetToFace: bounded(sheetBears / faceBears),
     growsMm: Math.max(0, growth) * paper.wetExpansion * swelling * bench.spanMm,
     shows: liquid.shows,
+  };
+}
+
+/** What a swatch shows of a sheet that was laid at once and lifted. */
+export type LaidMargins = Pick<Margins, 'spread' | 'lift' | 'sheetToFace' | 'flat' | 'bond'>;
+
+/**
+ * Some of the same margins for a sheet that is glued itself, laid at once and lifted, where very many are asked:
+ * `wetMargins` gives the same. Unless the `whole` is asked, lying flat and holding are left out (NaN).
+ */
+export function laidMargins(
+  adhesive: WetAdhesive,
+  liquid: Liquid,
+  bench: Bench,
+  constants: BondConstants,
+  ease: Ease,
+  whole = true,
+): LaidMargins {
+  const { paper, substrate, tool, seconds } = bench;
+  const alcohol = liquid.carrier === 'alcohol';
+  const swelling = alcohol ? ALCOHOL.swelling : 1;
+  const evaporation = alcohol ? bench.alcoholEvaporation : bench.evaporation;
+  const gelsIn = coolingSeconds(adhesive.usedAt, liquid.gelsAt, bench.celsius);
+  const follows = ease.follows * (alcohol ? ALCOHOL.suction : 1);
+  const water = tool.coat * (1 - liquid.solids);
+  const both: Flow = {
+    paper: paper.sorptivity * follows,
+    substrate: substrate.sorptivity * follows,
+    air: paper.sorptivity > 0 && !bench.closed ? evaporation * SHEET_BREATHES : 0,
+    capacity: poreVolume(paper.grammage, paper.grammage / paper.density),
+    drainable: constants.drainableShare * water,
+  };
+  const root = Math.min(Math.sqrt(seconds), drainedAt(both));
+  const soaked = intoPaper(both, root);
+  const toLose = tool.coat * Math.max(0, 1 - liquid.solids / liquid.grabSolids);
+  const progress = setting(soaked + both.substrate * root + both.air * seconds, toLose, seconds, gelsIn);
+  const touching = paper.contact + (1 - paper.contact) * follows;
+  const sheetBears = wetStrength(paper, soaked * swelling, constants);
+  const faceBears = constants.boardFace * substrate.faceStrength;
+  const pull = pullOf(touching, liquid.solids, progress, constants);
+  const bearsDrag = spreadMarginUnderBrush(paper.grammage, 1000, tool.drag, constants);
+  const spread = spreading(liquid, bench, follows, evaporation, gelsIn, constants, bearsDrag);
+  return {
+    spread: bounded(spread * Math.min(1, tool.thickest / liquid.viscosity)),
+    lift: bounded(Math.min(sheetBears, faceBears) / pull),
+    sheetToFace: bounded(sheetBears / faceBears),
+    flat: whole ? bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls)) : NaN,
+    bond: whole ? bounded(holding(adhesive, liquid, bench) / (askedOf(bench) * demandsOf(adhesive, bench))) : NaN,
   };
 }
 
@@ -289,6 +336,12 @@ const HARD_TO_ROLL = 0.2;
 
 /** What is left of a bond whose film could not form in the cold. Estimate. */
 export const NO_FILM = 0.3;
+
+/** What the film holds: the dry coat over the least that a joint needs, less where it could not form in the cold. */
+function holding(adhesive: WetAdhesive, { solids, leastDryCoat, filmFormsAbove }: Liquid, bench: Bench): number {
+  const cold = bench.celsius < (filmFormsAbove ?? -Infinity);
+  return ((bench.tool.coat * solids) / leastDryCoat) * hold(adhesive, bench) * (cold ? NO_FILM : 1);
+}
 
 /** How well it holds here: on the worse of the two faces. */
 function hold(adhesive: WetAdhesive | DryAdhesive, { face, plasticBack }: Bench): number {

@@ -11,14 +11,17 @@ const STEEPNESS = 5;
 /** "Partly" lies this far about the edge, in natural logs of the margin: at the edge itself 1 in 4. Estimate. */
 const PARTLY = 0.1;
 
-const steep = (logMargin: number): number => 1 / (1 + Math.exp(-STEEPNESS * logMargin));
+/** A logistic of that steepness in the log of the margin, moved by `PARTLY`: the power of the margin does it. */
+const MOVED = Math.exp(STEEPNESS * PARTLY);
+const powered = (margin: number): number => margin * margin * margin * margin * margin;
 
 export type Shares = Readonly<Record<Outcome, number>>;
 
 /** Chances of pass, partly and fail for one margin. */
 export function sharesOf(margin: number): Shares {
-  const log = Math.log(margin);
-  const [pass, fail] = [steep(log - PARTLY), steep(-log - PARTLY)];
+  const fifth = powered(margin);
+  const pass = fifth / (fifth + MOVED);
+  const fail = 1 / (1 + fifth * MOVED);
   return { pass, fail, partly: 1 - pass - fail };
 }
 
@@ -27,15 +30,34 @@ const AS_IT_IS: Hand = { spread: 1, lift: 1 };
 const said = (seen: Outcome, shares: Shares): number =>
   (1 - MISJUDGED) * shares[seen] + (MISJUDGED / 2) * (1 - shares[seen]);
 
+type Shown = Pick<Margins, 'spread' | 'lift' | 'sheetToFace' | 'flat' | 'bond'>;
+
 /** How likely these outcomes are together where these margins come out in this hand, 0–1; 1 for none. */
-export function likelihood(seen: SwatchSeen, margins: Margins, hand: Hand = AS_IT_IS): number {
-  let together = 1;
-  if (seen.spread) together *= said(seen.spread, sharesOf(margins.spread * hand.spread));
-  if (seen.lift ?? seen.board) together *= lifted(seen, margins.lift * hand.lift, margins.sheetToFace);
-  if (seen.cockle) together *= said(seen.cockle, sharesOf(margins.flat));
-  if (seen.stuck) together *= said(seen.stuck, sharesOf(margins.bond));
-  return together;
+export const likelihood = (seen: SwatchSeen, margins: Shown, hand: Hand = AS_IT_IS): number =>
+  likelihoodOf(seen)(margins, hand);
+
+/** The same as a function of the margins, for where one swatch is asked of very many versions. */
+export function likelihoodOf(seen: SwatchSeen): (margins: Shown, hand: Hand) => number {
+  const { spread, lift, board, cockle, stuck } = seen;
+  const reads = LIFTED.map(([paper, below]) => readAs(lift, paper) * readAs(board, below));
+  return (margins, hand) => {
+    let together = 1;
+    if (spread) together *= said(spread, sharesOf(margins.spread * hand.spread));
+    if (lift ?? board) {
+      const shares = liftedShares(margins.lift * hand.lift, margins.sheetToFace);
+      let sum = 0;
+      for (let i = 0; i < reads.length; i += 1) sum += shares[i]! * reads[i]!;
+      together *= sum;
+    }
+    if (cockle) together *= said(cockle, sharesOf(margins.flat));
+    if (stuck) together *= said(stuck, sharesOf(margins.bond));
+    return together;
+  };
 }
+
+/** How likely it is to be written down so, when it was that. */
+const readAs = (seen: Outcome | undefined, was: Outcome): number =>
+  seen === undefined ? 1 : seen === was ? 1 - MISJUDGED : MISJUDGED / 2;
 
 /** What happens when a swatch is lifted: it comes up clean, or the weaker of the two sides is harmed. */
 export const LIFTED = [
@@ -49,13 +71,7 @@ export const LIFTED = [
 /** Chances of each of them, by the margin of lifting and by what the sheet bears over what the face bears. */
 export function liftedShares(lift: number, sheetToFace: number): readonly number[] {
   const { pass, partly, fail } = sharesOf(lift);
-  const face = steep(Math.log(sheetToFace));
+  const fifth = powered(sheetToFace);
+  const face = fifth / (1 + fifth);
   return [pass, partly * (1 - face), fail * (1 - face), partly * face, fail * face];
-}
-
-function lifted({ lift, board }: SwatchSeen, margin: number, sheetToFace: number): number {
-  const shares = liftedShares(margin, sheetToFace);
-  const read = (seen: Outcome | undefined, was: Outcome) =>
-    seen === undefined ? 1 : seen === was ? 1 - MISJUDGED : MISJUDGED / 2;
-  return LIFTED.reduce((sum, [paper, below], i) => sum + shares[i]! * read(lift, paper) * read(board, below), 0);
 }

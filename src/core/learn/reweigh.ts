@@ -1,23 +1,25 @@
 /**
- * Swatches re-weigh the ensemble. The versions of a bench that the chooser draws (a set of constants, and where the
- * board, the glue, the brush and the room's other numbers lie) are each asked how likely they made what was seen, and
- * weighed by it. A set of constants is everybody's; a bench is its maker's own, one draw for all its swatches; a sheet
- * is one draw for all the swatches cut from it, over which is averaged.
+ * Swatches re-weigh the ensemble. The versions of a bench that the chooser draws (a set of constants, how far the truth
+ * may depart from it, and where the board, the glue, the brush and the room's other numbers lie) are each asked how
+ * likely they made what was seen, and weighed by it. How far the constants depart is everybody's; a bench is its maker's
+ * own, one draw for all its swatches; a sheet is one draw for all the swatches cut from it, over which is averaged.
  */
 import type { InTurns } from '../base/turns';
 import { lowDiscrepancyPoints } from '../base/random';
 import { DIMENSIONS, drawsOf, PAPER_DIMENSIONS, type Draws, type Hand } from '../choose/draws';
 import { kindOf } from '../choose/kind';
 import { benchesOf, dryPointsOf, liquidsOf } from '../choose/sampling';
-import type { Bench, Margins } from '../joint/bench';
-import { SETS } from '../joint/ensemble';
-import { dryMargins, easeOf, wetMargins } from '../joint/margins';
+import type { Bench } from '../joint/bench';
+import type { BondConstants } from '../joint/constants';
+import { FREE, SETS } from '../joint/ensemble';
+import { dryMargins, easeOf, laidMargins, type LaidMargins } from '../joint/margins';
 import type { JobPaper } from '../paper/asked-paper';
 import { sheetOf } from '../paper/sheet';
 import type { Catalogue } from '../records/records';
+import { departed, DEPARTURES, type Departure } from './departures';
 import { handsOf } from './hand';
 import { isSheet, ownBench, type Condition, type SwatchSeen } from './judged';
-import { likelihood } from './likelihood';
+import { likelihoodOf } from './likelihood';
 
 /** Versions of a bench that are weighed: each set of the ensemble with several draws of the bench. */
 export const POOL = SETS * 4;
@@ -55,6 +57,31 @@ export interface Reweighed {
 /** The versions that are weighed: the even draws of an answer, more of them. */
 export const pool = (): Draws => drawsOf(POOL);
 
+/**
+ * Rounds of the sets in which no version departs: half of them, so that before anything is seen it is as likely that
+ * the answers' own constants hold as that they do not. A judgement of ours.
+ */
+const PLAIN_ROUNDS = POOL / SETS / 2;
+/** Odd, so that a round passes over all departures, and no set meets one twice. */
+const ROUND_STEP = 29;
+const NEXT_ROUND = 17;
+const NONE = -1;
+
+/** Which departure a version has; `NONE` in the plain rounds. */
+function departureAt(version: number): number {
+  const round = Math.floor(version / SETS);
+  return round < PLAIN_ROUNDS ? NONE : (version * ROUND_STEP + round * NEXT_ROUND) % DEPARTURES.length;
+}
+
+/** How far each version departs from its set of constants: by each departure once in every round that departs. */
+const departureOf = (version: number): Departure => DEPARTURES[departureAt(version)] ?? AS_THEY_ARE;
+const AS_THEY_ARE: Departure = FREE.map(() => 0);
+
+let departedPool: readonly BondConstants[] | undefined;
+/** The constants of each version as it departs. */
+const departedConstants = (): readonly BondConstants[] =>
+  (departedPool ??= pool().constants.map((constants, version) => departed(constants, departureOf(version))));
+
 /** Asks every version about each condition, stopping now and then. `own`: the bench that answers are for. */
 export function* learnInTurns(
   conditions: readonly Condition[],
@@ -76,7 +103,7 @@ const AT_A_TIME = 64;
 function* askAll(condition: Condition, catalogue: Catalogue, ask: MarginsOf): InTurns<Float32Array> {
   const margins = yield* ask(condition, catalogue);
   const logs = new Float32Array(POOL * SHEETS);
-  const outcomes = countsOf(condition.seen);
+  const outcomes = countsOf(condition.seen).map(({ seen, count }) => ({ reads: likelihoodOf(seen), count }));
   const kind = kindOf(catalogue.adhesives.get(condition.adhesive)!, catalogue);
   for (let version = 0; version < POOL; version += 1) {
     if (version % AT_A_TIME === 0) yield;
@@ -85,7 +112,7 @@ function* askAll(condition: Condition, catalogue: Catalogue, ask: MarginsOf): In
     for (let sheet = 0; sheet < SHEETS; sheet += 1) {
       const found = margins(version, sheet);
       let sum = 0;
-      for (const { seen, count } of outcomes) sum += count * Math.log(likelihood(seen, found, hand));
+      for (const { reads, count } of outcomes) sum += count * Math.log(reads(found, hand));
       logs[version * SHEETS + sheet] = sum;
     }
   }
@@ -118,14 +145,15 @@ function widened(points: Float64Array): Float64Array {
   return wide;
 }
 
-type Made = Pick<Condition, 'job' | 'adhesive'>;
-export type ByVersion = (version: number, sheet: number) => Margins;
+type Made = Pick<Condition, 'job' | 'adhesive'> & Partial<Pick<Condition, 'seen'>>;
+export type ByVersion = (version: number, sheet: number) => LaidMargins;
 export type MarginsOf = (made: Made, catalogue: Catalogue) => InTurns<ByVersion>;
 
 /** The margins of a swatch made so, by version and draw of the sheet. */
-export function* marginsInTurns({ job, adhesive: id }: Made, catalogue: Catalogue): InTurns<ByVersion> {
+export function* marginsInTurns({ job, adhesive: id, seen }: Made, catalogue: Catalogue): InTurns<ByVersion> {
   const adhesive = catalogue.adhesives.get(id)!;
   const draws = pool();
+  const constants = departedConstants();
   const sheet = sheetOf(job, catalogue);
   const papers = benchesOf(job, sheet, catalogue, SHEET_DRAWS).map(({ paper }) => paper);
   yield;
@@ -140,13 +168,14 @@ export function* marginsInTurns({ job, adhesive: id }: Made, catalogue: Catalogu
   };
   if (adhesive.form === 'dry') {
     const points = dryPointsOf(adhesive, draws);
-    return (version, paper) => dryMargins(adhesive, points[version]!, on(version, paper), draws.constants[version]!);
+    return (version, paper) => dryMargins(adhesive, points[version]!, on(version, paper), constants[version]!);
   }
+  const whole = seen?.some(({ cockle, stuck }) => cockle ?? stuck) ?? true;
   const liquids = liquidsOf(adhesive, catalogue, draws);
   yield;
-  const eases = liquids.map((liquid, version) => easeOf(adhesive, liquid, job.celsius, draws.constants[version]!));
+  const eases = liquids.map((liquid, version) => easeOf(adhesive, liquid, job.celsius, constants[version]!));
   return (version, paper) =>
-    wetMargins(adhesive, liquids[version]!, on(version, paper), draws.constants[version]!, eases[version]);
+    laidMargins(adhesive, liquids[version]!, on(version, paper), constants[version]!, eases[version]!, whole);
 }
 
 /** How much of a condition counts: 1 all of it, 0 nothing. */
@@ -200,13 +229,16 @@ export function* withoutEachPair(learned: Learned): InTurns<ReadonlyMap<string, 
     const key = pairKey(one.condition);
     pairs.set(key, [...(pairs.get(key) ?? []), one]);
   }
+  // Only the sheet of the pair weighs otherwise without it.
+  const said = saidBySheets(sheets);
   const found = new Map<string, Float64Array>();
   for (const [key, all] of pairs) {
     yield;
-    const sheet = sheets.get(all[0]!.condition.sheet)!;
+    const { sheet: id } = all[0]!.condition;
+    const sheet = sheets.get(id)!;
     const logs = sheet.logs.slice();
     for (const one of all) for (let i = 0; i < logs.length; i += 1) logs[i]! -= share(one.condition) * one.logs[i]!;
-    found.set(key, weigh(new Map(sheets).set(all[0]!.condition.sheet, { ...sheet, logs }), learned.own).weights);
+    found.set(key, together(new Map(said).set(id, saidBy({ ...sheet, logs })), learned.own).weights);
   }
   return found;
 }
@@ -221,22 +253,50 @@ export function reweigh(learned: Learned, keep: Keep = ALL): Reweighed {
 
 type SheetLogs = ReturnType<typeof sheetLogs>;
 
-function weigh(sheets: SheetLogs, own: string | undefined): Reweighed {
+/** What the swatches of one sheet say of each version, the sheet itself averaged over. */
+interface Said {
+  readonly bench: string;
+  readonly logs: Float64Array;
+}
+
+function saidBy({ bench, logs }: { readonly bench: string; readonly logs: Float64Array }): Said {
+  const said = new Float64Array(POOL);
+  for (let version = 0; version < POOL; version += 1)
+    said[version] = logSum(logs, version * SHEETS, (version + 1) * SHEETS) - Math.log(SHEETS);
+  return { bench, logs: said };
+}
+
+const saidBySheets = (sheets: SheetLogs): ReadonlyMap<string, Said> =>
+  new Map([...sheets].map(([id, sheet]) => [id, saidBy(sheet)]));
+
+const weigh = (sheets: SheetLogs, own: string | undefined): Reweighed => together(saidBySheets(sheets), own);
+
+function together(said: ReadonlyMap<string, Said>, own: string | undefined): Reweighed {
   const byBench = new Map<string, Float64Array>();
-  for (const { bench, logs } of sheets.values()) {
+  for (const { bench, logs } of said.values()) {
     let sum = byBench.get(bench);
     if (!sum) byBench.set(bench, (sum = new Float64Array(POOL)));
-    for (let version = 0; version < POOL; version += 1)
-      sum[version]! += logSum(logs, version * SHEETS, (version + 1) * SHEETS) - Math.log(SHEETS);
+    for (let version = 0; version < POOL; version += 1) sum[version]! += logs[version]!;
   }
   const total = new Float64Array(POOL);
   for (const [bench, logs] of byBench) {
-    for (let version = 0; version < POOL; version += 1)
-      // Of another's bench only the set of constants is ours too.
-      total[version]! +=
-        bench === own ? logs[version]! : logSum(logs, version % SETS, POOL, SETS) - Math.log(POOL / SETS);
+    const ours = bench === own ? logs : byDeparture(logs);
+    for (let version = 0; version < POOL; version += 1) total[version]! += ours[version]!;
   }
   return softened(total);
+}
+
+/** Of another's bench only how far the constants depart is ours too: the mean over the versions that depart alike. */
+function byDeparture(logs: Float64Array): Float64Array {
+  const alike = new Map<number, number[]>();
+  logs.forEach((log, version) => {
+    const at = departureAt(version);
+    const some = alike.get(at);
+    if (some) some.push(log);
+    else alike.set(at, [log]);
+  });
+  const means = new Map([...alike].map(([at, some]) => [at, logSum(some) - Math.log(some.length)]));
+  return logs.map((_, version) => means.get(departureAt(version))!);
 }
 
 const SOFTENING_STEPS = 30;
@@ -297,8 +357,29 @@ export function learnedDraws(
       points.set(from.points.subarray(other * DIMENSIONS, other * DIMENSIONS + PAPER_DIMENSIONS), i * DIMENSIONS);
     }
   });
-  const constants = versions.map((version) => from.constants[version]!);
+  const constants = departing(weights, effective, versions);
   return { count, points, constants, effective, softened: power, hand: (kind) => handBy(weights, kind) };
+}
+
+/**
+ * The constants of these versions: shifted as the weighed versions depart in the mean, and spread about that as the
+ * versions are, the more fully the more the swatches have said. Where nothing is known, the ensemble's own.
+ */
+function departing(weights: Float64Array, effective: number, versions: readonly number[]): readonly BondConstants[] {
+  const said = 1 - effective / POOL;
+  const shift = FREE.map(() => 0);
+  weights.forEach((weight, version) => {
+    const by = departureOf(version);
+    for (let k = 0; k < shift.length; k += 1) shift[k]! += weight * by[k]!;
+  });
+  const { constants } = pool();
+  return versions.map((version) => {
+    const by = departureOf(version);
+    return departed(
+      constants[version]!,
+      shift.map((mean, k) => mean + said * (by[k]! - mean)),
+    );
+  });
 }
 
 /** The hand of this bench, for a kind of film, as the weighed versions have it in the mean. */

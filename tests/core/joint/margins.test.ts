@@ -8,7 +8,9 @@ import type { Liquid } from '../../../src/core/adhesive/liquid';
 import {
   DAMP_DEMAND,
   dryMargins,
+  easeOf,
   FLEX_DEMAND,
+  laidMargins,
   NO_FILM,
   wetMargins,
   type DryPoint,
@@ -117,6 +119,34 @@ describe('spreading', () => {
     expect(dry({ drag: 1e6 }).spread).toBe(0.01);
     expect(dry({ pull: 1e-9 }).lift).toBe(100);
     expect(dry({ waterLoad: 0 }).flat).toBe(100);
+  });
+});
+
+describe('a swatch that is laid at once', () => {
+  const laid = (of: Partial<Liquid>, here: Bench, whole?: boolean) => {
+    const one = { ...liquid, ...of };
+    return laidMargins(glue, one, here, BOND_CONSTANTS, easeOf(glue, one, here.celsius), whole);
+  };
+  it('has the margins that any sheet has: of spreading, lifting, holding and lying flat', () => {
+    const benches = [
+      weighing(20),
+      weighing(250),
+      on({ limp: true }),
+      on({ closed: true, seconds: 300 }),
+      on({ celsius: 2, wants: { ...bench.wants, flexes: true, damp: true, flat: true } }),
+    ];
+    const liquids: Partial<Liquid>[] = [
+      {},
+      { carrier: 'alcohol' },
+      { solids: 0.55, grabSolids: 0.6, pulls: 10, filmFormsAbove: 10 },
+      { viscosity: 1e6 },
+    ];
+    for (const here of benches)
+      for (const of of liquids) {
+        const { spread, lift, sheetToFace, flat, bond } = wet(of, here);
+        expect(laid(of, here)).toEqual({ spread, lift, sheetToFace, flat, bond });
+        expect(laid(of, here, false)).toEqual({ spread, lift, sheetToFace, flat: NaN, bond: NaN });
+      }
   });
 });
 
