@@ -180,61 +180,13 @@ export function wetMargins(
   };
 }
 
-/** What a swatch shows of a sheet that was laid at once and lifted. */
-export type LaidMargins = Pick<Margins, 'spread' | 'lift' | 'sheetToFace' | 'flat' | 'bond'>;
-
-/**
- * Some of the same margins for a sheet that is glued itself, laid at once and lifted, where very many are asked:
- * `wetMargins` gives the same. Unless the `whole` is asked, lying flat and holding are left out (NaN).
- */
-export function laidMargins(
-  adhesive: WetAdhesive,
-  liquid: Liquid,
-  bench: Bench,
-  constants: BondConstants,
-  ease: Ease,
-  whole = true,
-): LaidMargins {
-  const { paper, substrate, tool, seconds } = bench;
-  const alcohol = liquid.carrier === 'alcohol';
-  const swelling = alcohol ? ALCOHOL.swelling : 1;
-  const evaporation = alcohol ? bench.alcoholEvaporation : bench.evaporation;
-  const gelsIn = coolingSeconds(adhesive.usedAt, liquid.gelsAt, bench.celsius);
-  const follows = ease.follows * (alcohol ? ALCOHOL.suction : 1);
-  const water = tool.coat * (1 - liquid.solids);
-  const both: Flow = {
-    paper: paper.sorptivity * follows,
-    substrate: substrate.sorptivity * follows,
-    air: paper.sorptivity > 0 && !bench.closed ? evaporation * SHEET_BREATHES : 0,
-    capacity: poreVolume(paper.grammage, paper.grammage / paper.density),
-    drainable: constants.drainableShare * water,
-  };
-  const root = Math.min(Math.sqrt(seconds), drainedAt(both));
-  const soaked = intoPaper(both, root);
-  const toLose = tool.coat * Math.max(0, 1 - liquid.solids / liquid.grabSolids);
-  const progress = setting(soaked + both.substrate * root + both.air * seconds, toLose, seconds, gelsIn);
-  const touching = paper.contact + (1 - paper.contact) * follows;
-  const sheetBears = wetStrength(paper, soaked * swelling, constants);
-  const faceBears = constants.boardFace * substrate.faceStrength;
-  const pull = pullOf(touching, liquid.solids, progress, constants);
-  const bearsDrag = spreadMarginUnderBrush(paper.grammage, 1000, tool.drag, constants);
-  const spread = spreading(liquid, bench, follows, evaporation, gelsIn, constants, bearsDrag);
-  return {
-    spread: bounded(spread * Math.min(1, tool.thickest / liquid.viscosity)),
-    lift: bounded(Math.min(sheetBears, faceBears) / pull),
-    sheetToFace: bounded(sheetBears / faceBears),
-    flat: whole ? bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls)) : NaN,
-    bond: whole ? bounded(holding(adhesive, liquid, bench) / (askedOf(bench) * demandsOf(adhesive, bench))) : NaN,
-  };
-}
-
 /** Nobody can tell a shorter slip from none, s. */
 const SHORTEST_SLIP = 0.5;
 /** A sheet that is still wet after this has grown as far as it will, s. Common practice, no source. */
 const SOAKING_SECONDS = 600;
 
 /** What bears the tool ÷ what the tool asks: the sheet, or, where it lies on glass, the sheet that is peeled off it. */
-function spreading(
+export function spreading(
   liquid: Liquid,
   { paper, tool, way }: Bench,
   follows: number,
@@ -338,7 +290,7 @@ const HARD_TO_ROLL = 0.2;
 export const NO_FILM = 0.3;
 
 /** What the film holds: the dry coat over the least that a joint needs, less where it could not form in the cold. */
-function holding(adhesive: WetAdhesive, { solids, leastDryCoat, filmFormsAbove }: Liquid, bench: Bench): number {
+export function holding(adhesive: WetAdhesive, { solids, leastDryCoat, filmFormsAbove }: Liquid, bench: Bench): number {
   const cold = bench.celsius < (filmFormsAbove ?? -Infinity);
   return ((bench.tool.coat * solids) / leastDryCoat) * hold(adhesive, bench) * (cold ? NO_FILM : 1);
 }
@@ -362,7 +314,7 @@ export const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.
 export const STRONG_DEMAND = 1.6;
 
 /** What is asked of the joint, as a multiple of a 100 g/m² sheet on board: stiff sheets spring back harder. Estimate. */
-function askedOf({ paper, substrate, wants, task, face }: Bench): number {
+export function askedOf({ paper, substrate, wants, task, face }: Bench): number {
   const { load, springs } = TASK_TRAITS[task];
   const springsBack = clamp(Math.pow(paper.grammage / 100, springs / 2), 0.7, 2);
   // A mend bears what the thing it mends bears: the joint of a leather book far more than a leaf.
@@ -375,7 +327,7 @@ function askedOf({ paper, substrate, wants, task, face }: Bench): number {
 }
 
 /** How many times as much is asked of this film, for what it does when it bends or gets damp. */
-const demandsOf = (adhesive: WetAdhesive | DryAdhesive, { wants }: Bench): number =>
+export const demandsOf = (adhesive: WetAdhesive | DryAdhesive, { wants }: Bench): number =>
   (wants.flexes ? FLEX_DEMAND[adhesive.flexes] : 1) * (wants.damp ? DAMP_DEMAND[adhesive.bearsDamp] : 1);
 
 /** Estimate. */
@@ -387,4 +339,4 @@ const LOWEST = 0.01;
 const HIGHEST = 100;
 
 /** Margins past a hundredfold either way say nothing more. */
-const bounded = (margin: number): number => clamp(margin, LOWEST, HIGHEST);
+export const bounded = (margin: number): number => clamp(margin, LOWEST, HIGHEST);

@@ -10,11 +10,11 @@ import {
   dryMargins,
   easeOf,
   FLEX_DEMAND,
-  laidMargins,
   NO_FILM,
   wetMargins,
   type DryPoint,
 } from '../../../src/core/joint/margins';
+import { laidMargins } from '../../../src/core/learn/laid';
 import { BOND_CONSTANTS } from '../../../src/core/joint/constants';
 import type { DryAdhesive, WetAdhesive } from '../../../src/core/records/records';
 import { TASK_TRAITS } from '../../../src/core/records/task';
