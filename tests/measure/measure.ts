@@ -1,19 +1,23 @@
 /**
  * `npm run measure`: what the site weighs and how quick it is, on demand. It needs a build, and asserts
  * nothing: times depend on the machine. `npm run measure -- ready typing` takes some parts alone; the parts are
- * bytes, ready, typing, lighthouse and builds. The tables are written to .cache/reports/measure.md.
+ * bytes, first, ready, typing, lighthouse and builds. The tables are written to .cache/reports/measure.md.
+ * `BESIDE=others.json` measures the first change of other built sites in the same run: a list of
+ * `{ "name", "folder", "page", "field", "answer" }`, the last two as selectors, or of `{ "name", "folder" }` for another
+ * build of this site.
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
 import { serve } from '../tools/serve.mjs';
 import { measureBuildTimes } from './build-time';
 import { measureBytes } from './bytes';
+import { measureFirstChange, type Target } from './first-change';
 import { CATEGORIES, runLighthouse } from './lighthouse';
 import { measureLongTasks } from './long-tasks';
 import { measureReady } from './ready';
 import { openBrowser, SLOWER } from './slow-phone';
 
-const PARTS = ['bytes', 'ready', 'typing', 'lighthouse', 'builds'] as const;
+const PARTS = ['bytes', 'first', 'ready', 'typing', 'lighthouse', 'builds'] as const;
 const asked = process.argv.slice(2);
 const unknown = asked.filter((part) => !PARTS.some((one) => one === part));
 if (unknown.length > 0) throw new Error(`no part is called ${unknown.join(', ')}; there is ${PARTS.join(', ')}`);
@@ -35,7 +39,46 @@ const say = (title: string, text: string) => {
   console.log(`\n${title}\n${text}`);
 };
 
+const RUNS = 7;
+/** What is typed into, of each page that is measured from its opening on. */
+const TYPED_INTO = {
+  [LESSON]: 'astro-island input[inputmode="decimal"]',
+  '/choose/': '#ch-grammage',
+  '/workshop/': '#class-people',
+  '/mix/': 'astro-island input[inputmode="decimal"]',
+};
+
+interface Beside {
+  readonly name: string;
+  readonly folder: string;
+  readonly page?: string;
+  readonly field?: string;
+  readonly answer?: string;
+}
+
+/** Pages of this build, and of those beside it. */
+async function targets(): Promise<readonly Target[]> {
+  const pagesOf = (name: string, at: string): Target[] =>
+    Object.entries(TYPED_INTO).map(([page, field]) => ({
+      name: name + page,
+      url: at + page,
+      field,
+      answer: '.bench-answer',
+    }));
+  const file = process.env['BESIDE'];
+  const others = file ? (JSON.parse(readFileSync(file, 'utf8')) as readonly Beside[]) : [];
+  const all = pagesOf('', origin);
+  for (const { name, folder, page, field, answer } of others) {
+    const other = await serve({ root: folder });
+    servers.push(other);
+    if (page && field && answer) all.push({ name, url: other.origin + page, field, answer, forgets: true });
+    else all.push(...pagesOf(`${name} `, other.origin));
+  }
+  return all;
+}
+
 const server = await serve();
+const servers = [server];
 const origin = server.origin;
 const { browser, close } = await openBrowser();
 try {
@@ -48,6 +91,30 @@ try {
         rows.map((one) => [
           one.page,
           ...[one.html, one.css, one.font, one.script, one.other, one.whole, one.used].map(kB),
+        ]),
+      ),
+    );
+  }
+  if (wants('first')) {
+    const rows = await measureFirstChange(browser, await targets(), RUNS);
+    say(
+      `A first visit on slow 4G with a processor ${SLOWER} times slower; a change is typed at the first paint, the middle of ${RUNS} visits`,
+      table(
+        [
+          'page',
+          'first paint',
+          'answer changed',
+          'tasks over 50 ms until then',
+          'kB untouched',
+          'of it script',
+          'kB used',
+        ],
+        rows.map((one) => [
+          one.name,
+          `${one.painted} ms`,
+          `${one.answered} ms`,
+          list(one.long),
+          ...[one.visit, one.script, one.used].map(kB),
         ]),
       ),
     );
@@ -69,7 +136,7 @@ try {
   }
   if (wants('typing')) {
     const rows = [];
-    for (const page of ['/choose/', LESSON, '/mix/', '/cover/']) {
+    for (const page of ['/choose/', LESSON, '/mix/', '/cover/', '/cut/', '/workshop/', '/trials/plan/']) {
       rows.push(await measureLongTasks(browser, origin, page));
     }
     say(
@@ -92,7 +159,7 @@ try {
   }
 } finally {
   await close();
-  await server.close();
+  for (const one of servers) await one.close();
 }
 if (wants('builds')) {
   const rows = await measureBuildTimes([10, 100, 1000]);

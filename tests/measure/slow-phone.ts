@@ -14,12 +14,14 @@ export async function openBrowser(): Promise<{ browser: Browser; close: () => Pr
 interface Wish {
   readonly network: boolean;
   readonly processor: boolean;
+  /** nothing is kept for use without a network, which would fetch the whole site beside the page */
+  readonly keepsNothing?: boolean;
 }
 
 /** Opens a fresh phone and hands over its page; nothing is cached from before. */
 export async function onPhone<T>(
   browser: Browser,
-  { network, processor }: Wish,
+  { network, processor, keepsNothing }: Wish,
   use: (page: Page, devtools: CDPSession) => Promise<T>,
 ): Promise<T> {
   const context: BrowserContext = await browser.newContext({
@@ -27,6 +29,7 @@ export async function onPhone<T>(
     hasTouch: true,
     isMobile: true,
     deviceScaleFactor: 2,
+    serviceWorkers: keepsNothing ? 'block' : 'allow',
   });
   try {
     const page = await context.newPage();

@@ -4,20 +4,33 @@ import { atOnce, type InTurns } from '../../core/base/turns';
 /** Milliseconds of one turn: a browser that is busy for 50 feels stuck. */
 const TURN = 10;
 
+interface Scheduler {
+  readonly postTask: (work: () => void) => Promise<void>;
+}
+/** Takes a turn as soon as the browser has done what waits. A timer would wait 4 ms more each time, a quarter of it all. */
+const nextInLine = (turn: () => void): void => {
+  const { scheduler } = globalThis as { scheduler?: Partial<Scheduler> };
+  if (scheduler?.postTask) void scheduler.postTask(turn);
+  else setTimeout(turn);
+};
+
 /** Works until it is done and then says so; the first turn is taken at once. Returns a function that stops it. */
 export function inTurns<T>(work: InTurns<T>, done: (result: T) => void): () => void {
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  let isStopped = false;
   const turn = () => {
+    if (isStopped) return;
     const end = performance.now() + TURN;
     do {
       const step = work.next();
       if (step.done) return done(step.value);
       if (step.value === 'rest') break;
     } while (performance.now() < end);
-    timer = setTimeout(turn);
+    nextInLine(turn);
   };
   turn();
-  return () => clearTimeout(timer);
+  return () => {
+    isStopped = true;
+  };
 }
 
 /** Work that waits for its turn: one piece at a time, none of it in the task that asks for it. */
