@@ -11,7 +11,7 @@ const inHand = async (page: Page) => whole(await page.locator('.portions dd').fi
 test('measured on a phone, kept, named on the answers, and left out again', () =>
   withPage(PHONE, async (page) => {
     const complaints = await open(page, `${SITE}bench/`);
-    expect(await answer(page)).toMatch(/Nothing is measured yet/);
+    expect(await answer(page)).toMatch(/None of the 4 is measured yet/);
     await page.selectOption('#my-coatBy', 'weighed');
     for (const [field, text] of [
       ['before', '41.2 40.9 41.5'],

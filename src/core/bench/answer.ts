@@ -85,7 +85,7 @@ export function benchAnswer(
     text: benchIsMeasured(plan) ? writeBench({ measures, ...(name !== '' && { name }) }) : '',
     sentence:
       all.length === 0
-        ? 'Nothing is measured yet, so the calculators go by what is usual for such benches.'
+        ? 'None of the 4 is measured yet, so the calculators go by what is usual for such benches.'
         : `Measured on your bench: ${list(all.map(saidOf))}.`,
     brief: all.length === 0 ? 'nothing measured' : `${all.length} of 4 measured`,
     warnings: far.map(

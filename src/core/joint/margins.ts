@@ -83,7 +83,7 @@ export const givenOf = (bench: Bench, constants: BondConstants = BOND_CONSTANTS)
   bearsDrag: spreadMarginUnderBrush(bench.paper.grammage, 1000, bench.tool.drag, constants),
   springs: edgeSprings(bench),
   slides: slidingSeconds(bench),
-  load: askedOf(bench),
+  load: strengthAsked(bench),
   flatness: flatnessOf(bench),
 });
 
@@ -252,7 +252,7 @@ export function dryMargins(
     grab: HIGHEST,
     // what mends is a tissue itself; anything else lies behind the sheet, and is seen through a thin one
     strike: bench.task === 'mend' ? HIGHEST : bounded(paper.grammage / SEEN_THROUGH),
-    bond: bounded((point.strength * hold(adhesive, bench)) / (askedOf(bench) * demandsOf(adhesive, bench))),
+    bond: bounded((point.strength * hold(adhesive, bench)) / (strengthAsked(bench) * demandsOf(adhesive, bench))),
     flat: bounded(flatMargin(point.waterLoad, bench)),
     openSeconds: LONGEST_SLIP_SECONDS,
     slipSeconds: point.slip,
@@ -314,7 +314,7 @@ export const DAMP_DEMAND: Readonly<Record<YesNo, number>> = { yes: 1, partly: 1.
 export const STRONG_DEMAND = 1.6;
 
 /** What is asked of the joint, as a multiple of a 100 g/m² sheet on board: stiff sheets spring back harder. Estimate. */
-export function askedOf({ paper, substrate, wants, task, face }: Bench): number {
+export function strengthAsked({ paper, substrate, wants, task, face }: Bench): number {
   const { load, springs } = TASK_TRAITS[task];
   const springsBack = clamp(Math.pow(paper.grammage / 100, springs / 2), 0.7, 2);
   // A mend bears what the thing it mends bears: the joint of a leather book far more than a leaf.

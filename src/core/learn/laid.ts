@@ -6,7 +6,7 @@ import type { Liquid } from '../adhesive/liquid';
 import { pullOf, setting, wetStrength } from '../joint/bond-line';
 import { ALCOHOL, SHEET_BREATHES, type BondConstants } from '../joint/constants';
 import { flatMargin } from '../joint/flatness';
-import { askedOf, bounded, demandsOf, holding, spreading, type Ease } from '../joint/margins';
+import { strengthAsked, bounded, demandsOf, holding, spreading, type Ease } from '../joint/margins';
 import { poreVolume } from '../paper/paper';
 import type { WetAdhesive } from '../records/records';
 import { spreadMarginUnderBrush } from '../joint/spread';
@@ -55,6 +55,6 @@ export function laidMargins(
     lift: bounded(Math.min(sheetBears, faceBears) / pull),
     sheetToFace: bounded(sheetBears / faceBears),
     flat: whole ? bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls)) : NaN,
-    bond: whole ? bounded(holding(adhesive, liquid, bench) / (askedOf(bench) * demandsOf(adhesive, bench))) : NaN,
+    bond: whole ? bounded(holding(adhesive, liquid, bench) / (strengthAsked(bench) * demandsOf(adhesive, bench))) : NaN,
   };
 }

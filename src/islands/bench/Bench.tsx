@@ -17,14 +17,16 @@ import { KeepBench } from './KeepBench';
 interface Props {
   /** path of this page */
   readonly address: string;
+  /** path of the page that the cards stand on, where it is another */
+  readonly cardsAt?: string;
 }
 
 const prefix = 'my-';
 
-export default function MyBench({ address }: Props) {
+export default function MyBench({ address, cardsAt = '' }: Props) {
   const store = useMemo(openBench, []);
   const { answer } = useStore(store.$solved);
-  const fields = { store, prefix };
+  const fields = { store, prefix, cardsAt };
   return (
     <PlanBench
       room="bench"

@@ -15,23 +15,27 @@ import { TextField } from '../parts/TextField';
 interface BenchFieldsProps {
   readonly store: BenchStore;
   readonly prefix: string;
+  /** page that the cards stand on, where it is not this one */
+  readonly cardsAt?: string;
 }
 
 /** One card's fields, with the way to the card that shows how it is done. */
 function Card({
   title,
   id,
+  cardsAt = '',
   children,
 }: {
   readonly title: string;
   readonly id: string;
+  readonly cardsAt: string | undefined;
   readonly children: ComponentChildren;
 }) {
   return (
     <fieldset class="choice-set">
       <legend>{title}</legend>
       <p class="field-hint no-print">
-        <a href={`#card-${id}`}>How it is done, with a picture</a>
+        <a href={`${cardsAt}#card-${id}`}>How it is done, with a picture</a>
       </p>
       {children}
     </fieldset>
@@ -72,7 +76,7 @@ export function OwnCoatFields(props: BenchFieldsProps) {
   const { adhesives, techniques } = store.catalogue;
   const wet = named(new Map([...adhesives].filter(([, { form }]) => form === 'wet')));
   return (
-    <Card title="1. My coat" id="coat">
+    <Card title="1. My coat" id="coat" cardsAt={props.cardsAt}>
       <PickOf<BenchField>
         {...props}
         field="coatBy"
@@ -123,7 +127,7 @@ export function OwnSolidsFields(props: BenchFieldsProps) {
   const { store } = props;
   const { solidsBy } = useStore(store.$texts);
   return (
-    <Card title="2. What is in my glue" id="solids">
+    <Card title="2. What is in my glue" id="solids" cardsAt={props.cardsAt}>
       <PickOf<BenchField>
         {...props}
         field="solidsBy"
@@ -165,7 +169,7 @@ export function OwnBoardFields(props: BenchFieldsProps) {
   const { boardBy, grabBy } = useStore(store.$texts);
   const drinking = named(new Map([...store.catalogue.substrates].filter(([, { sorptivity }]) => sorptivity.low > 0)));
   return (
-    <Card title="3. How my board drinks" id="board">
+    <Card title="3. How my board drinks" id="board" cardsAt={props.cardsAt}>
       <PickOf<BenchField>
         {...props}
         field="boardBy"
@@ -207,7 +211,7 @@ export function OwnGrabFields(props: BenchFieldsProps) {
     ),
   );
   return (
-    <Card title="4. How soon it grabs" id="grab">
+    <Card title="4. How soon it grabs" id="grab" cardsAt={props.cardsAt}>
       <PickOf<BenchField>
         {...props}
         field="grabBy"

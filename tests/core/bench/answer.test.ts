@@ -39,13 +39,15 @@ describe('a bench', () => {
     const { text, found, sentence } = told({});
     expect(text).toBe('');
     expect(found).toEqual([]);
-    expect(sentence).toMatch(/^Nothing is measured yet/);
+    expect(sentence).toMatch(/^None of the 4 is measured yet/);
   });
   it('measured in all four says so, and can be read back', () => {
     const { text, found, sentence, brief } = told({ name: ' Loft ' }, EXAMPLE_BENCH);
     expect(found.map(({ quantity }) => quantity)).toEqual(['coat', 'solids', 'drinks', 'grabs']);
     expect(brief).toBe('4 of 4 measured');
-    expect(plainly(sentence)).toMatch(/^Measured on your bench: a coat of \d+ g\/m², solids of 54 %, a board that drinks/);
+    expect(plainly(sentence)).toMatch(
+      /^Measured on your bench: a coat of \d+ g\/m², solids of 54 %, a board that drinks/,
+    );
     expect(readBench(text)).toMatchObject({ name: 'Loft' });
     expect(readBench(text)!.measures).toHaveLength(4);
   });

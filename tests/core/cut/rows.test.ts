@@ -188,7 +188,7 @@ describe('what is asked', () => {
       askedOf({ ...DEFAULT_COVER, thing, coatFrom }, COVER_FIELDS);
     expect(asked('notebook')).toEqual([
       ...['thing', 'unit', 'width', 'height', 'thickness', 'turnIn', 'faces', 'passes', 'adhesive', 'coatFrom', 'tool'],
-      ...['loss', 'paper', 'makers', 'spare', 'bottle', 'price'],
+      ...['loss', 'paper', 'makers', 'spare', 'bottle', 'price', 'bench'],
     ]);
     for (const flat of ['lining', 'accordion'] as const) {
       expect(asked(flat)).not.toContain('thickness');
