@@ -3,7 +3,7 @@ import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { parseDrops, readDrops, showDrops, writeDrops } from '../paper/drop-test';
 import { A_PAPER, PAPER_NAME } from '../paper/own-paper';
-import { TOOL, WET_ADHESIVE } from '../records/kinds';
+import { TOOL_FIELD, WET_ADHESIVE } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 import { grabsBy } from './grabs-by';
 import { readings } from './readings';
@@ -46,16 +46,7 @@ export const BENCH_FIELDS = {
     of: ['none', 'weighed', 'spoon'],
     usual: 'weighed',
   },
-  tool: {
-    kind: 'text',
-    key: 'tool',
-    label: 'Spread with',
-    what: 'The tool',
-    pattern: RECORD_ID,
-    record: TOOL,
-    usual: 'brush-full',
-    asked: (plan: Asking) => coat(plan) || grab(plan),
-  },
+  tool: { ...TOOL_FIELD, asked: (plan: Asking) => coat(plan) || grab(plan) },
   before: {
     ...readings({ field: 'before', what: 'weights', ...GRAMS }),
     key: 'before',

@@ -3,7 +3,7 @@ import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
-import { BENCH_FIELD, BOARD_KIND, TOOL, WET_ADHESIVE } from '../records/kinds';
+import { BENCH_FIELD, BOARD_KIND, TOOL_FIELD, WET_ADHESIVE } from '../records/kinds';
 import { MAKE_FIELDS, type MakeField, type MakePlan } from '../make/fields';
 import type { Stock } from '../make/piece';
 import { STOCK_GRAINS } from '../cut/layout-types';
@@ -72,15 +72,7 @@ export const CLASS_FIELDS = {
     record: WET_ADHESIVE,
     usual: 'pva-mc-1-1',
   },
-  tool: {
-    kind: 'text',
-    key: 'tool',
-    label: 'Spread with',
-    what: 'The tool',
-    pattern: RECORD_ID,
-    record: TOOL,
-    usual: 'brush-full',
-  },
+  tool: TOOL_FIELD,
   loss: {
     kind: 'number',
     key: 'loss',

@@ -8,7 +8,7 @@ import { PRESETS, type PresetId } from './pieces';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { A_PAPER } from '../paper/own-paper';
-import { BENCH_FIELD, TOOL, WET_ADHESIVE } from '../records/kinds';
+import { BENCH_FIELD, TOOL_FIELD, WET_ADHESIVE } from '../records/kinds';
 
 export const COVERED_THINGS = [
   'notebook',
@@ -114,16 +114,7 @@ export const COVER_FIELDS = {
     what: 'How the coat is known',
     usual: 'tool',
   },
-  tool: {
-    kind: 'text',
-    key: 'tool',
-    label: 'Spread with',
-    pattern: RECORD_ID,
-    what: 'The tool',
-    record: TOOL,
-    usual: 'brush-full',
-    asked: byTool,
-  },
+  tool: { ...TOOL_FIELD, asked: byTool },
   before: {
     kind: 'number',
     key: 'before',

@@ -4,7 +4,7 @@ import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { LENGTH_UNIT, lengthField } from '../link/length-field';
 import { PAPER_LIMITS } from '../paper/limits';
 import { A_PAPER } from '../paper/own-paper';
-import { BENCH_FIELD, ADHESIVE, TOOL } from '../records/kinds';
+import { BENCH_FIELD, ADHESIVE, TOOL_FIELD } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 
 /** Grain of a sheet: up the height of the work, across its width, not known, or none to speak of. */
@@ -83,15 +83,7 @@ export const FLAT_FIELDS = {
     record: ADHESIVE,
     usual: 'pva-mc-1-1',
   },
-  tool: {
-    kind: 'text',
-    key: 'tool',
-    label: 'Spread with',
-    what: 'The tool',
-    pattern: RECORD_ID,
-    record: TOOL,
-    usual: 'brush-full',
-  },
+  tool: TOOL_FIELD,
   lining: {
     kind: 'one-of',
     key: 'lining',

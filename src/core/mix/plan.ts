@@ -1,8 +1,8 @@
 /** What the mixing calculator asks: its kinds of job, their fields, and what stands there at first. */
-import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
+import { PAPER_TEXT } from '../base/record-id';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { A_PAPER } from '../paper/own-paper';
-import { TOOL } from '../records/kinds';
+import { TOOL_FIELD } from '../records/kinds';
 import { BASES, EXTENDERS, POWDERS, STARCHES } from './jars';
 
 export const MIX_KINDS = ['powder', 'paste', 'stretch', 'dilute', 'correct'] as const;
@@ -227,16 +227,7 @@ export const MIX_FIELDS = {
     usual: 'chiyogami',
     asked: forKinds('stretch'),
   },
-  tool: {
-    kind: 'text',
-    key: 'tool',
-    label: 'Spread with',
-    what: 'The tool',
-    pattern: RECORD_ID,
-    record: TOOL,
-    usual: 'brush-full',
-    asked: forKinds('stretch'),
-  },
+  tool: { ...TOOL_FIELD, asked: forKinds('stretch') },
   celsius: {
     kind: 'number',
     key: 'room',

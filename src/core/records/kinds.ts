@@ -1,4 +1,5 @@
 /** Which records a field may name, and what they are called in "Choose … from the list." */
+import { RECORD_ID } from '../base/record-id';
 import type { Catalogue } from './records';
 
 const among = (called: string, isOne: (id: string, catalogue: Catalogue) => boolean) => ({ called, isOne });
@@ -12,6 +13,17 @@ export const WET_ADHESIVE = among(
   'an adhesive that is spread',
   (id, { adhesives }) => adhesives.get(id)?.form === 'wet',
 );
+
+/** For a plan that asks what the glue is spread with. */
+export const TOOL_FIELD = {
+  kind: 'text',
+  key: 'tool',
+  label: 'Spread with',
+  what: 'The tool',
+  pattern: RECORD_ID,
+  record: TOOL,
+  usual: 'brush-full',
+} as const;
 
 /** For a plan that may name a bench of one's own: a text as `core/bench/own-bench.ts` reads it. */
 export const BENCH_FIELD = {
