@@ -2,7 +2,7 @@
 import { coatFromWeighing } from '../base/piece';
 import { mustBePositive, mustBeWithin } from '../base/result';
 import { OPEN_FACE_DRIES } from '../paper/sorption';
-import { ofStep, type BenchReading } from './uncertain';
+import { ofStep, spreadOfFew, type BenchReading } from './uncertain';
 
 export interface WeighedCoats {
   /** g, of each board before and after; as many of the one as of the other, 1–10 */
@@ -19,8 +19,6 @@ export interface WeighedCoats {
 
 /** How one coat of a hand differs from its next, as a share, where nobody has brushed twice. Estimate. */
 export const HAND_SPREAD = 0.12;
-/** As many coats as that estimate counts for beside those that were weighed. Our own line. */
-const COUNTS_FOR = 2;
 /** A side of the brushed face is measured to this, mm. */
 const SIDE_MM = 1;
 
@@ -37,8 +35,7 @@ export function coatOfWeighings({ before, after, widthMm, heightMm, stepGrams, s
   const dried = OPEN_FACE_DRIES * seconds;
   const coats = before.map((grams, i) => coatFromWeighing(grams, after[i]!, squareMetres) + dried);
   const value = coats.reduce((sum, coat) => sum + coat, 0) / coats.length;
-  const squares = coats.reduce((sum, coat) => sum + (coat - value) ** 2, 0);
-  const hand = Math.sqrt((squares + COUNTS_FOR * (HAND_SPREAD * value) ** 2) / (coats.length - 1 + COUNTS_FOR));
+  const hand = spreadOfFew(coats, HAND_SPREAD);
   const scale = (ofStep(stepGrams) * Math.SQRT2) / squareMetres / Math.sqrt(coats.length);
   const standard = Math.hypot(
     hand * Math.sqrt(1 + 1 / coats.length),

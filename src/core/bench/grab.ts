@@ -14,7 +14,7 @@ import { workingSeconds } from '../joint/way';
 import type { Sheet } from '../paper/sheet';
 import type { Catalogue, Substrate, Technique, WetAdhesive } from '../records/records';
 import { STRIP } from './grabs-by';
-import { carried, logStandardOf, ofStep, type BenchReading } from './uncertain';
+import { carried, logStandardOf, ofStep, spreadOfFew, type BenchReading } from './uncertain';
 
 /** An ordinary room; a degree or ten per cent more move the time by less than a push does. */
 const ROOM = { celsius: 20, humidity: 50 };
@@ -116,9 +116,7 @@ export function grabOfStrips(strip: Strip, catalogue: Catalogue): BenchReading |
   };
   const middle = [slid, tool.coat.middle, board.sorptivity.middle, sheet.sorptivity.middle];
   if (slid >= LONGEST_SLIP_SECONDS || slipAt(strip, 0.999, catalogue) < slid) return undefined;
-  const spread = Math.sqrt(
-    (seconds.reduce((sum, one) => sum + (one - mean) ** 2, 0) + 2 * (STRIP_SPREAD * mean) ** 2) / (seconds.length + 1),
-  );
+  const spread = spreadOfFew(seconds, STRIP_SPREAD);
   const standardOf = (range: Range) => (range.low > 0 ? range.middle * logStandardOf(range) : 0);
   const standards = [
     Math.min(slid / 2, Math.hypot(ofStep(every), spread / Math.sqrt(seconds.length))),

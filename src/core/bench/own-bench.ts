@@ -3,6 +3,7 @@
  * the measuring leaves. "brush-full_coat_55_62_70~binders-board_drinks_2.3_2.9_3.7~pva_solids_0.52_0.53_0.54~named
  * Kitchen table". Where a bench is named, its ranges take the place of those of the records. Reading never throws (`bench-text.ts` writes it).
  */
+import { memoize } from '../base/memoize';
 import type { Range } from '../base/quantity';
 import type { Catalogue } from '../records/records';
 
@@ -66,7 +67,7 @@ const PLACES = {
   grabs: ['ingredients', 'grabSolids'],
 } as const;
 
-const kept = new WeakMap<Catalogue, Map<string, Catalogue>>();
+const benchesOn = new WeakMap<Catalogue, (text: string) => Catalogue>();
 
 /**
  * The records as they are on this bench: the same records where no bench is named or the text is none. What it speaks
@@ -74,11 +75,12 @@ const kept = new WeakMap<Catalogue, Map<string, Catalogue>>();
  */
 export function onBench(text: string | undefined, catalogue: Catalogue): Catalogue {
   if (!text) return catalogue;
-  let known = kept.get(catalogue);
-  if (!known) kept.set(catalogue, (known = new Map()));
-  let own = known.get(text);
-  if (!own) known.set(text, (own = narrowed(readBench(text)?.measures ?? [], catalogue)));
-  return own;
+  let on = benchesOn.get(catalogue);
+  if (!on) {
+    on = memoize((own: string) => narrowed(readBench(own)?.measures ?? [], catalogue));
+    benchesOn.set(catalogue, on);
+  }
+  return on(text);
 }
 
 const narrowed = (measures: readonly BenchMeasure[], catalogue: Catalogue): Catalogue =>

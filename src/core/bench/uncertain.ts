@@ -17,6 +17,20 @@ const HALF_WIDTH = Math.sqrt(6);
 /** A display that steps by `step` is uncertain by step/√12: JCGM 100:2008, F.2.2.1. */
 export const ofStep = (step: number): number => step / Math.sqrt(12);
 
+/** As many repeats as what is usual of a hand counts for beside those that were made. Our own line. */
+const COUNTS_FOR = 2;
+
+/**
+ * How one repeat differs from the next, as a standard deviation: what the readings show, and what is usual (a share of
+ * their mean) for as much as `COUNTS_FOR` more of them. At least one reading, all above 0.
+ */
+export function spreadOfFew(readings: readonly number[], usualShare: number): number {
+  mustBePositive('readings', readings.length);
+  const mean = readings.reduce((sum, one) => sum + one, 0) / readings.length;
+  const squares = readings.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  return Math.sqrt((squares + COUNTS_FOR * (usualShare * mean) ** 2) / (readings.length - 1 + COUNTS_FOR));
+}
+
 /** Standard uncertainty of the logarithm of a number that lies in this range, each side of its middle a triangle. The range is above 0. */
 export function logStandardOf({ low, middle, high }: Ends): number {
   mustBePositive('low', low);
