@@ -1,24 +1,20 @@
 /** Keeps the bench on this device, and forgets it. */
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { benchInWords } from '../../core/bench/bench-text';
 import type { BenchStore } from '../../stores/bench/bench';
 import { leaveBenchOut } from '../../stores/shared/bench-job';
-import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openKeptBench, type KeptBench } from '../../stores/shared/own-bench';
+import { KeepRow, KeepSection } from '../parts/KeepOnDevice';
 
 export function KeepBench({ store }: { readonly store: BenchStore }) {
-  const [own, setOwn] = useState<KeptBench | undefined>(undefined);
-  useEffect(() => setOwn(openKeptBench(localStorageOrNone())), []);
   return (
-    <section aria-label="Keep it">
-      <h2>Keep it</h2>
-      <p>
-        Until you close this tab, the chooser and the calculators that ask for a tool reckon with this bench, and say
-        so. Keep it on this device to be offered it another day. A link carries it too, and nothing else of yours.
-      </p>
-      {own && <Kept own={own} store={store} />}
-    </section>
+    <KeepSection
+      open={openKeptBench}
+      about="Until you close this tab, the chooser and the calculators that ask for a tool reckon with this bench, and say so. Keep it on this device to be offered it another day. A link carries it too, and nothing else of yours."
+    >
+      {(own) => <Kept own={own} store={store} />}
+    </KeepSection>
   );
 }
 
@@ -46,24 +42,20 @@ function Kept({ own, store }: { readonly own: KeptBench; readonly store: BenchSt
           Kept here: <strong>{benchInWords(bench)}</strong>.
         </p>
       )}
-      <div class="button-row">
-        <button type="button" id="keep-bench" class="button" disabled={problems.length > 0} onClick={keep}>
-          Keep this bench on this device
-        </button>
-        {bench !== '' && (
-          <button type="button" class="button-quiet" onClick={forget}>
-            Delete the bench kept here
-          </button>
-        )}
-      </div>
-      <p class="field-hint" aria-live="polite">
-        {said}
-      </p>
-      {!kept && (
-        <p class="field-hint">
-          This browser does not let the page keep anything. The link below holds the bench all the same.
-        </p>
-      )}
+      <KeepRow
+        thing="bench"
+        disabled={problems.length > 0}
+        onKeep={keep}
+        said={said}
+        kept={kept}
+        beside={
+          bench !== '' && (
+            <button type="button" class="button-quiet" onClick={forget}>
+              Delete the bench kept here
+            </button>
+          )
+        }
+      />
     </div>
   );
 }

@@ -1,24 +1,20 @@
 /** Keeps the paper on this device. */
 import { useStore } from '@nanostores/preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { readPaper } from '../../core/paper/own-paper';
-import { localStorageOrNone } from '../../stores/shared/device-storage';
 import type { MeasureStore } from '../../stores/measure/measure';
 import { openOwnPapers, type OwnPapers } from '../../stores/shared/own-papers';
+import { KeepRow, KeepSection } from '../parts/KeepOnDevice';
 import { useFocusNext } from '../parts/use-focus-next';
 
 export function KeepIt({ store }: { readonly store: MeasureStore }) {
-  const [own, setOwn] = useState<OwnPapers | undefined>(undefined);
-  useEffect(() => setOwn(openOwnPapers(localStorageOrNone())), []);
   return (
-    <section aria-label="Keep it">
-      <h2>Keep it</h2>
-      <p>
-        Until you close this tab every calculator knows this paper. To find it again another day, give it a name and
-        keep it on this device.
-      </p>
-      {own && <Kept own={own} store={store} />}
-    </section>
+    <KeepSection
+      open={openOwnPapers}
+      about="Until you close this tab every calculator knows this paper. To find it again another day, give it a name and keep it on this device."
+    >
+      {(own) => <Kept own={own} store={store} />}
+    </KeepSection>
   );
 }
 
@@ -41,19 +37,7 @@ function Kept({ own, store }: { readonly own: OwnPapers; readonly store: Measure
   };
   return (
     <div class="no-print">
-      <div class="button-row">
-        <button type="button" id="keep-paper" class="button" disabled={problems.length > 0} onClick={keep}>
-          Keep this paper on this device
-        </button>
-      </div>
-      <p class="field-hint" aria-live="polite">
-        {said}
-      </p>
-      {!kept && (
-        <p class="field-hint">
-          This browser does not let the page keep anything. The link below holds the paper all the same.
-        </p>
-      )}
+      <KeepRow thing="paper" disabled={problems.length > 0} onKeep={keep} said={said} kept={kept} />
       {papers.length > 0 && (
         <>
           <h3 id="kept-papers" tabIndex={-1}>
