@@ -25,12 +25,15 @@ export const TOOL_FIELD = {
   usual: 'brush-full',
 } as const;
 
-/** For a plan that may name a bench of one's own: a text as `core/bench/own-bench.ts` reads it. */
+/**
+ * For a plan that may name a bench of one's own: a text that begins as one does, which `core/bench/own-bench.ts` reads
+ * once it is fetched.
+ */
 export const BENCH_FIELD = {
   kind: 'text',
   key: 'bench',
   what: 'The bench',
-  pattern: /^[^&\n]{1,400}$/u,
+  pattern: /^[a-z\d-]+_[a-z]+_\d[^&\n]{0,300}$/u,
   optional: true,
 } as const;
 

@@ -19,6 +19,10 @@ describe('a bench in a link', () => {
     ]);
     expect(BENCH_FIELD.pattern.test(TEXT)).toBe(true);
   });
+  it.for(['~~~', 'named Loft', 'brush-full', 'brush-full_coat', `${TEXT}~${'x'.repeat(400)}`])(
+    '%s is left out of a plan, which says so',
+    (text) => expect(BENCH_FIELD.pattern.test(text)).toBe(false),
+  );
   it.for([
     undefined,
     '',
