@@ -19,7 +19,7 @@ export function BenchResult({ answer }: { readonly answer: BenchAnswer }) {
       <Warnings warnings={answer.warnings} />
       {answer.found.length > 0 && (
         <section class="scroll-box" tabIndex={0} aria-label="What was measured, a wide table">
-          <table class="numbers">
+          <table class="numbers bench-found">
             <caption>
               ± holds 95 times in 100. The calculators reckon with the measurement and with what is usual, each by how
               sure it is.
@@ -40,9 +40,9 @@ export function BenchResult({ answer }: { readonly answer: BenchAnswer }) {
                     <span class="cell-note">{name}</span>
                     {note && <span class="cell-note">{keepUnits(note)}</span>}
                   </th>
-                  <td>{keepUnits(measured)}</td>
-                  <td>{keepUnits(now)}</td>
-                  <td>{keepUnits(before)}</td>
+                  <td data-label="Measured">{keepUnits(measured)}</td>
+                  <td data-label="Reckoned with">{keepUnits(now)}</td>
+                  <td data-label="Without it">{keepUnits(before)}</td>
                 </tr>
               ))}
             </tbody>

@@ -1,5 +1,5 @@
 /**
- * The bench that a reader has measured, kept on this device only: one text (core/records/own-bench.ts). Where storage is
+ * The bench that a reader has measured, kept on this device only: one text (core/bench/own-bench.ts). Where storage is
  * refused or broken, it lasts for the visit.
  */
 import { atom, type ReadableAtom } from 'nanostores';
