@@ -19,7 +19,7 @@ export interface WeighedCoats {
 
 /** How one coat of a hand differs from its next, as a share, where nobody has brushed twice. Estimate. */
 export const HAND_SPREAD = 0.12;
-/** A side of the brushed face is measured to this, mm. */
+/** A side of the brushed face is measured to this, mm. Estimate: an ordinary ruler, by eye. */
 const SIDE_MM = 1;
 
 /**

@@ -35,6 +35,7 @@ export const BENCH_LIMITS: Readonly<Record<BenchQuantity, readonly [low: number,
 
 const PART = /^([a-z0-9-]{1,60})_(coat|drinks|solids|grabs)_([\d.]{1,9})_([\d.]{1,9})_([\d.]{1,9})$/;
 const NAME = /^named ([\p{L}\p{M}\p{N} .,;:()'’/°%+-]{1,40})$/u;
+/** Measures in one text. Our own line: three of each kind. */
 const MOST = 12;
 
 /** The bench of a text; undefined where the text is none. What it speaks of may be in no record. */

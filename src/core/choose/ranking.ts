@@ -45,7 +45,10 @@ export const COST = {
 const BRUSHED_OUT_MM = 6;
 /** A second method is told when its chance comes this near. */
 const CLOSE = 0.05;
-/** In the order, another of a kind that stands higher counts this much: the first places name different things. */
+/**
+ * In the order, another of a kind that stands higher counts this much: the first places name different things. Our own
+ * line, set with the published statements of practice in view.
+ */
 const NEXT_OF_A_KIND = 0.7;
 
 /**
