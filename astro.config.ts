@@ -34,33 +34,31 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
   ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|flow|hazards)\.ts/],
   ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
-  // what a sheet can be, and how it drinks
-  ['paper', /\/core\/(?:base\/quantity|paper\/(?:paper|misfit|sorption|asked-paper))\.ts/],
-  // what can hurt, which every calculator that tells how to do something asks
-  ['safety', /\/core\/safety\//],
+  // what a sheet can be, and how it drinks; what can hurt
+  ['plan', /\/core\/(?:base\/quantity|paper\/(?:paper|misfit|sorption|asked-paper))\.ts|\/core\/safety\//],
   // what every calculator needs
   ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs|preload-helper/],
   [
     'base',
-    /\/core\/(?:base\/|link\/model-version|paper\/limits)|\/stores\/shared\/(?:device-storage|precompute|time-slice)\.ts/,
+    /\/core\/(?:base\/|link\/model-version|paper\/limits)|\/stores\/shared\/(?:device-storage|precompute|time-slice|typed)\.ts/,
   ],
   ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
   // what calculators with a table of fields share
   ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/(?:on-bench|plan)\.ts/],
   ['plan', /\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/],
-  // a paper of one's own, which the chooser takes too
-  ['own-paper', /\/core\/paper\/own-paper\.ts/],
+  // a paper of one's own, and what stands on the mixing bench by id: what the chooser's links name too
+  ['own-paper', /\/core\/(?:paper\/own-paper|mix\/jars)\.ts/],
   // those that this device keeps, which the chooser fetches where there are some
   ['own-papers', /\/stores\/shared\/own-papers\.ts|\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
   ['paper-pick', /\/islands\/parts\/PaperPick\.tsx/],
+  // what an answer is set out in, and the fold of a form, which the plan of a trial has without the frame
+  ['fold', /\/islands\/parts\/(?:Fold|FormFold|Facts|Cautions)\.tsx/],
   // the frame of a calculator on a page of its own
-  ['frame', /\/islands\/parts\/(?:Cautions|Facts|PlanBench)\.tsx/],
+  ['frame', /\/islands\/parts\/PlanBench\.tsx/],
   [
     'send',
     /\/islands\/parts\/(?:BenchOffer|KnownJob|LinkSaid|SendLink|SlipTimer|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
   ],
-  // what stands on the mixing bench, by id, which the chooser's links name too
-  ['jars', /\/core\/mix\/jars\.ts/],
   // what a mix is said with, in a lesson too
   [
     'mix',
@@ -74,10 +72,9 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['chooser', /\/core\/choose\/(?:choose|judge|reasons|technique)\.ts/],
   // the code of a link, drawn when all else is done
   ['code', /\/node_modules\/uqr\//],
-  // a sheet and its job, which the page on one's own paper reads too
-  ['sheet', /\/core\/(?:choose\/(?:job|write-link|seen)|paper\/sheet)\.ts/],
-  // what the chooser and the calculator of flatness both reckon a bow with
-  ['bow', /\/core\/joint\/(?:flatness|laminate|constants)\.ts/],
+  // a sheet and its job, which the page on one's own paper reads too, and what the chooser and the calculator of
+  // flatness both reckon a bow with
+  ['sheet', /\/core\/(?:choose\/(?:job|write-link|seen)|paper\/sheet|joint\/(?:flatness|laminate|constants))\.ts/],
   [
     'model',
     /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|draws|sampling|tally|method|method-words|task-words|at-hand|kind)\.ts/,

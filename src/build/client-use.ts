@@ -44,9 +44,13 @@ function scriptsIn(root: string, base: string): Scripts {
   };
 }
 
+/** What every calculator stands on. On the calculator's own page it comes while the line has nothing else to do. */
+const BEFORE_USE = /\/(?:base|records|wake-island)\.[\w-]+\.js$/;
+
 /** An island that waits carries the list of its scripts; those of one that does not are asked for in the head. */
 async function hinted(html: string, scripts: Scripts): Promise<string> {
   const atOnce = new Set<string>();
+  const beforeUse = new Set<string>();
   let page = html;
   for (const [tag] of html.matchAll(/<astro-island [^>]*>/g)) {
     const roots = ['component-url', 'renderer-url'].flatMap((name) => tag.match(`${name}="([^"]+)"`)?.[1] ?? []);
@@ -55,7 +59,11 @@ async function hinted(html: string, scripts: Scripts): Promise<string> {
     if (waits)
       page = page.replace(tag, () => tag.replace('<astro-island ', `<astro-island data-needs="${needs.join(' ')}" `));
     else for (const need of needs) atOnce.add(need);
+    if (tag.includes('&quot;value&quot;:&quot;known&quot;'))
+      for (const need of needs) if (BEFORE_USE.test(need)) beforeUse.add(need);
   }
-  const links = [...atOnce].map((address) => `<link rel="modulepreload" href="${address}">`).join('');
+  const asked = (all: ReadonlySet<string>, how: string) =>
+    [...all].map((address) => `<link rel="modulepreload" href="${address}"${how}>`).join('');
+  const links = asked(atOnce, '') + asked(beforeUse, ' fetchpriority="low"');
   return page.replace('</head>', () => `${links}</head>`);
 }

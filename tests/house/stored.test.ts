@@ -27,6 +27,7 @@ test('only the places known of write on a device', () => {
   expect(writers).toEqual([
     'src/components/fold-form.ts',
     'src/components/offline/earlier-files.mjs',
+    'src/islands/parts/wake-on-use.mjs',
     'src/stores/choose/evidence.ts',
     'src/stores/lesson/answered.ts',
     'src/stores/shared/bench-job.ts',

@@ -15,16 +15,18 @@ import type { FlatAnswer } from '../../src/core/flat/answer';
 import type { MakeAnswer } from '../../src/core/make/answer';
 import type { CutAnswer } from '../../src/core/cut/answer';
 import type { MeasureAnswer } from '../../src/core/measure/answer';
-import type { ClassAnswer } from '../../src/core/class/answer';
+import { atOnce } from '../../src/core/base/turns';
+import type { ClassSheet } from '../../src/core/class/sheet';
 import { flatFacts } from '../../src/core/handover/cover-flat';
 import { mixStretchedWithSlip } from '../../src/core/handover/mix-stretch-slip';
-import type { FieldTable } from '../../src/core/link/fields';
+import type { FieldTable, PlanOf } from '../../src/core/link/fields';
 import { MODEL_VERSION } from '../../src/core/link/model-version';
 import { mixAnswerer } from '../../src/core/mix/any';
 import type { Catalogue } from '../../src/core/records/records';
 import type { Trial } from '../../src/core/trial/record';
 import { createChoosePage } from '../../src/stores/choose/choose-page';
 import { openEvidence } from '../../src/stores/choose/evidence';
+import { layingInTurns } from '../../src/stores/class/class-laying';
 import { createClass } from '../../src/stores/class/class';
 import { createCover } from '../../src/stores/cover/cover';
 import { createCut } from '../../src/stores/cut/cut';
@@ -58,6 +60,7 @@ type Opener = (link: string) => Opened | Promise<Opened>;
 export function opener(catalogue: Catalogue): (room: Room, link: string) => Promise<Opened> {
   // what a page shows before it reads its link, worked out once
   const usual = choose(DEFAULT_JOB, catalogue);
+  const laying = layingInTurns();
   const openers: Readonly<Record<Room, Opener>> = {
     choose: (link) => openChooser(link, catalogue, usual),
     mix: openPlan(
@@ -119,14 +122,17 @@ export function opener(catalogue: Catalogue): (room: Room, link: string) => Prom
     ),
     class: openPlan(
       () => createClass(catalogue),
-      (answer: ClassAnswer) => [
-        answer.sentence,
-        ...answer.materials.map(({ what, amount }) => `${amount} ${what}`),
-        answer.schedule.map(({ when }) => when).join(', '),
-        answer.handout.verdict,
-        answer.handout.glue,
-        ...warnings(answer.warnings),
-      ],
+      (sheet: ClassSheet, plan) => {
+        const { handout, warnings: said } = atOnce(laying(plan, sheet, catalogue));
+        return [
+          sheet.sentence,
+          ...sheet.materials.map(({ what, amount }) => `${amount} ${what}`),
+          sheet.schedule.map(({ when }) => when).join(', '),
+          handout.verdict,
+          handout.glue,
+          ...warnings(said),
+        ];
+      },
     ),
     trial: openTrial,
   };
@@ -146,7 +152,7 @@ export const jobIn = (link: string): string =>
 /** Calculators whose fields are said in a table share one way of opening. */
 function openPlan<S extends FieldTable, A>(
   create: () => PlanStore<S, A>,
-  say: (answer: A) => readonly string[],
+  say: (answer: A, plan: PlanOf<S>) => readonly string[],
 ): Opener {
   return async (link) => {
     const store = create();
@@ -154,11 +160,12 @@ function openPlan<S extends FieldTable, A>(
     await loaded(store.$isLoading);
     const problems = store.$problems.get().map(({ message }) => `! ${message}`);
     const other = store.$otherAnswer.get();
+    const solved = store.$solved.get();
     return {
       again: store.$tail.get(),
       dropped: store.$link.get().dropped,
       ...(other && { other: other.slice(0, 2).join(' and ') }),
-      answer: [...problems, ...say(store.$solved.get().answer)],
+      answer: [...problems, ...say(solved.answer, solved.plan)],
     };
   };
 }

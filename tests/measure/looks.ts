@@ -116,12 +116,8 @@ async function shownFrames(tab: Page): Promise<readonly Frame[]> {
 /** Islands that wake by themselves have woken, and the code of each link, which comes after a pause, is drawn. */
 async function awake(frame: Frame): Promise<void> {
   await frame.waitForFunction(() => {
-    const asleep = document.querySelector(
-      'astro-island[ssr][client="load"], astro-island[ssr]:is([opts*="now"], [opts*="soon"])',
-    );
-    const coded = [
-      ...document.querySelectorAll('astro-island:is([opts*="now"], [opts*="soon"]) :is(.send-it, .handout-links)'),
-    ];
+    const asleep = document.querySelector('astro-island[ssr][client="load"], astro-island[ssr][opts*="now"]');
+    const coded = [...document.querySelectorAll('astro-island[opts*="now"] :is(.send-it, .handout-links)')];
     return (
       !asleep && coded.every((one) => one.querySelector('.qr')) && [...document.images].every((one) => one.complete)
     );

@@ -89,3 +89,8 @@ export const layingCautions = (adhesive: Adhesive, ground: Substrate, catalogue:
     ...forEver(adhesive),
     ...cautionsFor(adhesiveWork(adhesive, catalogue), { steps: [{ does: ['press'] }], natures: ground.hazards ?? [] }),
   ]);
+
+/** Heat while gluing, as against heat to cook a paste that is then used cold. */
+export function heatAtBench(adhesive: Adhesive): boolean {
+  return adhesive.needsHeat && (adhesive.form === 'dry' || adhesive.usedAt !== undefined);
+}

@@ -1,5 +1,6 @@
 /** What a person asks for, held against an adhesive's traits. Traits are common practice from the records; the shares are judgements of ours. */
 import type { Need } from './job';
+import { heatAtBench } from '../adhesive/hazards';
 import type { Adhesive } from '../records/records';
 
 /** How a need speaks: takes a share off, rules out, or counts in favour. */
@@ -61,9 +62,4 @@ export function askedFor(
         'Its powder is wetted with hot water. Without any, sift it on cold water, leave it for two days and sieve it.',
       );
   }
-}
-
-/** Heat while gluing, as against heat to cook a paste that is then used cold. */
-export function heatAtBench(adhesive: Adhesive): boolean {
-  return adhesive.needsHeat && (adhesive.form === 'dry' || adhesive.usedAt !== undefined);
 }

@@ -8,10 +8,10 @@ import { TASK_TRAITS, type Task } from '../records/task';
 import { coolingSeconds } from '../adhesive/cooling';
 import type { Adhesive, Catalogue } from '../records/records';
 import type { Reason, Suitability } from './finding';
-import { askedFor, heatAtBench } from './needs';
+import { askedFor } from './needs';
 import { middleLiquid, taskOf } from './sampling';
 import type { Sheet } from '../paper/sheet';
-import { hasFumes, scalds } from '../adhesive/hazards';
+import { hasFumes, heatAtBench, scalds } from '../adhesive/hazards';
 import { cautionsFor } from '../safety/hazards';
 
 /** At this sorptivity, g/m² per √s, a joint dries as often as not where the other side is closed. From memory: foils and plastic coatings lie below. */

@@ -1,10 +1,18 @@
 /** What may go wrong in this class, most of it time. */
 import { VERDICT_WORDS } from '../choose/answer-words';
 import type { Choice } from '../choose/choose';
+import type { Ranked } from '../choose/finding';
 import { durationSpan, duration, lowerFirst } from '../base/format';
+import type { Percentiles } from '../base/quantity';
 import type { Catalogue, WetAdhesive } from '../records/records';
-import type { SlipOf } from './glue';
 import type { ClassPlan } from './plan';
+
+/** How long one piece can be moved, and how long it takes to place. */
+export interface SlipOf {
+  readonly name: string;
+  readonly slip: Percentiles;
+  readonly needed: number;
+}
 
 /** Beginners take this many times as long to place a sheet. Common practice, no source. */
 export const BEGINNERS = 1.5;
@@ -28,7 +36,7 @@ export function slipWarnings(slips: readonly SlipOf[], adhesive: WetAdhesive, be
 }
 
 /** Adhesives that are sound or likely for the main piece and give a beginner time. */
-export function slowerOnes(choices: readonly Choice[], needed: number, catalogue: Catalogue): readonly string[] {
+export function slowerOnes(choices: readonly Ranked[], needed: number, catalogue: Catalogue): readonly string[] {
   return choices
     .filter(
       ({ verdict, slipSeconds }) =>

@@ -7,12 +7,13 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { isWorthAClock } from '../../core/base/clock-text';
 import { jobInWords } from '../../core/choose/tipping-words';
-import type { NextRoom } from '../../core/handover/choose-to-all';
+import type { NextRoom, NextStep } from '../../core/handover/choose-to-all';
 import { sheetOf } from '../../core/paper/sheet';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { leaveChoosePage, openChoosePage, prepareChoosePage } from '../../stores/choose/open-choose-page';
-import { $benchJob } from '../../stores/shared/bench-job';
+import { $benchJob, tailAhead } from '../../stores/shared/bench-job';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
+import { isTyped, type Typed } from '../../stores/shared/typed';
 import { syncAddress } from '../../stores/shared/url-sync';
 import { Answer, AnswerSpoken } from './Answer';
 import { AnswerStrip } from './AnswerStrip';
@@ -41,15 +42,20 @@ interface Props {
   readonly checks: string;
   /** paths of the pages that an answer leads to */
   readonly rooms: Readonly<Record<NextRoom, string>>;
+  readonly steps: readonly NextStep[];
+  readonly typed?: Typed;
 }
 
 const prefix = 'ch-';
 
 /** The tail of the page's own link; none while the site is built. */
 const linkHere = () => (typeof window === 'undefined' ? '' : window.location.search);
+/** The tail that it opens with: of the link, or of the job that is kept. */
+const opensWith = () => (typeof window === 'undefined' ? '' : tailAhead('choose', linkHere()));
 
-export default function Choose({ address, benchAt, blind, checks, rooms }: Props) {
-  const store = useMemo(() => openChoosePage(linkHere()), []);
+export default function Choose({ address, benchAt, blind, checks, rooms, steps, typed }: Props) {
+  const opened = useMemo(opensWith, []);
+  const store = useMemo(() => openChoosePage(opened, { prefix, typed }), []);
   const startJob = useMemo(() => store.$job.get(), []);
   const problems = useStore(store.$problems);
   const { aside } = useStore($benchJob);
@@ -67,8 +73,8 @@ export default function Choose({ address, benchAt, blind, checks, rooms }: Props
         document.dispatchEvent(new Event('answered'));
       });
     // What was typed before the script came is put back before this.
-    const isOther = store.$job.get() !== startJob;
-    if (linkHere() !== '' || sent !== undefined || hasTrials() || isOther) wakeRest();
+    const isOther = opened !== '' || isTyped(typed) || store.$job.get() !== startJob;
+    if (isOther || sent !== undefined || hasTrials()) wakeRest();
     const stopWaking = store.$job.listen(wakeRest);
     const atFirst = store.$texts.get();
     const stopSyncing = syncAddress('choose', store.load, store.$tail);
@@ -104,7 +110,7 @@ export default function Choose({ address, benchAt, blind, checks, rooms }: Props
         <OwnTrialsNote store={store} />
         <BenchOf store={store} benchAt={benchAt} />
         {!aside && <KnownJob room="choose" address={address} />}
-        <NextSteps store={store} rooms={rooms} />
+        <NextSteps store={store} rooms={rooms} steps={steps} />
         <AnswerSpoken store={store} />
       </section>
     </>
@@ -112,10 +118,10 @@ export default function Choose({ address, benchAt, blind, checks, rooms }: Props
 }
 
 /** Before it wakes. */
-Choose.prepare = () => prepareChoosePage(linkHere());
+Choose.prepare = ({ typed }: Props) => prepareChoosePage(opensWith(), { prefix, typed });
 
-/** With a link it shows another job than the built page does. */
-Choose.isOther = () => linkHere() !== '';
+/** With a link, a job that is kept or something typed it shows another job than the built page does. */
+Choose.isOther = ({ typed }: Props) => opensWith() !== '' || isTyped(typed);
 
 /** Without the fields, on paper or without script, this says what was asked. */
 function Asked({ store }: { readonly store: ChoosePageStore }) {

@@ -2,14 +2,17 @@
 import { useMemo } from 'preact/hooks';
 import type { Job } from '../../core/choose/job';
 import { openChoose, prepareChoose } from '../../stores/choose/open-choose';
+import { isTyped, type Typed } from '../../stores/shared/typed';
 import { Answer, AnswerSpoken } from './Answer';
 import { PaperFields } from './PaperFields';
 import { SlipFigure } from './SlipFigure';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 
-export default function ChooseBrief({ start, address, name }: LessonProps<Job>) {
-  const store = useMemo(() => openChoose(start), []);
+type Props = LessonProps<Job> & { readonly typed?: Typed };
+
+export default function ChooseBrief({ start, address, name, typed }: Props) {
   const prefix = `${name}-`;
+  const store = useMemo(() => openChoose(start, { prefix, typed }), []);
   return (
     <LessonBench
       store={store}
@@ -26,4 +29,7 @@ export default function ChooseBrief({ start, address, name }: LessonProps<Job>) 
 }
 
 /** Before it wakes. */
-ChooseBrief.prepare = ({ start }: LessonProps<Job>) => prepareChoose(start);
+ChooseBrief.prepare = ({ start, name, typed }: Props) => prepareChoose(start, { prefix: `${name}-`, typed });
+
+/** What was typed by then is another job than that of the built page. */
+ChooseBrief.isOther = ({ typed }: Props) => isTyped(typed);

@@ -5,15 +5,18 @@ import type { Job } from '../../core/choose/job';
 import { TASK_WORDS } from '../../core/choose/task-words';
 import { taskIn } from '../../stores/choose/choose';
 import { openChoose, prepareChoose } from '../../stores/choose/open-choose';
+import { isTyped, type Typed } from '../../stores/shared/typed';
 import { named } from '../parts/Field';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 import { PickOf } from '../parts/PlanField';
 import { Answer, AnswerSpoken } from './Answer';
 import { TaskField } from './TaskField';
 
-export default function ChooseHome({ start, address, name }: LessonProps<Job>) {
-  const store = useMemo(() => openChoose(start), []);
+type Props = LessonProps<Job> & { readonly typed?: Typed };
+
+export default function ChooseHome({ start, address, name, typed }: Props) {
   const prefix = `${name}-`;
+  const store = useMemo(() => openChoose(start, { prefix, typed }), []);
   const words = TASK_WORDS[taskIn(useStore(store.$texts))];
   const { papers, substrates } = store.catalogue;
   const props = { store, prefix };
@@ -38,4 +41,7 @@ export default function ChooseHome({ start, address, name }: LessonProps<Job>) {
 }
 
 /** Before it wakes. */
-ChooseHome.prepare = ({ start }: LessonProps<Job>) => prepareChoose(start);
+ChooseHome.prepare = ({ start, name, typed }: Props) => prepareChoose(start, { prefix: `${name}-`, typed });
+
+/** What was typed by then is another job than that of the built page. */
+ChooseHome.isOther = ({ typed }: Props) => isTyped(typed);

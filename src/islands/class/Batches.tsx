@@ -1,10 +1,10 @@
 /** Each batch of adhesive: what goes in, and how it is made. */
 import { keepUnits } from '../../core/base/format';
-import type { ClassAnswer } from '../../core/class/answer';
+import type { ClassSheet } from '../../core/class/sheet';
 import { Fold } from '../parts/Fold';
 import { Facts } from '../parts/Facts';
 
-export function Batches({ answer }: { readonly answer: ClassAnswer }) {
+export function Batches({ answer }: { readonly answer: ClassSheet }) {
   return (
     <Fold title="The adhesive">
       {answer.batches.length === 0 && <p>{keepUnits(answer.coverage.sentence)} It is used as it comes.</p>}

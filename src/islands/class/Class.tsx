@@ -1,7 +1,14 @@
-/** The workshop sheet: a class of one project, from the shopping list to the handout, all of it in one link. */
+/**
+ * The workshop sheet: a class of one project, from the shopping list to the handout, all of it in one link. What to
+ * buy, cut and mix is answered first; the model, which says how it is glued, is fetched after that.
+ */
 import { useStore } from '@nanostores/preact';
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { ClassLaying } from '../../core/class/laying';
+import { DEFAULT_CLASS } from '../../core/class/plan';
+import { gravestFirst } from '../../core/safety/hazards';
 import { openClass, prepareClass } from '../../stores/class/open-class';
+import { isTyped, type Typed } from '../../stores/shared/typed';
 import { MakeFields } from '../make/MakeFields';
 import { Cautions, type CautionText } from '../parts/Cautions';
 import { Fold } from '../parts/Fold';
@@ -20,13 +27,39 @@ interface Props {
   readonly cut: string;
   readonly lessons: readonly { readonly title: string; readonly path: string }[];
   readonly cautions: Readonly<Record<string, CautionText>>;
+  /** how the class is glued that the page is built with */
+  readonly laying: ClassLaying;
+  readonly typed?: Typed;
 }
 
 const prefix = 'class-';
+const NOT_FETCHED = 'How long the glue waits could not be fetched. Load the page again for it.';
 
-export default function Workshop({ address, choose, cut, lessons, cautions }: Props) {
+export default function Workshop({ address, choose, cut, lessons, cautions, laying: built }: Props) {
   const store = useMemo(openClass, []);
   const { answer, plan } = useStore(store.$solved);
+  const laid = useStore(store.$laid);
+  const [failed, setFailed] = useState(false);
+  const before = useRef<ClassLaying>(built);
+  // none while it is worked out; no caution goes before it is known that it is not called for
+  const laying = laid?.sheet === answer ? laid.laying : plan === DEFAULT_CLASS ? built : undefined;
+  if (laying) before.current = laying;
+  const toCome = failed ? NOT_FETCHED : 'How long the glue waits is being worked out.';
+  const meanwhile = failed ? [NOT_FETCHED, ...answer.warnings] : answer.warnings;
+  useEffect(() => {
+    let isHere = true;
+    let stop = () => {};
+    import('../../stores/class/class-laying').then(
+      ({ layingInTurns }) => {
+        if (isHere) stop = store.layWith(layingInTurns());
+      },
+      () => setFailed(true),
+    );
+    return () => {
+      isHere = false;
+      stop();
+    };
+  }, []);
   const tail = useStore(store.$tail);
   const fields = { store, prefix };
 
@@ -52,26 +85,29 @@ export default function Workshop({ address, choose, cut, lessons, cautions }: Pr
       answer={
         <>
           <ForStudents address={address} tail={tail} />
-          <ClassResult answer={answer} />
+          <ClassResult answer={answer} slip={laying?.handout.slip} warnings={laying?.warnings ?? meanwhile} />
           <Shopping answer={answer} />
         </>
       }
       rest={
         <>
-          <Schedule answer={answer} />
+          <Schedule answer={answer} slip={laying?.handout.slip} />
           <Batches answer={answer} />
           <Fold title="How the sheets are cut">
             <SheetPlans stocks={answer.cut.stocks} unit={plan.unit} />
             <p class="no-print">
-              <a href={`${cut}?${answer.tails.cut}`}>Change the cutting plan by itself</a>
+              <a href={`${cut}?${answer.cutTail}`}>Change the cutting plan by itself</a>
             </p>
           </Fold>
-          <Cautions ids={answer.cautions} texts={cautions} />
+          <Cautions
+            ids={laying?.cautions ?? gravestFirst([...answer.cautions, ...before.current.cautions])}
+            texts={cautions}
+          />
         </>
       }
       last={
         <Fold title="The student’s sheet">
-          <HandoutSheet answer={answer} plan={plan} choose={choose} lessons={lessons} />
+          <HandoutSheet answer={answer} laying={laying} toCome={toCome} plan={plan} choose={choose} lessons={lessons} />
         </Fold>
       }
     />
@@ -79,4 +115,7 @@ export default function Workshop({ address, choose, cut, lessons, cautions }: Pr
 }
 
 /** Before it wakes. */
-Workshop.prepare = prepareClass;
+Workshop.prepare = ({ typed }: Props) => prepareClass({ typed, prefix });
+
+/** What was typed by then is another class than that of the built page. */
+Workshop.isOther = ({ typed }: Props) => isTyped(typed);

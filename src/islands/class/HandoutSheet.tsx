@@ -1,32 +1,43 @@
 /** The page each student is given: the thing, its pieces, how long the glue waits, and the way back to the answer. */
 import { useEffect, useState } from 'preact/hooks';
 import { keepUnits } from '../../core/base/format';
-import type { ClassAnswer } from '../../core/class/answer';
+import type { ClassLaying } from '../../core/class/laying';
 import type { ClassPlan } from '../../core/class/plan';
+import type { ClassSheet } from '../../core/class/sheet';
 import { MeasuredPlate } from '../make/MeasuredPlate';
 import { QrCode } from '../parts/QrCode';
 import { SlipTimer } from '../parts/SlipTimer';
 
 interface Props {
-  readonly answer: ClassAnswer;
+  readonly answer: ClassSheet;
+  /** none while it is worked out */
+  readonly laying: ClassLaying | undefined;
+  /** what is said meanwhile */
+  readonly toCome: string;
   readonly plan: ClassPlan;
   readonly choose: string;
   readonly lessons: readonly { readonly title: string; readonly path: string }[];
 }
 
-export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
+export function HandoutSheet({ answer, laying, toCome, plan, choose, lessons }: Props) {
   const [origin, setOrigin] = useState('');
   useEffect(() => setOrigin(window.location.origin), []);
-  const { handout, project, title } = answer;
-  const link = `${choose}?${answer.tails.choose}`;
+  const { project, title } = answer;
+  const link = `${choose}?${laying?.chooserTail ?? ''}`;
   const [picture] = project.pictures;
   return (
     <section class="handout" aria-labelledby="handout-title">
       <h2 id="handout-title">For each student: {title.toLowerCase()}</h2>
       <p>
-        <strong>{keepUnits(handout.glue)}</strong> {handout.verdict}.
+        {laying ? (
+          <>
+            <strong>{keepUnits(laying.handout.glue)}</strong> {laying.handout.verdict}.
+          </>
+        ) : (
+          toCome
+        )}
       </p>
-      {handout.slip && <SlipTimer {...handout.slip} />}
+      {laying?.handout.slip && <SlipTimer {...laying.handout.slip} />}
       <div class="handout-columns">
         {picture && (
           <figure class="plate">
@@ -39,7 +50,7 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
           </figure>
         )}
         <div class="handout-links">
-          {origin && <QrCode text={origin + link} />}
+          {origin && laying && <QrCode text={origin + link} />}
           <div>
             <p>
               <a class="no-spell" href={link}>
@@ -77,7 +88,7 @@ export function HandoutSheet({ answer, plan, choose, lessons }: Props) {
           </tbody>
         </table>
         <ol>
-          {handout.steps.map((step) => (
+          {project.steps.map((step) => (
             <li key={step}>{keepUnits(step)}</li>
           ))}
         </ol>

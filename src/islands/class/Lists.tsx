@@ -1,22 +1,27 @@
 /** The lists of the workshop sheet: what to buy, what to lay out, what to do when. */
 import { keepUnits } from '../../core/base/format';
-import type { ClassAnswer } from '../../core/class/answer';
+import type { Handout } from '../../core/class/handout';
+import type { ClassSheet } from '../../core/class/sheet';
 import { Fold } from '../parts/Fold';
 import { SlipTimer } from '../parts/SlipTimer';
 import { Spoken } from '../parts/Spoken';
 import { Warnings } from '../parts/Warnings';
 
 interface Props {
-  readonly answer: ClassAnswer;
+  readonly answer: ClassSheet;
+}
+interface WithSlip extends Props {
+  /** how long the largest piece can be moved, where that is known and leaves time for a clock */
+  readonly slip: Handout['slip'];
 }
 
-export function ClassResult({ answer }: Props) {
+export function ClassResult({ answer, slip, warnings }: WithSlip & { readonly warnings: readonly string[] }) {
   return (
     <>
       <p class="verdict-why">{keepUnits(answer.sentence)}</p>
-      {answer.handout.slip && <SlipTimer {...answer.handout.slip} />}
-      <Warnings warnings={answer.warnings} />
-      <Spoken text={[answer.sentence, ...answer.warnings].join(' ')} />
+      {slip && <SlipTimer {...slip} />}
+      <Warnings warnings={warnings} />
+      <Spoken text={[answer.sentence, ...warnings].join(' ')} />
     </>
   );
 }
@@ -32,7 +37,7 @@ export function Shopping({ answer }: Props) {
   );
 }
 
-function Items({ caption, items }: { readonly caption: string; readonly items: ClassAnswer['materials'] }) {
+function Items({ caption, items }: { readonly caption: string; readonly items: ClassSheet['materials'] }) {
   return (
     <table class="numbers facts items">
       <caption>{caption}</caption>
@@ -51,7 +56,7 @@ function Items({ caption, items }: { readonly caption: string; readonly items: C
   );
 }
 
-export function Schedule({ answer }: Props) {
+export function Schedule({ answer, slip }: WithSlip) {
   return (
     <Fold title="What to do when">
       <section class="schedule">
@@ -72,7 +77,7 @@ export function Schedule({ answer }: Props) {
             ))}
           </tbody>
         </table>
-        {answer.handout.slip && <SlipTimer {...answer.handout.slip} />}
+        {slip && <SlipTimer {...slip} />}
       </section>
     </Fold>
   );

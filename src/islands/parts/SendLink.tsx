@@ -49,7 +49,7 @@ export function SendLink({ id, address, tail }: Props) {
             onFocus={(event) => event.currentTarget.select()}
           />
           <p class="only-print link-text">{link}</p>
-          <p class="only-print">Printed on {today}.</p>
+          {today && <p class="only-print">Printed on {today}.</p>}
           <p class="field-hint" aria-live="polite">
             {said}
           </p>

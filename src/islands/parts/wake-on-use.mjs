@@ -3,10 +3,12 @@
  * The directive `client:use`: the script of an island is fetched at the first sign that somebody means to
  * use it (a pointer over it, a touch, the focus). Until then the built page is all there is. What is typed,
  * picked, ticked or pressed while the script is on its way is done again when it has come, so nothing is
- * lost; meanwhile the answer is dimmed and the page says why. `client:use="now"` fetches at once and `"soon"`
- * when the page has been painted, for a script so large that it would hold the page up; both keep what is typed in
- * the same way. `client:use="then"` is for what stands below an answer: it waits for a sign of use as well, or until
- * the answer is another than the page was built with (`answered` on the document).
+ * lost; meanwhile the answer is dimmed and the page says why. All of them keep what is typed in the same way:
+ * - `client:use="now"` fetches at once, for what keeps time or shows what this device holds;
+ * - `client:use="known"`, for a calculator on its own page, waits like the others, but fetches at once where the built
+ *   page is not what its reader is to see: where it was opened with a link, or this device keeps something for it;
+ * - `client:use="then"` is for what stands below an answer: it waits for a sign of use as well, or until the answer is
+ *   another than the page was built with (`answered` on the document).
  */
 
 const SIGNS = ['pointerover', 'pointerdown', 'focusin', 'input', 'change'];
@@ -30,6 +32,9 @@ function isChanged(control) {
   const written = [...control.options].find((option) => option.defaultSelected) ?? control.options[0];
   return written && control.value !== written.value;
 }
+
+/** @param {HTMLElement} island @returns {HTMLDetailsElement[]} */
+const openIn = (island) => [...island.querySelectorAll('details')].filter((fold) => fold.open);
 
 /** @param {HTMLElement} island @returns {Map<any, string | boolean>} */
 const changedIn = (island) =>
@@ -69,8 +74,18 @@ const fetched = async (address) => {
   return answer.blob();
 };
 
+/** Was the page opened with a link, or is something kept here that it may show: a job, papers, trials? */
+function isKnown() {
+  try {
+    return location.search !== '' || /open-time:/.test(Object.keys({ ...localStorage, ...sessionStorage }).join());
+  } catch {
+    // what may not be looked at keeps nothing
+    return false;
+  }
+}
+
 /** Once the built answer has been painted; in a page that is not in view nothing is, and a moment must do.
- * @param {() => void} act */
+ * @param {(value?: any) => void} act */
 function afterPaint(act) {
   requestAnimationFrame(() => setTimeout(act));
   setTimeout(act, NOT_PAINTED);
@@ -94,14 +109,16 @@ const wakeOnUse = (load, options, island) => {
     }
     note.textContent = text;
   };
+  const builtOpen = openIn(island);
   const needs = island.dataset['needs']?.split(' ') ?? [];
-  const wake = async () => {
+  /** @param {Promise<void>} [painted] what it waits for besides its scripts */
+  const wake = async (painted) => {
     if (waking) return;
     waking = true;
     /** @type {() => Promise<void>} */
     let hydrate;
     try {
-      await Promise.all(needs.map(fetched));
+      await Promise.all([painted, ...needs.map(fetched)]);
       hydrate = await load();
     } catch {
       // The next sign of use tries again; who has typed is told.
@@ -111,19 +128,27 @@ const wakeOnUse = (load, options, island) => {
     }
     /** @type {Map<any, string | boolean>} */
     let typed = new Map();
+    /** @type {HTMLDetailsElement[]} */
+    let unfolded = [];
     const look = () => {
       typed = changedIn(island);
+      unfolded = openIn(island).filter((fold) => !builtOpen.includes(fold));
       listen(false);
     };
+    // what is first worked out may be the answer to that
+    Object.assign(island, {
+      typed: () => Object.fromEntries([...changedIn(island)].map(([{ id }, state]) => [id, state])),
+    });
     // said just before it wakes, when nothing more can be typed
     island.addEventListener('wake', look, { once: true });
     await hydrate();
     island.removeAttribute('aria-busy');
     note?.remove();
+    for (const fold of unfolded) fold.open = true;
     putBack(typed);
     pressed?.click();
-    // A link sets the fields after that; what was typed came later and wins.
-    if (typed.size > 0 && location.search) setTimeout(putBack, LINK_IS_READ, typed, true);
+    // A link, or the job that is kept, sets the fields after that; what was typed came later and wins.
+    if (typed.size > 0 && isKnown()) setTimeout(putBack, LINK_IS_READ, typed, true);
   };
   /** @param {Event} event */
   const sign = (event) => {
@@ -150,7 +175,7 @@ const wakeOnUse = (load, options, island) => {
     if (document.documentElement.dataset['answered'] === '') void wake();
     else document.addEventListener('answered', () => void wake());
   }
-  if (options.value === 'now' || options.value === 'soon') afterPaint(() => void wake());
+  if (options.value === 'now' || (options.value === 'known' && isKnown())) void wake(new Promise(afterPaint));
   // A browser that comes back to a page may have put into its fields what was typed before.
   window.addEventListener('pageshow', () => {
     if (island.hasAttribute('ssr') && changedIn(island).size > 0) void wake();

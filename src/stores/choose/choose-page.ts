@@ -10,7 +10,7 @@ import type { JobPaper } from '../../core/paper/asked-paper';
 import type { Catalogue } from '../../core/records/records';
 import { decodeTaught, sameAnswer, seenIn, type Seen, type TaughtBy } from '../../core/choose/seen';
 import { decodeJob, jobPartInLink } from '../../core/choose/read-link';
-import { createChoose, textsOfJob, type Answering } from './choose';
+import { createChoose, textsOfJob, type Answering, type JobTexts } from './choose';
 
 /** Something that has a say besides the model: what it makes of the answer, and what it adds to the link. */
 export interface Adjust {
@@ -32,8 +32,9 @@ export function createChoosePage(
   catalogue: Catalogue,
   start: Job = DEFAULT_JOB,
   answers: Answers = { now: (job) => atOnce(rankInTurns(job, catalogue)) },
+  texts?: JobTexts,
 ) {
-  const chooser = createChoose<Ranked>(catalogue, answers.now, start, answers.inTurns);
+  const chooser = createChoose<Ranked>(catalogue, answers.now, start, answers.inTurns, texts);
   const { $texts, $job, $choices: $modelChoices } = chooser;
   const $adjust = atom<Adjust | undefined>(undefined);
   const $choices = computed([$job, $modelChoices, $adjust], (job, choices, adjust) =>

@@ -23,6 +23,7 @@ import { usualOfTask } from '../../core/choose/task-words';
 import type { InputError } from '../../core/base/result';
 import { seenIn } from '../../core/choose/seen';
 import { encodeJob } from '../../core/choose/write-link';
+import { isTyped, textsTyped, type TypedInto } from '../shared/typed';
 
 /** What stands in the form: numbers as text, so that nothing typed is ever lost; needs and adhesives as ticked. */
 export type JobTexts = TextsOf<typeof JOB_FIELDS>;
@@ -42,6 +43,16 @@ export function jobOfTexts(
   const job = jobOfPlan(plan);
   const problems = [...slips, ...jobProblems(job, catalogue)];
   return problems.length > 0 ? { problems } : { job: job as SettledJob, problems };
+}
+
+/**
+ * The texts of a form that started at this job, with what was typed into it. None where nothing was, or where it
+ * was the task, with which other fields change.
+ */
+export function jobTextsTyped(start: Job, into: TypedInto): JobTexts | undefined {
+  const typed = textsTyped(into, JOB_FIELDS);
+  if (!isTyped(typed) || 'task' in typed) return undefined;
+  return { ...textsOfJob(start), ...typed } as JobTexts;
 }
 
 /** The task that these texts name; to cover when they name none. */
@@ -73,7 +84,7 @@ export type Answering<R extends Ranked> = (job: SettledJob, done: (choices: read
 
 /**
  * Texts, the job they make, its answer and its link: what every chooser has, in a lesson or on its own page.
- * The job, the answer and the link change together, when the answer is there.
+ * The job, the answer and the link change together, when the answer is there. `texts`: what the form holds already.
  */
 export function createChoose<R extends Ranked>(
   catalogue: Catalogue,
@@ -83,12 +94,14 @@ export function createChoose<R extends Ranked>(
     done(answer(job, catalogue));
     return () => {};
   },
+  texts?: JobTexts,
 ) {
-  const first = settleJob(start, catalogue).job;
-  const $texts = atom<JobTexts>(textsOfJob(first));
+  const settled = settleJob(start, catalogue).job;
+  const $texts = atom<JobTexts>(texts ?? textsOfJob(settled));
   const $parsed = computed($texts, (texts) => jobOfTexts(texts, catalogue));
   const $problems = computed($parsed, ({ problems }) => problems);
   /** the last job that made sense: its answer stays, dimmed, while the inputs do not */
+  const first = $parsed.get().job ?? settled;
   const $answered = atom({ job: first, choices: answer(first, catalogue) });
   let stop = () => {};
   $parsed.listen(({ job }) => {
@@ -101,8 +114,9 @@ export function createChoose<R extends Ranked>(
   const $tail = computed($answered, ({ job, choices }) => encodeJob(job, seenIn(choices[0]!)));
   const $suggestedSeconds = computed($job, (job) => placingSeconds(job.widthMm, job.heightMm));
 
-  const set = <K extends keyof JobTexts>(field: K, text: JobTexts[K]): void =>
-    $texts.set({ ...$texts.get(), [field]: text });
+  const set = <K extends keyof JobTexts>(field: K, text: JobTexts[K]): void => {
+    if ($texts.get()[field] !== text) $texts.set({ ...$texts.get(), [field]: text });
+  };
   const toggle = (field: TickedField, value: string): void => {
     const now: readonly string[] = $texts.get()[field];
     const next = now.includes(value) ? now.filter((one) => one !== value) : [...now, value];

@@ -5,6 +5,8 @@ import type { Ranked } from '../../core/choose/finding';
 import { rankInTurns } from '../../core/choose/ranking';
 import { decodeJob } from '../../core/choose/read-link';
 import { catalogue } from '../../data/catalogue';
+import type { TypedInto } from '../shared/typed';
+import { jobOfTexts, jobTextsTyped } from './choose';
 import { createChoosePage, type ChoosePageStore } from './choose-page';
 import { fetchBench, waitsForBench, withBenches } from '../shared/on-bench';
 import { answersAhead } from '../shared/time-slice';
@@ -27,9 +29,14 @@ const answers = {
   },
 };
 
+const jobIn = (link: string) => (link === '' ? DEFAULT_JOB : decodeJob(link).job);
+/** A link sets the fields itself. */
+const textsIn = (link: string, into: TypedInto) => (link === '' ? jobTextsTyped(DEFAULT_JOB, into) : undefined);
+
 /** Works out the first answer, that of a link where there is one, before the page needs it. */
-export async function prepareChoosePage(link: string): Promise<void> {
-  const { job } = settleJob(link === '' ? DEFAULT_JOB : decodeJob(link).job, catalogue);
+export async function prepareChoosePage(link: string, into: TypedInto): Promise<void> {
+  const texts = textsIn(link, into);
+  const { job } = settleJob((texts && jobOfTexts(texts, catalogue).job) ?? jobIn(link), catalogue);
   if (waitsForBench(job)) await fetchBench();
   await ahead.prepare(job);
 }
@@ -37,8 +44,8 @@ export async function prepareChoosePage(link: string): Promise<void> {
 let shared: ChoosePageStore | undefined;
 
 /** The one chooser of this page. `link`: the tail that it opens with; it starts at the usual job where that is empty. */
-export function openChoosePage(link = ''): ChoosePageStore {
-  shared ??= createChoosePage(records, link === '' ? DEFAULT_JOB : decodeJob(link).job, answers);
+export function openChoosePage(link = '', into: TypedInto = { prefix: '' }): ChoosePageStore {
+  shared ??= createChoosePage(records, jobIn(link), answers, textsIn(link, into));
   return shared;
 }
 

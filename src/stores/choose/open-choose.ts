@@ -3,13 +3,18 @@ import { encodeJob } from '../../core/choose/write-link';
 import { DEFAULT_JOB, settleJob, type Job, type SettledJob } from '../../core/choose/job';
 import { rankInTurns } from '../../core/choose/ranking';
 import { catalogue } from '../../data/catalogue';
-import { createChoose, type ChooseStore } from './choose';
+import type { TypedInto } from '../shared/typed';
+import { createChoose, jobOfTexts, jobTextsTyped, type ChooseStore } from './choose';
 import { answersAhead } from '../shared/time-slice';
 
 const answers = answersAhead(encodeJob, (job: SettledJob) => rankInTurns(job, catalogue));
 
 /** Works out the first answer before the page needs it, in turns that leave it free to be used. */
-export const prepareChoose = (start: Job): Promise<void> => answers.prepare(settleJob(start, catalogue).job);
+export const prepareChoose = (start: Job, into: TypedInto): Promise<void> => {
+  const texts = jobTextsTyped(start, into);
+  const job = texts && jobOfTexts(texts, catalogue).job;
+  return answers.prepare(job ?? settleJob(start, catalogue).job);
+};
 
-export const openChoose = (start: Job = DEFAULT_JOB): ChooseStore =>
-  createChoose(catalogue, answers.now, start, answers.inTurns);
+export const openChoose = (start: Job = DEFAULT_JOB, into: TypedInto = { prefix: '' }): ChooseStore =>
+  createChoose(catalogue, answers.now, start, answers.inTurns, jobTextsTyped(start, into));

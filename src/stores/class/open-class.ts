@@ -1,28 +1,35 @@
 /** The workshop sheet over this site's own records. */
-import { chooseInTurns } from '../../core/choose/choose';
-import { encodeJob } from '../../core/choose/write-link';
-import { settleJob, type Job } from '../../core/choose/job';
-import { slowQuestions } from '../../core/class/answer';
-import { DEFAULT_CLASS } from '../../core/class/plan';
+import { DEFAULT_CLASS, CLASS_FIELDS, type ClassPlan } from '../../core/class/plan';
+import { classSheet, classToCut } from '../../core/class/sheet';
+import { readTexts, textsOf } from '../../core/link/fields';
 import { catalogue } from '../../data/catalogue';
-import { withBenches } from '../shared/on-bench';
-import { answersAhead } from '../shared/time-slice';
+import { createCutAnswers } from '../cut/cut';
 import { madeAhead } from '../shared/precompute';
-import { createClass, rememberingParts, type ClassStore } from './class';
+import { isTyped, textsTyped, type TypedInto } from '../shared/typed';
+import { createClass, type ClassStore } from './class';
 
-const records = withBenches(catalogue);
-const choices = answersAhead(encodeJob, (job: Job) => chooseInTurns(settleJob(job, records).job, records));
-const slow = rememberingParts(choices.now);
-const sheet = madeAhead(() => createClass(catalogue, DEFAULT_CLASS, slow));
+const sheets = createCutAnswers();
+let start = DEFAULT_CLASS;
+const made = madeAhead(() => createClass(catalogue, start, sheets));
 
-/** Works out the first answer before the page needs it, its slow parts each in turns of their own. */
-export async function prepareClass(): Promise<void> {
-  const questions = slowQuestions(DEFAULT_CLASS);
-  if (questions) {
-    await choices.prepare(questions.job);
-    await slow.cut.prepare(questions.cut);
-  }
-  await sheet.prepare();
+/** The class that was typed before the page woke; none where nothing was, or where that makes no class. */
+async function classTyped(into: TypedInto): Promise<ClassPlan | undefined> {
+  const typed = textsTyped(into, CLASS_FIELDS);
+  // another unit writes every length anew
+  if (!isTyped(typed) || 'unit' in typed) return undefined;
+  const texts = { ...textsOf(DEFAULT_CLASS, CLASS_FIELDS), ...typed };
+  const { plan, problems } = readTexts(texts, CLASS_FIELDS, DEFAULT_CLASS);
+  const toCut = problems.length === 0 ? classToCut(plan) : undefined;
+  if (!toCut) return undefined;
+  await sheets.prepare(toCut);
+  return classSheet(plan, catalogue, sheets.now).ok ? plan : undefined;
 }
 
-export const openClass = (): ClassStore => sheet.take();
+/** Works out the first answer before the page needs it: that to what was typed by then, or else the usual one. */
+export async function prepareClass(into: TypedInto): Promise<void> {
+  start = (await classTyped(into)) ?? DEFAULT_CLASS;
+  if (start === DEFAULT_CLASS) await sheets.prepare(classToCut(DEFAULT_CLASS)!);
+  await made.prepare();
+}
+
+export const openClass = (): ClassStore => made.take();

@@ -118,6 +118,10 @@ export function comeBackTo(room: RoomId): string {
 const sameTail = (a: string, b: string | undefined): boolean =>
   b !== undefined && new URLSearchParams(a).toString() === new URLSearchParams(b).toString();
 
+/** With what tail a room is about to be opened: its link, or without one what is kept. Nothing is said by asking. */
+export const tailAhead = (room: RoomId, link: string): string =>
+  link.length > 1 || isFramed() ? link : tailKeptFor(room);
+
 /**
  * The tail to open a room with: a stranger's link as it stands, a link of this site's own laid over what the room was
  * left with, and without a link what was said so far. An address that is just how the room was left is gone back to,

@@ -5,7 +5,8 @@ import { cutAnswer, type CutAnswer } from '../../../src/core/cut/answer';
 import type { CutPlan } from '../../../src/core/cut/plan';
 import type { Job } from '../../../src/core/choose/job';
 import type { Result } from '../../../src/core/base/result';
-import { slowQuestions, classAnswer, type SlowParts } from '../../../src/core/class/answer';
+import { classAnswer, type SlowParts } from '../../../src/core/class/answer';
+import { classToCut } from '../../../src/core/class/sheet';
 import { DEFAULT_CLASS, type ClassPlan, CLASS_FIELDS } from '../../../src/core/class/plan';
 import { catalogue } from '../../../src/data/catalogue';
 import { factsOf } from '../support/facts';
@@ -80,22 +81,22 @@ describe('what to buy in a sentence', () => {
 });
 
 describe('the slow parts', () => {
-  it('can be asked ahead: they are the very questions that the answer then asks', () => {
+  it('can be asked ahead: what is to be cut is the very question that the answer then asks', () => {
     const asked: { cut?: CutPlan; job?: Job } = {};
     told({ celsius: 24 }, undefined, {
       cut: (one) => cutOnce((asked.cut = one)),
       choose: (job) => [choice('pva', ((asked.job = job), 5))],
     });
-    expect(slowQuestions(plan({ celsius: 24 }))).toEqual(asked);
+    expect(classToCut(plan({ celsius: 24 }))).toEqual(asked.cut);
     expect(asked.job).toMatchObject({ celsius: 24, atHand: ['pva'] });
   });
   it('nothing is asked where the project cannot be made', () => {
-    expect(slowQuestions(plan({ joint: 1 }))).toBeUndefined();
+    expect(classToCut(plan({ joint: 1 }))).toBeUndefined();
     expect(problems({ joint: 1 })).toEqual(['joint']);
   });
   it('the link to the chooser carries the first of the choices as what was seen', () => {
     const seen = (...choices: Choice[]) =>
-      new URLSearchParams(told({}, choices).tails.choose.replace(/^[?#]/, '')).get('seen');
+      new URLSearchParams(told({}, choices).chooserTail.replace(/^[?#]/, '')).get('seen');
     expect(seen(choice('pva', 5), choice('gelatine', 50))).toMatch(/pva\.sound\.5\.15/);
   });
 });
@@ -236,8 +237,8 @@ describe('a class', () => {
   });
 
   it('asks for the sheets that the cutting plan asks for, and its link opens that plan', () => {
-    const { tails, cut } = answered();
-    const { plan, dropped } = decodePlan(tails.cut, CUT_FIELDS);
+    const { cutTail, cut } = answered();
+    const { plan, dropped } = decodePlan(cutTail, CUT_FIELDS);
     expect(dropped).toEqual([]);
     const alone = cutAnswer(plan);
     expect(alone.ok && alone.value.figures).toEqual(cut.figures);
@@ -250,7 +251,7 @@ describe('a class', () => {
   });
 
   it('hands the student the chooser’s answer for the adhesive of the class', () => {
-    const { job, seen, dropped } = decodeJob(answered({ celsius: 24 }).tails.choose);
+    const { job, seen, dropped } = decodeJob(answered({ celsius: 24 }).chooserTail);
     expect(dropped).toEqual([]);
     expect(job).toMatchObject({ celsius: 24, atHand: ['pva-mc-1-1'], paper: { family: 'marbled' } });
     expect(seen?.adhesiveId).toBe('pva-mc-1-1');

@@ -8,6 +8,7 @@ import { FLIP_FIELDS, nearestFlip } from '../../../src/core/choose/tipping-point
 import { encodeJob } from '../../../src/core/choose/write-link';
 import { DEFAULT_JOB, NEEDS } from '../../../src/core/choose/job';
 import { decodeJob } from '../../../src/core/choose/read-link';
+import { nextSteps } from '../../../src/core/handover/choose-to-all';
 import { catalogue } from '../../../src/data/catalogue';
 import Choose from '../../../src/islands/choose/Choose';
 import ChooseRest from '../../../src/islands/choose/ChooseRest';
@@ -36,11 +37,13 @@ const BLIND: readonly Blind[] = [
 ];
 const FLIPS = FLIP_FIELDS.flatMap((field) => nearestFlip(field, DEFAULT_JOB, catalogue) ?? []);
 
+const STEPS = nextSteps(choose(DEFAULT_JOB, catalogue), DEFAULT_JOB, catalogue);
+
 const openPage = (search = '') => {
   window.history.replaceState(null, '', `/choose/${search}`);
   return render(
     <>
-      <Choose address="/choose/" benchAt="/bench/" blind={BLIND} checks="/how-we-check/" rooms={ROOMS} />
+      <Choose address="/choose/" benchAt="/bench/" blind={BLIND} checks="/how-we-check/" rooms={ROOMS} steps={STEPS} />
       <ChooseRest
         flips={FLIPS}
         ratios={ratiosFor(choose(DEFAULT_JOB, catalogue)[0]!, DEFAULT_JOB, catalogue)}
@@ -372,6 +375,9 @@ describe('where one goes from the answer', () => {
   test('each way on carries the job, and follows it', async () => {
     openPage();
     await type(weight(), '77');
+    // what works them out follows the answer
+    await import('../../../src/core/handover/choose-to-all');
+    await wait(0);
     const links = within(steps()).getAllByRole<HTMLAnchorElement>('link');
     expect(links.map(({ textContent }) => textContent)).toEqual([
       'Mix this',

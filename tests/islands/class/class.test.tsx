@@ -1,10 +1,17 @@
 /** The workshop sheet and the paper calculator, as a reader meets them. */
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { classAnswer } from '../../../src/core/class/answer';
+import { DEFAULT_CLASS } from '../../../src/core/class/plan';
+import { catalogue } from '../../../src/data/catalogue';
 import Paper from '../../../src/islands/measure/Measure';
 import Workshop from '../../../src/islands/class/Class';
 import { openOwnPapers } from '../../../src/stores/shared/own-papers';
 import { answer, doing, linkRead, pick, press, text, type } from '../support/reader';
+
+const usual = classAnswer(DEFAULT_CLASS, catalogue);
+if (!usual.ok) throw new Error('the usual class has no answer');
+const LAYING = usual.value;
 
 const openPaper = async (tail = '') => {
   window.history.replaceState(null, '', `/paper/${tail}`);
@@ -13,7 +20,9 @@ const openPaper = async (tail = '') => {
 };
 const openClass = async (tail = '') => {
   window.history.replaceState(null, '', `/workshop/${tail}`);
-  await doing(() => render(<Workshop address="/workshop/" choose="/choose/" cut="/cut/" lessons={[]} cautions={{}} />));
+  await doing(() =>
+    render(<Workshop address="/workshop/" choose="/choose/" cut="/cut/" lessons={[]} cautions={{}} laying={LAYING} />),
+  );
   await linkRead();
 };
 

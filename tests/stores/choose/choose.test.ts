@@ -113,6 +113,29 @@ describe('picking and ticking', () => {
   });
 });
 
+describe('what was typed before the chooser woke', () => {
+  const opened = (typed: Record<string, string | boolean>) => openChoose(DEFAULT_JOB, { prefix: 'l-', typed });
+  test('is what the first answer is to', () => {
+    const store = opened({ 'l-grammage': '155', 'l-substrate': 'glass', 'l-unknown': 'x' });
+    expect(store.$job.get()).toEqual({
+      ...DEFAULT_JOB,
+      paper: { ...DEFAULT_JOB.paper, grammage: 155 },
+      substrate: 'glass',
+    });
+    expect(store.$problems.get()).toEqual([]);
+  });
+  test('stays as it was typed where it makes no job, which is said', () => {
+    const store = opened({ 'l-grammage': 'heavy' });
+    expect(store.$texts.get().grammage).toBe('heavy');
+    expect(store.$problems.get().map(({ field }) => field)).toEqual(['grammage']);
+    expect(store.$job.get()).toEqual(DEFAULT_JOB);
+  });
+  test.for([[{}], [{ 'l-task': 'mend' }], [{ 'l-needs': true }], [{ 'other-grammage': '7' }]])(
+    '%j is left to the hand that typed it',
+    ([typed]) => expect(opened(typed as Record<string, string>).$texts.get()).toEqual(textsOfJob(DEFAULT_JOB)),
+  );
+});
+
 describe('the link', () => {
   test('it holds the job and what was seen', () => {
     const store = open();

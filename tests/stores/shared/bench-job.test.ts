@@ -8,6 +8,7 @@ import {
   sayFrom,
   sayWhole,
   startAfresh,
+  tailAhead,
   tailKeptFor,
   takeBack,
 } from '../../../src/stores/shared/bench-job';
@@ -53,6 +54,15 @@ describe('a job said in one room', () => {
       people: '12',
       glue: 'pva-mc-1-1',
     });
+  });
+  it('is what a room will open with, which can be asked before it opens; a link is that itself', () => {
+    expect(tailAhead('flat', '')).toBe('');
+    sayFrom('cover', 'v=1&paper=marbled', {})('v=1&paper=unryu', {});
+    const before = new Map(kept);
+    expect(query(tailAhead('flat', '')).paper).toBe('unryu');
+    expect(tailAhead('flat', '?v=1&paper=gampi')).toBe('?v=1&paper=gampi');
+    expect(kept).toEqual(before);
+    expect(tailAhead('flat', '')).toBe(openWith('flat', '', ''));
   });
   it('is forgotten when one starts afresh', () => {
     sayFrom('flat', 'v=1&paper=marbled', {})('v=1&paper=lokta-light', {});
