@@ -56,7 +56,7 @@ describe('lokta of 55 g/m², with PVA and methylcellulose powder on the bench', 
       await goOn(page, 'Mix this', 'mix');
       const need = await page.inputValue('#mix-need');
       expect(Number(need)).toBeGreaterThan(0);
-      expect(whole(await text(page, '.portions-plate .plate-caption'))).toContain(`${need} ml`);
+      await expect.poll(async () => whole(await text(page, '.portions-plate .plate-caption'))).toContain(`${need} ml`);
       expect(whole(await job(page).innerText())).toMatch(/Lokta.* 55 g\/m².*210 × 150 mm/);
 
       await goOn(page, 'How much it takes', 'cover');
