@@ -35,7 +35,7 @@ const LIMITS = {
   // a trial under way is read from the device
   trials: { toOpen: 32_100, onceUsed: 32_100, atRest: 32_100 },
   // the workshop sheet is the mix, the coverage, the project and the cutting plan in one; then the chooser follows
-  workshop: { toOpen: 27_700, onceUsed: 92_400, atRest: 116_600 },
+  workshop: { toOpen: 27_700, onceUsed: 92_400, atRest: 116_900 },
 };
 /** A page as a first visitor gets it: itself, styles, font and the scripts to open it. */
 const VISIT_LIMIT = 40_000;
