@@ -24,8 +24,9 @@ const base = (process.env['BASE_PATH'] ?? '/').replace(/\/?$/, '/');
  * group into whatever else imports it: look at what `budget` prints. First match wins.
  */
 const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
+  // Few files: a host that speaks HTTP/1.1 sends six at once, and the class waits 150 ms for each further six.
   // lengths in mm or inches, which the chooser does without: 1.6 kB of a lesson's script
-  ['lengths', /\/core\/(?:base\/length-text|link\/length-field)\.ts|\/change-unit\.ts|\/UnitField\.tsx/],
+  ['lengths', /\/core\/(?:base\/length-text|link\/length-field|make\/projects)\.ts|\/change-unit\.ts|\/UnitField\.tsx/],
   // amounts as a jug shows them, which the mixer and the chooser need and a project does
   ['rounding', /\/core\/base\/rounding\.ts/],
   // pieces with their sizes
@@ -49,9 +50,8 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // a paper of one's own, and what stands on the mixing bench by id: what the chooser's links name too
   ['own-paper', /\/core\/(?:paper\/own-paper|mix\/jars)\.ts/],
   // those that this device keeps, which the chooser fetches where there are some
-  ['own-papers', /\/stores\/shared\/own-papers\.ts|\/islands\/parts\/(?:TakeOwnPaper|use-own-papers)\.tsx?/],
-  ['paper-pick', /\/islands\/parts\/PaperPick\.tsx/],
-  // what an answer is set out in, and the fold of a form, which the plan of a trial has without the frame
+  ['own-papers', /\/stores\/shared\/own-papers\.ts|\/islands\/parts\/(?:PaperPick|TakeOwnPaper|use-own-papers)\.tsx?/],
+  // what an answer is set out in, and the fold of a form, which the chooser has without the frame
   ['fold', /\/islands\/parts\/(?:Fold|FormFold|Facts|Cautions)\.tsx/],
   // the frame of a calculator on a page of its own
   ['frame', /\/islands\/parts\/PlanBench\.tsx/],
