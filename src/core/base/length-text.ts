@@ -78,6 +78,10 @@ export function inUnit(millimetres: number, unit: LengthUnit): string {
   return top === 0 ? String(whole) : whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
 }
 
+/** Width and height as they stand in a sentence, in one unit: "148 × 216 mm". Takes mm. */
+export const sizeText = (widthMm: number, heightMm: number, unit: LengthUnit): string =>
+  `${inUnit(widthMm, unit)}\u00a0×\u00a0${inUnit(heightMm, unit)}\u00a0${unit}`;
+
 /** A length as someone would have typed it, and exactly: read again it is the same to a thousandth of a millimetre. */
 export function asTyped(millimetres: number, unit: LengthUnit): string {
   const text = inUnit(millimetres, unit);

@@ -19,6 +19,8 @@ import { materials, tools, type Item } from './shopping';
 
 export interface ClassSheet {
   readonly sentence: string;
+  /** what was asked, in a few words: it stands for the form where that is folded */
+  readonly asked: string;
   readonly brief: readonly [what: string, amount: string];
   readonly project: MakeAnswer;
   readonly title: string;
@@ -70,6 +72,7 @@ export function classSheet(
   const sheets = cut.value.stocks.map(({ name, layout }) => `${formatAmount(layout.sheets, 9)} of ${name}`).join(', ');
   return ok({
     sentence: `For ${kits} kits of the ${lowerFirst(title)}: sheets, ${sheets}; adhesive, ${buy} of ${adhesive.short}.`,
+    asked: `${plan.people === 1 ? '1 person' : `${plan.people} people`}: ${lowerFirst(title)}, with ${adhesive.short}`,
     brief: [`${kits} kits`, buy],
     project: project.value,
     title,

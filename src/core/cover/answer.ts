@@ -1,5 +1,6 @@
 /** The coverage calculator's answer: how much to have in hand, what it leaves on the work, and what the sheet makes of it. */
 import { areaOf, coatFromWeighing } from '../base/piece';
+import { PRESETS } from './pieces';
 import { piecesAreSound } from './pieces-text';
 import { cover, type Coverage } from '../adhesive/coverage';
 import { COVER_FIELDS, rowsOf, type CoverPlan, type NamedRow } from './plan';
@@ -16,6 +17,8 @@ import { fail, ok, type InputError, type Result } from '../base/result';
 
 export interface CoverAnswer {
   readonly sentence: string;
+  /** what was asked, in a few words: it stands for the form where that is folded */
+  readonly asked: string;
   readonly brief: readonly [what: string, amount: string];
   readonly buyMillilitres: number;
   readonly coverage: Coverage;
@@ -63,6 +66,7 @@ export function coverAnswer(plan: CoverPlan, catalogue: Catalogue, flat?: FlatRe
   const buy = `${formatAmount(buyMillilitres, 9)}\u00a0ml`;
   return ok({
     sentence: `Have ${buy} of ${adhesive.short} in hand: the job takes ${amount}, by how heavy your coat is.`,
+    asked: `${plan.thing === 'own' ? 'Pieces of your own' : PRESETS[plan.thing].name}, with ${adhesive.short}`,
     brief: [lowerFirst(adhesive.short), `have ${buy}`],
     buyMillilitres,
     coverage,

@@ -19,6 +19,8 @@ import { inUnit, type LengthUnit } from '../base/length-text';
 
 export interface CutAnswer {
   readonly sentence: string;
+  /** what was asked, in a few words: it stands for the form where that is folded */
+  readonly asked: string;
   readonly brief: readonly [what: string, amount: string];
   readonly stocks: readonly StockAnswer[];
   readonly facts: readonly Fact[];
@@ -62,6 +64,10 @@ export function* cutAnswerInTurns(plan: CutPlan): InTurns<Result<CutAnswer>> {
   const total = answers.reduce((sum, { layout }) => sum + layout.sheets, 0);
   return ok({
     sentence: cutSentence(answers),
+    asked: askedFor(
+      pieces.reduce((sum, { count }) => sum + count, 0),
+      plan.kits,
+    ),
     brief: [
       answers.map(({ name, layout }) => `${formatAmount(layout.sheets, 9)} ${name}`).join(', '),
       total === 1 ? '1 sheet' : `${total} sheets`,
@@ -73,6 +79,9 @@ export function* cutAnswerInTurns(plan: CutPlan): InTurns<Result<CutAnswer>> {
     figures: [total, ...answers.slice(0, 5).map(({ layout }) => layout.sheets)],
   });
 }
+
+const askedFor = (pieces: number, kits: number): string =>
+  `${pieces === 1 ? '1 piece' : `${pieces} pieces`}${kits > 1 ? `, for ${kits} kits` : ''}`;
 
 /** The same in one go. */
 export const cutAnswer = (plan: CutPlan): Result<CutAnswer> => atOnce(cutAnswerInTurns(plan));

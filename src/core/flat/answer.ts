@@ -1,6 +1,8 @@
 /** The calculator's answer: how the covered board lies at each stage, what that rests on, and what would help. */
 import type { Direction } from '../joint/curl';
 import type { Fact } from '../base/fact';
+import { sizeText } from '../base/length-text';
+import { paperName } from '../paper/own-paper';
 import { recordsOn } from '../records/kinds';
 import type { Catalogue } from '../records/records';
 import { fail, ok, type Result } from '../base/result';
@@ -22,6 +24,8 @@ export interface FlatAnswer {
   readonly why: string;
   /** both together */
   readonly sentence: string;
+  /** what was asked, in a few words: it stands for the form where that is folded */
+  readonly asked: string;
   readonly brief: readonly [what: string, amount: string];
   readonly bows: Bows;
   /** the direction that bows more, later: what is drawn */
@@ -53,6 +57,7 @@ export function flatAnswer(plan: FlatPlan, catalogue: Catalogue): Result<FlatAns
     verdict,
     sentence: `${verdict}. ${why}`,
     why,
+    asked: `${paperName(plan.paper, catalogue)}, ${sizeText(plan.width, plan.height, plan.unit)}`,
     brief: [verdict, bowBrief(later)],
     bows,
     direction,

@@ -14,10 +14,8 @@ export function jobInLine(facts: JobFacts, catalogue: Catalogue): string {
   const parts: string[] = [];
   const ground = catalogue.substrates.get(on);
   if (isPaper(paper, catalogue)) {
-    const { grammage } = readPaper(paper)!;
-    parts.push(
-      bare(paperName(paper, catalogue)) + (grammage === undefined ? '' : ` ${Math.round(grammage)}\u00a0g/m²`),
-    );
+    const { grammage, name = bare(paperName(paper, catalogue)) } = readPaper(paper)!;
+    parts.push(name + (grammage === undefined ? '' : ` ${Math.round(grammage)}\u00a0g/m²`));
     if (ground) parts.push(`on ${lowerFirst(bare(ground.name))}`);
   } else if (ground) parts.push(bare(ground.name));
   const piece = wide && high ? `${wide}\u00a0×\u00a0${high}\u00a0mm` : '';

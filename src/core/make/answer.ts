@@ -1,5 +1,5 @@
 /** The project calculator's answer: what to cut, drawn and in a table, in which order, and what to look out for. */
-import { asTyped, inUnit, type LengthUnit } from '../base/length-text';
+import { asTyped, inUnit, sizeText, type LengthUnit } from '../base/length-text';
 import { atMarks, cutText, withMark } from './cut';
 import type { MakePlan } from './fields';
 import type { ProjectId } from './projects';
@@ -26,6 +26,8 @@ interface PieceRow {
 
 export interface MakeAnswer {
   readonly sentence: string;
+  /** what was asked, in a few words: it stands for the form where that is folded */
+  readonly asked: string;
   readonly brief: readonly [what: string, size: string];
   readonly pieces: readonly MakePiece[];
   readonly rows: readonly PieceRow[];
@@ -77,6 +79,7 @@ export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
   const cutBig = cutSizeOf(covering);
   return ok({
     sentence: `${given(plan)}: ${what} of ${size}; the ${covering.name} is cut ${cutText(covering, unit)}\u00a0${unit}. ${count} pieces in all, each with its grain below.${fromLeaves(plan)}`,
+    asked: `${PROJECTS[plan.project].title}, ${sizeText(plan.width, plan.height, unit)}`,
     brief: [what, size],
     pieces,
     rows: pieces.map((one) => ({

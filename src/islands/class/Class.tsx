@@ -70,6 +70,7 @@ export default function Workshop({ address, choose, cut, lessons, cautions, layi
       prefix={prefix}
       address={address}
       brief={answer.brief}
+      asked={answer.asked}
       asks="Your class"
       inputs={
         <>

@@ -42,6 +42,7 @@ export default function Cover({ address, flat }: Props) {
       prefix={prefix}
       address={address}
       brief={answer.brief}
+      asked={answer.asked}
       inputs={
         <>
           <ThingFields store={store} prefix={prefix} />

@@ -28,6 +28,7 @@ export default function Sheets({ address, cautions }: Props) {
       prefix={prefix}
       address={address}
       brief={answer.brief}
+      asked={answer.asked}
       inputs={<CutFields store={store} prefix={prefix} />}
       answer={
         <>

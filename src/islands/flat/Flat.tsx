@@ -27,6 +27,7 @@ export default function Flat({ cautions, address }: Props) {
       prefix={prefix}
       address={address}
       brief={answer.brief}
+      asked={answer.asked}
       inputs={
         <>
           <SheetFields store={store} prefix={prefix} />

@@ -28,6 +28,7 @@ export default function Make({ cautions, address }: Props) {
       prefix={prefix}
       address={address}
       brief={answer.brief}
+      asked={answer.asked}
       asks="What you make"
       inputs={
         <>

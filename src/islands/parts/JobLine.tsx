@@ -27,13 +27,16 @@ export function JobLine({ room, address }: JobLineProps) {
     act();
     window.location.assign(address);
   };
-  const change = `${baseOf(room, address)}${ROOMS[facts['paper'] || !facts['project make'] ? 'choose' : 'make'].path}`;
+  const fromProject = !facts['paper'] && facts['project make'] !== undefined;
+  const change = `${baseOf(room, address)}${ROOMS[fromProject ? 'make' : 'choose'].path}`;
   return (
     <p class="job-now no-print">
       <span>
         Your job: <strong>{line}</strong>
       </span>{' '}
-      {room !== 'choose' && <a href={change}>Change</a>}{' '}
+      {room !== (fromProject ? 'make' : 'choose') && (
+        <a href={change}>{fromProject ? 'Change its measures' : 'Change it in the chooser'}</a>
+      )}{' '}
       <button type="button" class="as-link" onClick={open(startAfresh)}>
         Start afresh
       </button>

@@ -32,6 +32,8 @@ interface Props<S extends FieldTable, A> {
   readonly address: string;
   /** the answer in two words, for the strip that stays in view on a phone */
   readonly brief: readonly [what: string, amount: string];
+  /** what was asked, in a few words, where the answer’s own do not say it: it stands for the form when that is folded */
+  readonly asked?: string;
   /** names the fields together */
   readonly asks?: string;
   readonly inputs: ComponentChildren;
@@ -42,7 +44,20 @@ interface Props<S extends FieldTable, A> {
 }
 
 export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
-  const { room, $tells, store, prefix, address, brief, asks = 'What you have', inputs, answer, rest, last } = props;
+  const {
+    room,
+    $tells,
+    store,
+    prefix,
+    address,
+    brief,
+    asked = brief[0],
+    asks = 'What you have',
+    inputs,
+    answer,
+    rest,
+    last,
+  } = props;
   const problems = useStore(store.$problems);
   const { dropped } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
@@ -61,7 +76,7 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
         </a>
         <div class="bench-inputs" role="group" aria-label={asks}>
           <ProblemList problems={problems} idOf={(field) => prefix + field} />
-          <FormFold line={brief[0]}>{inputs}</FormFold>
+          <FormFold line={asked}>{inputs}</FormFold>
         </div>
         <section
           class={`bench-answer${stale}`}

@@ -71,6 +71,7 @@ describe('what to buy in a sentence', () => {
     const millilitres = coverage.buyMillilitres;
     expect(plainly(sentence)).toMatch(/^For 4 kits of the case-bound notebook: sheets, \d+ of board, \d+ of /);
     expect(plainly(sentence)).toContain(`adhesive, ${millilitres} ml of PVA.`);
+    expect(told().asked).toBe('3 people: case-bound notebook, with PVA');
     expect(brief.map(plainly)).toEqual(['4 kits', `${millilitres} ml`]);
     const sheets = cut.stocks.map(({ name, layout }) => `${layout.sheets} of ${name}`);
     expect(sheets.length).toBeGreaterThan(1);

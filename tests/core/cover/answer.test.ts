@@ -86,6 +86,7 @@ describe('covering one square metre', () => {
     expect(answered({ coatFrom: 'weighed' }).figures[1]).toBeCloseTo(64 / 1.08, 6);
     expect(answered().brief[1]).toBe(`have ${buy}\u00a0ml`);
     expect(answered().brief[0]).toMatch(/pva/i);
+    expect(answered().asked).toMatch(/^[A-Z].*, with PVA$/);
   });
   it('a weighed coat from 1 to 1000 g/m², and a board that weighs more after than before', () => {
     expect(faulty({ before: 100, after: 100 })).toEqual(['after']);

@@ -29,6 +29,7 @@ describe('cutting', () => {
     const found = answered({ stocks: stocksIn('~100x100~long'), pieces: cutPiecesIn('1~~50x100x2~either'), kerf: 0 });
     expect(found.sentence).toMatch(/^1 sheet of sheet 1\./);
     expect(found.brief).toEqual(['1 sheet 1', '1 sheet']);
+    expect(found.asked).toBe('2 pieces');
     expect(found.stocks[0]!.sheets[0]!.title).toBe('Cut one sheet like this');
     const more = answered({ stocks: stocksIn('~100x100~long'), pieces: cutPiecesIn('1~~50x100x8~either'), kerf: 0 });
     expect(more.brief[1]).toBe('4 sheets');

@@ -196,6 +196,10 @@ describe('warp', () => {
     return found.value;
   };
   const warned = (change: Partial<FlatPlan> = {}) => told(change).warnings.join(' ');
+  it('says what was asked, for the form that is folded', () => {
+    const asked = told({ paper: 'marbled', unit: 'in', width: 101.6, height: 203.2 }).asked;
+    expect(asked.replace(/\u00a0/g, ' ')).toBe('Marbled paper, 4 × 8 in');
+  });
   it('says how it lies twice: long, and short for a strip', () => {
     const { verdict, sentence, why, brief, boardMm, lined, cautions } = told();
     expect(sentence).toBe(`${verdict}. ${why}`);

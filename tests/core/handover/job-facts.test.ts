@@ -111,6 +111,9 @@ describe('what else is known', () => {
     expect(jobInLine({ paper: own, on: 'binders-board' }, catalogue)).toBe(
       "Grey with cranes 92\u00a0g/m² on binder's board",
     );
+    // brackets are cut from the shelf's names, not from a reader's own
+    const second = own.replace('cranes', 'cranes%20(2nd%20sheet)');
+    expect(jobInLine({ paper: second }, catalogue)).toBe('Grey with cranes (2nd sheet) 92\u00a0g/m²');
   });
   it('brings its pieces to the sheets that they are cut from', () => {
     const pieces = encodePlan({ ...decodePlan('', CUT_FIELDS).plan, kits: 3 }, CUT_FIELDS);

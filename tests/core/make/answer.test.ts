@@ -47,6 +47,7 @@ describe('what is said first', () => {
     expect(plainly(inches.sentence)).toMatch(/4 × 8 × 1\/2 in, in board of 1\/8 in/);
     // 4 in and 3 − 8 mm are 3.803 in, 8 in and 6 mm are 8.236 in: the nearest 32nds
     expect(plainly(inches.brief[1])).toBe('3 13/16 × 8 1/4 in');
+    expect(plainly(inches.asked)).toMatch(/^[A-Z].*, 4 × 8 in$/);
     // 100 mm are 3.937 in
     expect(plainly(answered({ unit: 'in' }).sentence)).toMatch(/of 3 15\/16 × /);
     expect(plainly(answered({ unit: 'cm', board: 2.25 }).sentence)).toMatch(/10 × 20 × 1 cm, in board of 0\.225 cm/);
