@@ -112,7 +112,7 @@ describe('what else is known', () => {
       "Grey with cranes 92\u00a0g/m² on binder's board",
     );
     // brackets are cut from the shelf's names, not from a reader's own
-    const second = own.replace('cranes', 'cranes%20(2nd%20sheet)');
+    const second = own.replace('cranes', 'cranes (2nd sheet)');
     expect(jobInLine({ paper: second }, catalogue)).toBe('Grey with cranes (2nd sheet) 92\u00a0g/m²');
   });
   it('brings its pieces to the sheets that they are cut from', () => {
