@@ -71,6 +71,7 @@ export const paperSchema = strictObject({
   closed: z.boolean().default(false),
   openWeave: quantity('1', { min: 0, max: 1 }).optional(),
   plasticBack: z.boolean().default(false),
+  photograph: z.boolean().default(false),
   lookAlikes: z.array(idOf('papers')).default([]),
   looks,
   photos,

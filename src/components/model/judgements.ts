@@ -154,6 +154,10 @@ export function judgements(): readonly Judgement[] {
     { when: 'A film, where a leaf is tipped in', takes: takenFromFilm('tip-in', 'mend') },
     { when: 'Damp lets it go, where something is decorated', takes: takenByDamp('no') },
     { when: 'Damp softens it, where something is decorated', takes: takenByDamp('partly') },
+    {
+      when: 'It does not last, and the sheet is a photograph',
+      takes: taken({ ...PERFECT, longLived: 'no' }, [], { ...PLAIN, photograph: true }),
+    },
     { when: 'It gives off fumes', takes: taken({ ...PERFECT, hazards: ['mist'] }) },
     ...colours,
     { when: 'Water marks the paper, and the glue is water-borne', takes: takenBy(wet('pva'), [], harmed) },

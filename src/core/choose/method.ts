@@ -45,7 +45,7 @@ const SMALL_MM = 60;
 
 function toolsFor(job: Job, traits: TaskTraits, catalogue: Catalogue): readonly Technique[] {
   const own = job.atHand.filter((id) => catalogue.techniques.has(id));
-  const small = traits.small || Math.max(job.widthMm, job.heightMm) < SMALL_MM;
+  const small = (traits.small && !traits.loaded) || Math.max(job.widthMm, job.heightMm) < SMALL_MM;
   const ids =
     own.length > 0
       ? own

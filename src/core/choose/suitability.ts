@@ -17,8 +17,20 @@ import { cautionsFor } from '../safety/hazards';
 /** At this sorptivity, g/m² per √s, a joint dries as often as not where the other side is closed. From memory: foils and plastic coatings lie below. */
 export const CLOSED_FACE = 0.6;
 
+/** Share left, on a valued original, to what water does not undo: next to none, but for what heat or a solvent takes off. Judgement. */
+const NOT_UNDONE = 0.01;
+
 /** A valued original is most often an old one. */
 const VALUED = ['valued-original', ...cautionsFor({ steps: [{ does: ['handle-old'] }] })];
+
+/**
+ * Share left behind a photograph to what does not last. A judgement; that rubber cement and glue sticks are not for
+ * photographs is published: US National Archives, family archives; State Library and Archives of Florida, scrapbooks.
+ */
+const BEHIND_A_PICTURE = 0.5;
+
+/** Work in which the sheet is a tissue or a strip, and the colours that may run are those of what it is laid on. */
+const ON_OTHERS_COLOURS: readonly Task[] = ['mend', 'line-sheet', 'laminate', 'hinge'];
 
 /** What it costs a film where a task always wants a second go, and the pull that counts half of that, N/m. Estimates. */
 const ONE_GO = 0.3;
@@ -81,6 +93,8 @@ export function suitability(
         : 'How well it ages depends on the make.',
     );
   }
+  if (sheet.photograph && adhesive.longLived === 'no')
+    off(BEHIND_A_PICTURE, 'picture', 'It can stain or fade a photograph from behind.');
   const task = taskOf(job);
   const traits = TASK_TRAITS[task];
   if (!needs.has('flexes') && adhesive.flexes !== 'yes') {
@@ -149,9 +163,11 @@ export function suitability(
 
   const carrier = carrierOf(adhesive, catalogue);
   const wet = carrier === 'water' || carrier === 'alcohol';
-  if (sheet.coloursRun !== 'unlikely') {
-    const likely = sheet.coloursRun === 'likely';
-    const asked = needs.has('colours');
+  const asked = needs.has('colours');
+  const ofAnother = asked && job.paper.coloursRun === undefined && ON_OTHERS_COLOURS.includes(task);
+  const runs = ofAnother && sheet.coloursRun === 'unlikely' ? 'possible' : sheet.coloursRun;
+  if (runs !== 'unlikely') {
+    const likely = runs === 'likely';
     const left = {
       // where nobody asked for the colours to stay, that they may run is a warning and little more
       water: likely ? (asked ? 0.05 : 0.85) : asked ? 0.6 : 1,
@@ -211,7 +227,7 @@ export function suitability(
         ? share
         : adhesive.undoneWithWater === 'partly'
           ? share * 0.3
-          : share * 0.05;
+          : share * NOT_UNDONE;
     return {
       ...base,
       share: left,

@@ -38,6 +38,8 @@ export interface Paper {
   readonly openWeave?: Range;
   /** its back is plastic: glue has to stick to that */
   readonly plasticBack?: boolean;
+  /** a photographic image, which what is impure behind it stains or fades */
+  readonly photograph?: boolean;
   /** a foil or film on its face lets no water out */
   readonly closed?: boolean;
 }

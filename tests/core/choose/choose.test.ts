@@ -222,6 +222,30 @@ describe('needs', () => {
   });
 });
 
+describe('a back, glued up and dried before it is lined', () => {
+  const lined = (family: string, needs: Job['needs'] = []) =>
+    choose(
+      {
+        ...DEFAULT_JOB,
+        ...{ task: 'line-spine', substrate: 'spine', needs, widthMm: 30, heightMm: 220 },
+        paper: { family },
+      },
+      catalogue,
+    );
+  test('cloth takes PVA, which leaves some seconds to lay it, and a loaded brush puts it on', () => {
+    for (const family of ['paper-backed-cloth', 'unbacked-cloth']) {
+      const { verdict, slipSeconds, technique } = pick(lined(family), 'pva');
+      expect(['sound', 'likely'], family).toContain(verdict);
+      expect(slipSeconds.p50, family).toBeGreaterThan(2);
+      expect(technique.tool).toBe('brush-full');
+    }
+  });
+  test('Japanese paper takes paste first, and nothing but what comes undone where that is asked', () => {
+    expect(lined('kozo-medium')[0]!.adhesiveId).toMatch(/starch-paste/);
+    expect(pick(lined('kozo-medium', ['undo']), 'pva').verdict).toBe('ruled-out');
+  });
+});
+
 describe('what is at hand', () => {
   test('it comes first, even where something better is not there; nothing is hidden', () => {
     const atHand = ['methylcellulose-4', 'glue-stick'];

@@ -65,6 +65,36 @@ test('for a valued original what cannot be undone falls behind what can', () => 
   );
 });
 
+// published: US National Archives, family archives; State Library and Archives of Florida, scrapbooks
+test('behind a photograph rubber cement, spray and glue stick lose more than behind a picture that is printed', () => {
+  const left = (id: string, family: string) => fit(id, { task: 'mount', paper: { family } }).share;
+  for (const id of ['contact-adhesive', 'spray', 'glue-stick'])
+    expect(left(id, 'photo-print-fibre'), id).toBeCloseTo(left(id, 'bristol') / 2, 12);
+  for (const id of ['wheat-starch-paste-thick', 'dry-mount-tissue', 'pva'])
+    expect(left(id, 'photo-print-fibre'), id).toBeCloseTo(left(id, 'bristol'), 12);
+});
+
+describe('colours that must not run', () => {
+  const asked = { needs: ['colours'] } as const;
+  const mend = { ...asked, task: 'mend', substrate: 'text-block' } as const;
+  test('a mending tissue has none: those of the leaf are meant, and water counts against a glue', () => {
+    expect(fit('wheat-starch-paste-thin', { ...mend, paper: { family: 'kozo-tissue' } }).notes).toContainEqual(
+      expect.objectContaining({ code: 'colours', against: true }),
+    );
+    const dry = fit('tissue-heat-set', { ...mend, paper: { family: 'kozo-tissue' } }).notes;
+    expect(dry.filter(({ code, against }) => code === 'colours' && against)).toEqual([]);
+  });
+  test('not where somebody says that they are fast, nor where nobody asks, nor for a cover', () => {
+    const noted = (change: Partial<Job>) =>
+      fit('wheat-starch-paste-thin', { ...mend, paper: { family: 'kozo-tissue' }, ...change }).notes.some(
+        ({ code }) => code === 'colours',
+      );
+    expect(noted({ paper: { family: 'kozo-tissue', coloursRun: false } })).toBe(false);
+    expect(noted({ needs: [] })).toBe(false);
+    expect(noted({ task: 'cover', substrate: 'binders-board' })).toBe(false);
+  });
+});
+
 describe('cooling (Newton)', () => {
   test('halfway from pot to room takes ln 2 time constants: 60 °C to 40 °C in a room of 20 °C', () => {
     // the time constant is ours: common practice, no source; the shape is the law's
