@@ -65,6 +65,12 @@ test('for a valued original what cannot be undone falls behind what can', () => 
   );
 });
 
+test('gelatine is not taken for a mix because its powder has its name; what is made of two pots is', () => {
+  const codes = (id: string) => fit(id).notes.map(({ code }) => code);
+  expect(codes('gelatine')).not.toContain('mixed');
+  expect(codes('pva-mc-1-1')).toContain('mixed');
+});
+
 // published: US National Archives, family archives; State Library and Archives of Florida, scrapbooks
 test('behind a photograph rubber cement, spray and glue stick lose more than behind a picture that is printed', () => {
   const left = (id: string, family: string) => fit(id, { task: 'mount', paper: { family } }).share;
@@ -83,6 +89,21 @@ describe('colours that must not run', () => {
     );
     const dry = fit('tissue-heat-set', { ...mend, paper: { family: 'kozo-tissue' } }).notes;
     expect(dry.filter(({ code, against }) => code === 'colours' && against)).toEqual([]);
+  });
+  test('the less water, the less it takes: half the water takes the square root of the share', () => {
+    const running = { ...mend, paper: { family: 'kozo-tissue', coloursRun: true } } as const;
+    const takenBy = (grams: number) => {
+      const adhesive = catalogue.adhesives.get('remoistenable-tissue')!;
+      if (adhesive.form !== 'dry') throw new Error('it is wet');
+      const waterLoad = { ...adhesive.waterLoad, middle: grams };
+      const job = { ...DEFAULT_JOB, ...running };
+      return (
+        suitability({ ...adhesive, waterLoad }, job, sheetOf(job, catalogue), catalogue).share /
+        fit(adhesive.id, { ...running, needs: [], paper: { family: 'kozo-tissue' } }).share
+      );
+    };
+    expect(takenBy(8)).toBeCloseTo(Math.sqrt(takenBy(16)), 12);
+    expect(takenBy(8)).toBeGreaterThan(takenBy(16));
   });
   test('not where somebody says that they are fast, nor where nobody asks, nor for a cover', () => {
     const noted = (change: Partial<Job>) =>
