@@ -28,7 +28,7 @@ const LIMITS = {
   measure: { toOpen: 49_800, onceUsed: 49_800, atRest: 53_200 },
   bench: { toOpen: 52_300, onceUsed: 52_300, atRest: 55_700 },
   // the answer first; what stands below it once the answer is another, or when somebody reaches for it
-  chooser: { toOpen: 27_300, onceUsed: 67_100, atRest: 70_500 },
+  chooser: { toOpen: 27_500, onceUsed: 67_100, atRest: 70_500 },
   // what to try next is worked out with the model, which is fetched when it is asked
   // and its form folds to a line on a phone, so that a link opens at the answer: 0.4 kB
   planner: { toOpen: 13_400, onceUsed: 70_900, atRest: 70_900 },
@@ -39,8 +39,8 @@ const LIMITS = {
 };
 /** A page as a first visitor gets it: itself, styles, font and the scripts to open it. */
 const VISIT_LIMIT = 40_000;
-const CHOOSER_VISIT_LIMIT = 60_300;
-const CLASS_VISIT_LIMIT = 62_000;
+const CHOOSER_VISIT_LIMIT = 60_400;
+const CLASS_VISIT_LIMIT = 61_500;
 const CSS_LIMIT = 8_400;
 
 const brotli = (content: string) => brotliCompressSync(content).length;
@@ -220,7 +220,7 @@ test('a first visit of a lesson is at most 40 kB, its font included', () => {
   expect(heavy.map(({ page, visit }) => `${page.address}: ${visit} bytes`)).toEqual([]);
 });
 
-test('a first visit of the chooser is at most 60.3 kB and one of the class 62 kB, the font included', () => {
+test('a first visit of the chooser is at most 60.4 kB and one of the class 61.5 kB, the font included', () => {
   const limits = { chooser: CHOOSER_VISIT_LIMIT, workshop: CLASS_VISIT_LIMIT };
   for (const [kind, limit] of Object.entries(limits)) {
     const asked = WEIGHED.filter(({ page }) => kindOf(page) === kind);

@@ -67,7 +67,7 @@ test('a clock stands beside the answer of the chooser, and one for a drop where 
     await page.locator('.slip-clock').waitFor();
     await page.clock.runFor(3_600_000);
     await expect.poll(() => page.locator('.slip-clock').innerText()).toMatch(/It has grabbed by now/);
-    await page.locator('.job-form > summary').tap();
+    await page.locator('.form-fold > summary').tap();
     await page.getByText('More about this paper').tap();
     await page.getByRole('button', { name: 'Time a drop' }).tap();
     await page.getByRole('button', { name: 'A drop touches: start' }).tap();

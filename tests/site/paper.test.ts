@@ -68,7 +68,7 @@ test('measured and kept on a phone, the paper is offered by every calculator and
     });
 
     await open(page, `${SITE}choose/`);
-    await unfold(page, '.job-form');
+    await unfold(page, '.form-fold');
     await page
       .getByRole('combobox', { name: 'Fill in a paper of your own' })
       .selectOption({ label: 'Yours: Brown wrapper' });

@@ -18,7 +18,7 @@ import { syncAddress } from '../../stores/shared/url-sync';
 import { Answer, AnswerSpoken } from './Answer';
 import { AnswerStrip } from './AnswerStrip';
 import { BlindNote, type Blind } from './BlindNote';
-import { foldOnPhone, JobForm } from './JobForm';
+import { JobForm } from './JobForm';
 import { RoomAndBoardFields, MoreAboutPaper, NeedFields } from './MoreFields';
 import { NextSteps } from './NextSteps';
 import { PaperFields } from './PaperFields';
@@ -76,10 +76,7 @@ export default function Choose({ address, benchAt, blind, checks, rooms, steps, 
     const isOther = opened !== '' || isTyped(typed) || store.$job.get() !== startJob;
     if (isOther || sent !== undefined || hasTrials()) wakeRest();
     const stopWaking = store.$job.listen(wakeRest);
-    const atFirst = store.$texts.get();
     const stopSyncing = syncAddress('choose', store.load, store.$tail);
-    // a job that another room was told of is as good as a link
-    if (store.$texts.get() !== atFirst) foldOnPhone();
     return () => {
       stopWaking();
       stopSyncing();

@@ -8,7 +8,7 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
-/** As the page has it before it wakes (components/fold-form.ts). */
+/** As the page has it before it wakes (components/FoldForm.astro). */
 const isFolded = () => document.querySelector('.form-fold:not([open])') !== null;
 
 export function FormFold({ line, children }: Props) {

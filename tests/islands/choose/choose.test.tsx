@@ -310,7 +310,7 @@ describe('the link', () => {
     await wait(0);
     expect(weight().value).toBe('25');
     // which option stands in the field is asked of a real browser (site/chooser): this one forgets it
-    expect(document.querySelector('.job-line')!.textContent).toMatch(/^Unryu.*25\sg\/m²/);
+    expect(document.querySelector('.form-line')!.textContent).toMatch(/^Unryu.*25\sg\/m²/);
     expect(screen.getByRole<HTMLInputElement>('checkbox', { name: 'Must stay flat' }).checked).toBe(true);
     expect(screen.queryByRole('status')).toBeNull();
   });
