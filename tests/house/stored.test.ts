@@ -25,7 +25,7 @@ test('only the places known of write on a device', () => {
   const WRITES = /\.setItem\(|openDB\(|indexedDB|caches\.open\(|document\.cookie|sessionStorage/;
   const writers = filesIn('src').filter((file) => /\.(?:ts|tsx|mjs|astro)$/.test(file) && WRITES.test(textOf(file)));
   expect(writers).toEqual([
-    'src/components/fold-form.ts',
+    'src/components/FoldForm.astro',
     'src/components/offline/earlier-files.mjs',
     'src/islands/parts/wake-on-use.mjs',
     'src/stores/choose/evidence.ts',
