@@ -2,7 +2,7 @@
 import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
 import { all, dots, line, putAt, shape, strokes, way, type Mark } from './ink';
-import { bent, block, curledStrip, sheet } from './sheets';
+import { bent, block, curledStrip, sheet, waste } from './sheets';
 import { between, flat, plus, type P3 } from './space';
 
 const [W, D, H] = [104, 68, 7] as const;
@@ -17,16 +17,16 @@ const chance = (i: number, salt = 1): number => {
 /** The wet sheet drags under the brush: it has rucked up before the bristles and stretched behind them. */
 export const dragged = (): Mark => {
   const ruck: P3[] = [
-    [0, 0, 0],
-    [46, 0, 0],
-    ...between(0, 1, 17).map((t): P3 => [48 + 46 * t, 0, Math.abs(Math.sin(t * 3 * Math.PI)) * (15 - 5 * t)]),
-    [110, 0, 0],
+    [-4, 0, 0],
+    [6, 0, 0],
+    ...between(0, 1, 17).map((t): P3 => [8 + 50 * t, 0, Math.abs(Math.sin(t * 3 * Math.PI)) * (10 + 6 * t)]),
+    [112, 0, 0],
   ];
   return all(
-    sheet([-14, -11, 0], 142, 98, 'news'),
+    waste([0, 0, 0], 112, 74, 24),
     bent(ruck, [0, 74, 0], { top: 'glued', under: 'plain' }),
-    putAt(TOOL_IN_HAND['brush-full'], [44, 34, 2]),
-    way([8, -6, 0], [38, -6, 0]),
+    putAt(TOOL_IN_HAND['brush-full'], [72, 44, 2]),
+    way([92, -14, 0], [44, -14, 0]),
   );
 };
 

@@ -108,6 +108,15 @@ export const word = ([x, y]: P2, text: string, anchor: 'start' | 'middle' | 'end
   };
 };
 
+/** What is light in the dark, and has its lines dark there: a hand, a piece of iron. */
+export const standsOff = ({ svg, reach }: Mark): Mark => ({ svg: `<g class="q">${svg}</g>`, reach });
+
+/** A thin line from a point of a thing, which it marks, to the word for it. */
+export const leader = ([x, y]: P2, end: P2): Mark => ({
+  svg: `<path class="k" d="M${short(x - 2)} ${short(y)}a2 2 0 0 1 4 0 2 2 0 0 1-4 0z"/>${line2([[x, y], end], 'thin').svg}`,
+  reach: [[x - 2, y], end],
+});
+
 export const all = (...marks: readonly (Mark | undefined | false)[]): Mark => {
   const kept = marks.filter((one): one is Mark => Boolean(one));
   return { svg: kept.map(({ svg }) => svg).join(''), reach: kept.flatMap(({ reach }) => reach) };

@@ -1,7 +1,8 @@
 /** After the glue: lifting, waiting, laying, rubbing down, pressing. */
 import { flatHand, grip, pinch, pointing } from './hands';
-import { all, line2, put, putAt, path, shape, strokes, way, way2, word, type Mark } from './ink';
-import { bent, block, curledStrip, curlLeft, pane, pot, sheet, weight } from './sheets';
+import { roundBar } from './apply';
+import { all, leader, line2, put, putAt, path, shape, strokes, way, way2, word, type Mark } from './ink';
+import { bent, block, curledStrip, curlLeft, pane, pot, sheet, waste, weight } from './sheets';
 import { clock, folder, iron, softBrush } from './tools';
 import { flat, plus, type P3 } from './space';
 
@@ -87,16 +88,7 @@ export const faceDownOnGlass = (): Mark => {
 /** A word beside the drawing, with a thin line to what it names. */
 const called = (at: P3, text: string, x: number, dy = 0): Mark => {
   const [px, py] = flat(at);
-  return all(
-    line2(
-      [
-        [px, py],
-        [x - 4, py + dy],
-      ],
-      'thin',
-    ),
-    word([x, py + dy + 4], text),
-  );
+  return all(leader([px, py], [x - 4, py + dy]), word([x, py + dy + 4], text));
 };
 
 /** The pasted sheet carried by the film it lies on. */
@@ -119,13 +111,13 @@ export const liftByFilm = (): Mark => {
 /** The pasted sheet resting, with a clock; `share` of the hour is shown. */
 export const relax = (share = 4 / 60): Mark =>
   all(
-    sheet([-14, -11, 0], 140, 98, 'news'),
+    waste([0, 0, 0], 110, 74, 24),
     bent(
       Array.from({ length: 18 }, (_, i): P3 => [(i / 17) * 110, 0, 2.2 + 2.2 * Math.sin(i * 1.15)]),
       [0, 74, 0],
       { top: 'glued', under: 'plain' },
     ),
-    putAt(clock(share), [142, 62, 44]),
+    putAt(clock(share), [126, 74, 48], 0, { scale: 1.2 }),
   );
 
 /** One edge down, the rest let down after it. `down` is the share that lies already. */
@@ -200,6 +192,10 @@ export const slideAlong = (by = 0): Mark => {
   );
 };
 
+/** A clean sheet that lets the work show through; its left edge is turned up, so that it is seen to be another sheet. */
+const cleanSheet = (): Mark =>
+  bent(curlLeft([124, -16, BH + 1], 104, 142, 74), [0, 98, 0], { top: 'film', under: 'plain' });
+
 /** Rubbed down through a clean sheet, from the middle out. `at`: round the middle, in turns. */
 export const rub = (at = 0.04): Mark => {
   const [cx, cy] = [BW / 2, BD / 2];
@@ -207,17 +203,11 @@ export const rub = (at = 0.04): Mark => {
   return all(
     board(),
     sheet([-12, -9, BH + 0.4], 124, 84, 'printed'),
-    bent(
-      [
-        [-20, -16, BH + 1],
-        [120, -16, BH + 1],
-      ],
-      [0, 98, 0],
-      { top: 'film' },
-    ),
-    ...[2.5, 3.6, 5.2].map((a) =>
-      way([cx + Math.cos(a) * 12, cy + Math.sin(a) * 8, BH], [cx + Math.cos(a) * 44, cy + Math.sin(a) * 30, BH]),
-    ),
+    cleanSheet(),
+    ...[0, 0.25, 0.5, 0.75].map((quarter) => {
+      const [c, d] = [Math.cos(2 * Math.PI * quarter), Math.sin(2 * Math.PI * quarter)];
+      return way([cx + c * 16, cy + d * 10, BH], [cx + c * 58, cy + d * 44, BH]);
+    }),
     putAt(heldFolder, [cx + Math.cos(turn) * 22, cy + Math.sin(turn) * 14, BH + 1]),
   );
 };
@@ -300,55 +290,57 @@ export const film = (): Mark => {
 /** A stick of glue, rubbed from the middle over the edges. */
 export const stick = (): Mark =>
   all(
-    sheet([-14, -11, 0], 140, 98, 'news'),
+    waste([0, 0, 0], 112, 74, 22),
     sheet([0, 0, 0], 112, 74, 'plain'),
-    strokes(
+    ...(
       [
+        [44, 84, 52],
+        [30, 96, 42],
+        [24, 88, 32],
+        [36, 88, 22],
+      ] as const
+    ).map(([from, to, y]) =>
+      shape(
         [
-          [30, 36, 0],
-          [100, 36, 0],
+          [from, y, 0],
+          [to, y + 1, 0],
+          [to + 2, y + 8, 0],
+          [from - 2, y + 9, 0],
         ],
-        [
-          [34, 28, 0],
-          [96, 28, 0],
-        ],
-        [
-          [38, 45, 0],
-          [92, 45, 0],
-        ],
-        [
-          [44, 20, 0],
-          [84, 20, 0],
-        ],
-      ],
-      'way',
+        'glue',
+        'thin',
+      ),
     ),
+    way([40, 36, 0], [-10, 36, 0]),
+    way([56, 58, 0], [56, 86, 0]),
+    way([56, 18, 0], [56, -14, 0]),
     putAt(
       all(
         put(
           all(
-            path('M-7 0V-12H7V0Q0 3-7 0Z', 'glue', 'line', [
+            path('M-7 0V-14H7V0Q0 3-7 0Z', 'glue', 'line', [
               [-7, 2],
-              [7, -12],
+              [7, -14],
             ]),
-            path('M-10-12V-60Q0-64 10-60V-12Q0-9-10-12Z', 'paper', 'line', [
-              [-10, -62],
+            path('M-10-12V-82Q0-86 10-82V-12Q0-9-10-12Z', 'paper', 'line', [
+              [-10, -84],
               [10, -10],
             ]),
+            path('M-10-20Q0-17 10-20M-10-24Q0-21 10-24', 'none', 'thin', []),
           ),
           [0, 0],
           18,
         ),
-        put(grip, [14, -40], 10),
+        put(grip, [18, -58], 12),
       ),
-      [88, 40, 0],
+      [92, 37, 0],
     ),
   );
 
 /** Sprayed from a can held off and moved across. */
 export const spray = (): Mark =>
   all(
-    sheet([-14, -11, 0], 140, 98, 'news'),
+    waste([0, 0, 0], 112, 74, 22),
     sheet([0, 0, 0], 112, 74, 'plain'),
     mist(),
     putAt(
@@ -386,16 +378,9 @@ export const ironed = (): Mark =>
   all(
     board(),
     sheet([-12, -9, BH + 0.4], 124, 84, 'printed'),
-    bent(
-      [
-        [-20, -16, BH + 1],
-        [120, -16, BH + 1],
-      ],
-      [0, 98, 0],
-      { top: 'film' },
-    ),
-    way([46, 14, BH], [14, 14, BH]),
-    putAt(all(put(iron, [0, 0], 0, { scale: 1.35 }), put(grip, [26, -56], -80, { mirrored: true })), [62, 30, BH]),
+    cleanSheet(),
+    putAt(all(put(iron, [0, 0], 8, { scale: 1.2 }), put(roundBar, [22, -60])), [66, 40, BH]),
+    way([84, -2, BH], [30, -2, BH]),
   );
 
 /** The three things that every question here is about: a sheet, a coat of glue, a board. */
@@ -404,16 +389,7 @@ export const joint = (): Mark => {
   const curve = curledStrip([0, 0, h + 3], 74, 152, 66);
   const label = (at: P3, text: string): Mark => {
     const [x, y] = flat(at);
-    return all(
-      line2(
-        [
-          [x, y],
-          [228, y],
-        ],
-        'thin',
-      ),
-      word([232, y + 4], text),
-    );
+    return all(leader([x, y], [228, y]), word([232, y + 4], text));
   };
   return all(
     block([0, 0, 0], w, d, h),
@@ -426,8 +402,8 @@ export const joint = (): Mark => {
       { top: 'glued' },
     ),
     bent(curve, [0, d, 0], { top: 'printed', under: 'glued' }),
-    label([curve[12]![0] + 14, d * 0.8, curve[12]![2]], 'the sheet'),
+    label([curve[12]![0], d * 0.7, curve[12]![2]], 'the sheet'),
     label([w - 8, d * 0.74, h + 2], 'wet glue'),
-    label([w, d * 0.2, h / 2], 'the board'),
+    label([w, d * 0.16, h / 2], 'the board'),
   );
 };

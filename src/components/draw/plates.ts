@@ -74,13 +74,16 @@ const WITH: Readonly<Record<Tool, string>> = {
 };
 const TOOLS = Object.keys(WITH) as Tool[];
 const ONTO = {
-  sheet: ['the sheet', 'The sheet lies face down on waste paper.'],
+  sheet: ['the sheet', 'The sheet lies face down on old newsprint, which stands out all round it.'],
   support: ['the sheet, on glass', 'The sheet lies face down on a pane of glass.'],
   board: ['the board', 'The board lies bare on the bench, and the paper stays dry.'],
 } as const;
 
+const THROUGH_SCREEN =
+  'A screen lies on it. A squeegee draws the glue across the mesh in one pull, from the far end to the near one, as the arrows show.';
+
 /** Where round the middle the tool is, as the coat grows. */
-const roundAndOut = (share: number) => ({ reached: 0.25 + 0.6 * share, turn: 0.4 + 0.5 * Math.sin(share * 9) });
+const roundAndOut = (share: number) => ({ reached: 0.25 + 0.6 * share, turn: 0.85 + 0.5 * Math.sin(share * 9) });
 
 const spreading = Object.fromEntries(
   (Object.keys(ONTO) as (keyof typeof ONTO)[]).flatMap((onto) =>
@@ -90,7 +93,7 @@ const spreading = Object.fromEntries(
         `on-${onto}-${held}`,
         spread(
           `Glue on ${what}, with ${WITH[held]}`,
-          `${lies} ${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)} takes the glue from the middle out over the edges, as the arrows show.`,
+          `${lies} ${held === 'screen' ? THROUGH_SCREEN : `${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)} takes the glue from the middle out over all four edges, as the arrows show.`}`,
           () => putOn(onto, held),
         ),
       ];
@@ -144,7 +147,7 @@ export const PLATES = {
   'brush-from-the-middle': moving(
     spread(
       'Brushing from the middle out',
-      'The coat begins as a pool in the middle of the sheet. Stroke by stroke the brush draws it outwards, over the edges and on to the waste paper, and never from an edge inwards.',
+      'The coat begins as a pool in the middle of the sheet. Stroke by stroke the brush draws it outwards, over the edges and on to the newsprint under it, and never from an edge inwards.',
       () => putOn('sheet', 'brush-full'),
     ),
     (share) => {
@@ -159,7 +162,7 @@ export const PLATES = {
   ),
   'on-strip': spread(
     'Glue on a narrow strip',
-    'A sheet of waste paper covers all of the leaf but a narrow strip at its edge. The glue is brushed on the strip, outwards.',
+    'A sheet of newsprint covers all of the leaf but a narrow strip at its edge. The glue is brushed on the strip, outwards.',
     () => putOnNarrow('strip', 'brush-small'),
   ),
   'on-tear': spread(
@@ -169,7 +172,7 @@ export const PLATES = {
   ),
   'on-edge': spread(
     'Glue on the edge of a board',
-    'A board stands on end and its upper edge is glued with a small brush, before it goes against the other board.',
+    'A board is held up on end with a finger, and its upper edge is glued with a small brush before it goes against the other board.',
     () => putOnNarrow('edge', 'brush-small'),
   ),
 
@@ -190,7 +193,7 @@ export const PLATES = {
   ),
   relax: laid(
     'Left to relax',
-    'The pasted sheet lies on its waste paper and waves a little; a clock shows a few minutes.',
+    'The pasted sheet lies on its newsprint and waves a little; a clock shows a few minutes.',
     () => lay.relax(),
   ),
   'hold-over': laid(
@@ -219,7 +222,7 @@ export const PLATES = {
   'rub-down': moving(
     laid(
       'Rubbed down',
-      'A clean sheet lies over the work. A folder rubs through it from the middle to the edges.',
+      'A thin, clean sheet lies over the work, its left edge turned up. A folder rubs through it from the middle to all four edges, as the arrows show.',
       () => lay.rub(),
     ),
     (share) => lay.rub(share * (1 - 1 / FRAMES)),
@@ -251,11 +254,15 @@ export const PLATES = {
   ),
   stick: laid(
     'A stick of glue',
-    'A stick of glue is rubbed over the back of a sheet that lies on waste paper.',
+    'A stick of glue is rubbed over the back of a sheet that lies on newsprint, stroke beside stroke, from the middle out over the edges.',
     lay.stick,
   ),
-  spray: laid('Sprayed', 'A can is held a hand’s length off and moved across a sheet on waste paper.', lay.spray),
-  iron: laid('Set with an iron', 'An iron moves over a clean sheet that covers the work.', lay.ironed),
+  spray: laid('Sprayed', 'A can is held a hand’s length off and moved across a sheet on newsprint.', lay.spray),
+  iron: laid(
+    'Set with an iron',
+    'A hand holds an iron by its handle and moves it over a thin, clean sheet that covers the work; the left edge of the clean sheet is turned up.',
+    lay.ironed,
+  ),
 
   mitre: turned(
     'The corner is cut',
@@ -378,7 +385,7 @@ export const PLATES = {
 
   'endpaper-out': repaired(
     'The endpaper is pasted',
-    'The book lies open at its front, the cover flat to the left. Waste paper lies between the leaves and the endpaper, which is brushed from the middle out, over its edges.',
+    'The book lies open at its front, the cover flat to the left. Newsprint lies between the leaves and the endpaper and stands out round it. The endpaper is brushed from the middle out, over its edges.',
     repair.endpaperOut,
   ),
   'cover-down': repaired(
@@ -393,7 +400,7 @@ export const PLATES = {
   ),
   'strip-torn': repaired(
     'A strip is torn',
-    'Tissue lies on glass, a ruler on the tissue and a line of water along the ruler. The strip is pulled away sideways; both torn edges are all fibres.',
+    'Tissue lies on glass, a ruler on the tissue and a line of water along the ruler. A hand pulls the strip away from the ruler, beginning at the right; both torn edges are all fibres.',
     repair.stripTorn,
   ),
   'strip-laid': repaired(
@@ -407,7 +414,11 @@ export const PLATES = {
     repair.tHinge,
   ),
 
-  dragged: failed('Dragged', 'The wet sheet has rucked up into folds before the brush.', fails.dragged),
+  dragged: failed(
+    'Dragged',
+    'The brush goes to the left, and the wet sheet has rucked up into folds before it.',
+    fails.dragged,
+  ),
   torn: failed(
     'Torn',
     'Lifted wet, the sheet has torn across: one part is in the hand, the other stays on the board.',

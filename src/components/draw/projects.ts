@@ -1,6 +1,6 @@
 /** What can be made, each finished and taken apart. Proportions are usual ones; sizes come from the calculator. */
 import type { ProjectId } from '../../core/make/projects';
-import { all, dots, line, line2, path, putAt, shape, strokes, way, word, type Mark } from './ink';
+import { all, dots, leader, line, path, putAt, shape, strokes, way, word, type Mark } from './ink';
 import { bent, block, bookBlock, sheet, type DrawnFace } from './sheets';
 import { between, flat, nearness, plus, type P2, type P3 } from './space';
 
@@ -15,16 +15,7 @@ const covered = (at: P3, w: number, d: number, h: number, face: DrawnFace = 'pri
 /** Words to the right of a part, with a line to it; words of one drawing begin in one column. */
 const named = (at: P3, text: string, column: number): Mark => {
   const [x, y] = flat(at);
-  return all(
-    line2(
-      [
-        [x - 6, y],
-        [column - 4, y],
-      ],
-      'thin',
-    ),
-    word([column, y + 4], text),
-  );
+  return all(leader([x - 6, y], [column - 4, y]), word([column, y + 4], text));
 };
 /** Broken lines up and down through the corners of parts that come together. */
 const risers = (corners: readonly (readonly [number, number])[], low: number, high: number): Mark =>
@@ -214,7 +205,7 @@ function lidded(): ProjectPlate {
       h + 34,
     ),
     block([-5, -5, h + 34], w + 10, d + 10, 24, { top: 'paper', sides: 'paper', face: 'printed' }),
-    way([w + 26, 10, h + 40], [w + 26, 10, h + 8]),
+    way([w + 48, 10, h + 40], [w + 48, 10, h + 8]),
   );
   const out = 20;
   const apart = all(

@@ -1,13 +1,13 @@
 /** What the hands do to a leaf, a spine or a print: pasting down, lining, mending, hinging. */
 import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
-import { all, line2, putAt, shape, strokes, way, way2, word, type Mark } from './ink';
-import { bent, block, bookBlock, coat, pane, sheet } from './sheets';
+import { all, leader, putAt, shape, strokes, way, way2, word, type Mark } from './ink';
+import { bent, block, bookBlock, coat, pane, sheet, waste } from './sheets';
 import { between, flat, plus, type P3 } from './space';
 
 /** Words to the right, in one column, each with a line to what it names. */
 const named = (at: P3, text: string, column: number, y: number): Mark =>
-  all(line2([[...flat(at)], [column - 4, y]], 'thin'), word([column, y + 4], text));
+  all(leader(flat(at), [column - 4, y]), word([column, y + 4], text));
 /** A hand from the right that holds an edge here: what goes behind the sheet, and before it. */
 const heldFromRight = (at: P3, degrees: number) => ({
   behind: putAt(pinch.behind, at, degrees, { mirrored: true }),
@@ -24,16 +24,20 @@ export const endpaperOut = (): Mark =>
   all(
     openBook(),
     bookBlock([2, 0, 0], LEAF, TALL, THICK),
-    sheet([0, -6, THICK + 0.5], LEAF + 14, TALL + 12, 'news'),
+    waste([2, 0, THICK + 0.5], LEAF, TALL, 18),
     sheet([2, 0, THICK + 1], LEAF, TALL, 'plain'),
     coat([2, 0, THICK + 1], LEAF, TALL, 0.8),
-    ...[Math.PI, 4.4, 2.2].map((a) =>
+    ...[
+      [0, LEAF / 2 + 12],
+      [Math.PI / 2, TALL / 2 + 12],
+      [-Math.PI / 2, TALL / 2 + 12],
+    ].map(([a = 0, far = 0]) =>
       way(
-        [2 + LEAF / 2 + Math.cos(a) * 8, TALL / 2 + Math.sin(a) * 8, THICK + 1],
-        [2 + LEAF / 2 + Math.cos(a) * 30, TALL / 2 + Math.sin(a) * 32, THICK + 1],
+        [2 + LEAF / 2 + Math.cos(a) * 10, TALL / 2 + Math.sin(a) * 10, THICK + 1],
+        [2 + LEAF / 2 + Math.cos(a) * far, TALL / 2 + Math.sin(a) * far, THICK + 1],
       ),
     ),
-    putAt(TOOL_IN_HAND['brush-full'], [62, 50, THICK + 1]),
+    putAt(TOOL_IN_HAND['brush-full'], [66, 70, THICK + 1]),
   );
 
 /** The cover brought over on the pasted endpaper. */
@@ -80,38 +84,49 @@ export const spineStrip = (): Mark => {
   );
 };
 
-/** Fibres that stand out along an edge. */
-const feathers = (x: number, z: number, out: number): Mark =>
+/** Fibres that stand out from an edge of a sheet, on the side of `out`. */
+const feathers = (from: P3, to: P3, out: readonly [number, number], count = 34): Mark =>
   strokes(
-    between(1, 67, 22).map((y, i): P3[] => [
-      [x, y, z],
-      [x + out * (4 + (i % 3) * 2), y + ((i % 5) - 2) * 0.7, z],
-    ]),
+    between(0.01, 0.99, count).map((t, i): P3[] => {
+      const [x, y, z] = [0, 1, 2].map((axis) => from[axis]! + (to[axis]! - from[axis]!) * t) as unknown as P3;
+      const long = 4 + (i % 3) * 2.5;
+      return [
+        [x, y, z],
+        [x + out[0] * long + ((i * 3) % 5) - 2, y + out[1] * long, z],
+      ];
+    }),
+    'line',
   );
 
-/** A strip torn from tissue along a ruler, at a line of water. */
+/** A strip torn from tissue along a ruler, at a line of water: it comes away from the right, and hangs on at the left. */
 export const stripTorn = (): Mark => {
-  const hand = heldFromRight([122, 36, 6], -96);
+  const z = 4.6;
+  const hand = heldFromRight([124, 4, 8], -84);
+  const [inner, outer]: [P3, P3] = [
+    [12, 34, z],
+    [122, 14, z],
+  ];
+  const strip: P3[] = [[0, 37, z], inner, outer, [116, -12, z], [0, 12, z]];
+  const wet = (a: P3, b: P3, deep: number): Mark =>
+    shape([a, b, [b[0], b[1] + deep, z], [a[0], a[1] + deep, z]], 'water', 'bare');
   return all(
-    pane([-10, -12, 0], 128, 92),
-    sheet([2, 0, 4.4], 74, 68, 'tissue'),
-    shape(
-      [
-        [70, 0, 4.6],
-        [77, 0, 4.6],
-        [77, 68, 4.6],
-        [70, 68, 4.6],
-      ],
-      'water',
-      'bare',
+    pane([-12, -22, 0], 146, 116),
+    sheet([0, 36, z], 120, 50, 'plain'),
+    wet([0, 36, z], [120, 36, z], 8),
+    feathers([12, 36, z], [120, 36, z], [0, -1]),
+    shape(strip, 'paper'),
+    wet(plus(inner, [0, -7, 0]), plus(outer, [0, -7, 0]), 7),
+    feathers(inner, outer, [0.1, 1]),
+    block([-22, 43, z], 166, 15, 3, { top: 'board', sides: 'edge' }),
+    strokes(
+      between(-16, 140, 27).map((x, i): P3[] => [
+        [x, 43, z + 3],
+        [x, i % 5 === 0 ? 51 : 47, z + 3],
+      ]),
     ),
-    feathers(76, 4.6, 1),
-    block([50, -14, 5], 18, 96, 3, { top: 'edge', sides: 'edge' }),
-    sheet([94, 0, 5], 16, 68, 'tissue'),
-    feathers(94, 5, -1),
     hand.behind,
     hand.front,
-    way([84, -20, 5], [112, -20, 5]),
+    way([52, -2, z], [58, -34, z]),
   );
 };
 
@@ -138,7 +153,7 @@ export const stripLaid = (): Mark => {
   ];
   const hand = heldFromRight(plus(curve.at(-1)!, [16, 0, 2]), -76);
   return all(
-    sheet([0, 0, 0], 120, 78, 'news'),
+    sheet([0, 0, 0], 120, 78, 'page'),
     shape(tear, 'ground'),
     hand.behind,
     bent(curve, [22, 0, 0], { top: 'tissue', under: 'glued' }),

@@ -1,15 +1,16 @@
 /** Sheets, boards and blocks: what is flat, bent or square. */
-import { all, dots, shape, shape2, strokes, strokes2, type Fill, type Mark } from './ink';
+import { all, dots, shape, shape2, strokes, strokes2, standsOff, type Fill, type Mark } from './ink';
 import { between, common, flat, hull, nearness, plus, ring, turning, type P2, type P3 } from './space';
 
-/** What a face of a sheet shows: nothing, its printed side, wet glue, clear film, waste newsprint. */
-export type DrawnFace = 'plain' | 'printed' | 'glued' | 'film' | 'news' | 'cloth' | 'tissue' | 'blotter';
+/** What a face of a sheet shows: nothing, its printed side, wet glue, clear film, old newsprint, a page of a book. */
+export type DrawnFace = 'plain' | 'printed' | 'glued' | 'film' | 'news' | 'page' | 'cloth' | 'tissue' | 'blotter';
 const FILL: Readonly<Record<DrawnFace, Fill>> = {
   plain: 'paper',
   printed: 'paper',
   glued: 'glue',
   film: 'glass',
-  news: 'paper',
+  news: 'ground',
+  page: 'paper',
   cloth: 'green',
   tissue: 'glass',
   blotter: 'edge',
@@ -105,14 +106,39 @@ function lying(face: DrawnFace, edge: readonly P3[], lengths: readonly number[],
       ]),
       'thin',
     );
-  // lines of print, in columns
-  const rows = Math.floor(deep / 7);
+  const lines = face === 'news' ? newsprint(long, deep) : bookPage(deep);
   return strokes(
-    between(0.1, 0.9, rows).flatMap((v) =>
-      [0.06, 0.38, 0.7].map((u, i) => [on(u * long, v), on((u + (i === 1 ? 0.24 : 0.22)) * long, v)]),
-    ),
+    lines.map(({ from, to, v }) => [on(from * long, v), on(to * long, v)]),
     'thin',
   );
+}
+
+/** Lines of print on a face: where each begins and ends along it, and how far across it lies, as shares. */
+interface PrintLine {
+  readonly from: number;
+  readonly to: number;
+  readonly v: number;
+}
+const bookPage = (deep: number): PrintLine[] =>
+  between(0.1, 0.9, Math.floor(deep / 7)).flatMap((v) =>
+    [0.06, 0.38, 0.7].map((u, i) => ({ from: u, to: u + (i === 1 ? 0.24 : 0.22), v })),
+  );
+/** Narrow columns, the last line of a piece short, and at the head a line of large type as two strokes. */
+function newsprint(long: number, deep: number): PrintLine[] {
+  const columns = Math.max(3, Math.round(long / 27));
+  const wide = (1 - 10 / long) / columns;
+  const rows = Math.floor((deep - 14) / 5);
+  return [
+    ...[deep - 5, deep - 8].map((y) => ({ from: 5 / long, to: 0.62, v: y / deep })),
+    ...Array.from({ length: columns }, (_, column) => {
+      const from = 5 / long + column * wide;
+      return between(5, deep - 13, rows).map((y, row) => ({
+        from,
+        to: from + (wide - 5 / long) * ((row + 2 * column) % 6 === 0 ? 0.55 : 1),
+        v: y / deep,
+      }));
+    }).flat(),
+  ];
 }
 
 /** A flat sheet of w by d, its near left corner here. */
@@ -125,6 +151,34 @@ export const sheet = ([x, y, z]: P3, w: number, d: number, top: DrawnFace = 'pla
     [0, d, 0],
     { top },
   );
+
+/** Newsprint under a work of w by d whose near left corner is here, standing out by `out` all round; under the work no line is drawn. */
+export function waste([x, y, z]: P3, w: number, d: number, out: number): Mark {
+  const [long, deep] = [w + 2 * out, d + 2 * out];
+  const lines = newsprint(long, deep).flatMap(({ from, to, v }): P3[][] => {
+    const [a, b, row] = [x - out + from * long, x - out + to * long, y - out + v * deep];
+    const seen: (readonly [number, number])[] =
+      row < y || row > y + d
+        ? [[a, b]]
+        : [
+            [a, Math.min(b, x)],
+            [Math.max(a, x + w), b],
+          ];
+    return seen
+      .filter(([start, end]) => end - start > 1)
+      .map(([start, end]): P3[] => [
+        [start, row, z],
+        [end, row, z],
+      ]);
+  });
+  const corners: P3[] = [
+    [x - out, y - out, z],
+    [x + w + out, y - out, z],
+    [x + w + out, y + d + out, z],
+    [x - out, y + d + out, z],
+  ];
+  return all(shape(corners, FILL.news), strokes(lines));
+}
 
 /**
  * A stretch of sheet that lies level for a while and then bends up (or down): its heading turns evenly until it has turned by
@@ -279,26 +333,28 @@ const line2Ring = (rim: readonly P2[]) => strokes2([[...rim, rim[0]!]], 'line');
 
 /** A weight: an iron block with a knob. */
 export const weight = ([x, y, z]: P3, w = 46, d = 30, h = 20): Mark =>
-  all(
-    block([x, y, z], w, d, h, { top: 'ink', sides: 'ink' }),
-    strokes(
-      [
+  standsOff(
+    all(
+      block([x, y, z], w, d, h, { top: 'ink', sides: 'ink' }),
+      strokes(
         [
-          [x, y, z + h],
-          [x + w, y, z + h],
-          [x + w, y + d, z + h],
+          [
+            [x, y, z + h],
+            [x + w, y, z + h],
+            [x + w, y + d, z + h],
+          ],
+          [
+            [x + w, y, z + h],
+            [x + w, y, z],
+          ],
         ],
-        [
-          [x + w, y, z + h],
-          [x + w, y, z],
-        ],
-      ],
-      'shine',
+        'shine',
+      ),
+      shape2(
+        hull([...ring([x + w / 2, y + d / 2, z + h], 4), ...ring([x + w / 2, y + d / 2, z + h + 7], 7)].map(flat)),
+        'ink',
+        'shine',
+      ),
+      shape(ring([x + w / 2, y + d / 2, z + h + 7], 7), 'ink', 'shine'),
     ),
-    shape2(
-      hull([...ring([x + w / 2, y + d / 2, z + h], 4), ...ring([x + w / 2, y + d / 2, z + h + 7], 7)].map(flat)),
-      'ink',
-      'shine',
-    ),
-    shape(ring([x + w / 2, y + d / 2, z + h + 7], 7), 'ink', 'shine'),
   );

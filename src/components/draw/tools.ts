@@ -1,5 +1,5 @@
 /** Tools, each with what touches the work at the origin and its handle up the page. */
-import { all, line2, path, shape2, strokes2, type Mark } from './ink';
+import { all, line2, path, shape2, standsOff, strokes2, type Mark } from './ink';
 import { between, type P2 } from './space';
 
 /** A flat paste brush; `wide` at its bristles. */
@@ -193,23 +193,25 @@ export const squeegee: Mark = all(
     [-34, -26],
     [34, -8],
   ]),
-  path('M-31-8L-30 0H30L31-8Z', 'ink', 'line', [
-    [-31, -8],
-    [31, 0],
-  ]),
+  standsOff(
+    path('M-31-8L-30 0H30L31-8Z', 'ink', 'line', [
+      [-31, -8],
+      [31, 0],
+    ]),
+  ),
 );
 
-/** A domestic iron, from the side, its sole level at the origin. */
+/** A domestic iron, from the side, its sole level at the origin, its handle open for a hand. */
 export const iron: Mark = all(
-  path('M-44 0C-40-16-20-24 0-24H24C30-24 32-20 33-14L36 0Z', 'paper', 'line', [
-    [-44, -24],
-    [36, 0],
+  path('M-20-26C-20-52-8-58 4-58H28C40-58 42-46 40-26H31C32-42 31-48 25-48H6C-5-48-10-42-10-26Z', 'board', 'line', [
+    [-20, -58],
+    [42, -26],
   ]),
-  path('M-44 0H36V-5H-42Z', 'edge', 'line', []),
-  path('M-14-24C-12-40 0-44 12-44H28C33-44 33-36 28-36H8C2-36 0-30-1-24', 'board', 'line', [
-    [-14, -46],
-    [33, -24],
+  path('M-54 0C-46-18-24-28-4-28H32C40-28 42-18 43 0Z', 'edge', 'line', [
+    [-54, -28],
+    [43, 0],
   ]),
+  standsOff(path('M-54 0H43V-6H-50Z', 'ink', 'line', [])),
 );
 
 /** What stands out of a liquid: the handle of a spoon, or a whisk, with a ring where it goes in. */
@@ -251,7 +253,7 @@ export function clock(share: number): Mark {
       [-16, -20],
       [16, 16],
     ]),
-    path(`M0 0V-13A13 13 0 ${share > 0.5 ? 1 : 0} 1 ${end[0]} ${end[1]}Z`, 'board', 'bare', []),
+    path(`M0 0V-13A13 13 0 ${share > 0.5 ? 1 : 0} 1 ${end[0]} ${end[1]}Z`, 'green', 'bare', []),
     strokes2([0, 1, 2, 3].map((quarter) => [at(13, (quarter * Math.PI) / 2), at(16, (quarter * Math.PI) / 2)])),
     line2([[0, 0], end]),
     line2([

@@ -72,6 +72,40 @@ test('a plate in a file of its own has all it needs: its materials, in light and
   expect(Math.max(...FILED.map((id) => Buffer.byteLength(plateFile(id))))).toBeLessThan(9000);
 });
 
+/** Relative luminance of a colour and the contrast of two, as WCAG 2.1 defines them. */
+const luminance = (hex: string): number => {
+  const full = hex.length === 4 ? hex.replace(/[0-9a-f]/gi, '$&$&') : hex;
+  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
+    const share = parseInt(full.slice(at, at + 2), 16) / 255;
+    return share <= 0.03928 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+};
+const contrast = (a: string, b: string): number => {
+  const [dark, light] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
+  return (light + 0.05) / (dark + 0.05);
+};
+
+test('hands and iron stand off from all they touch: by their outline in the light, by their own tone in the dark', () => {
+  const style = /<style>(.*)<\/style>/s.exec(plateFile('press'))![1]!;
+  const named = (css: string) =>
+    [...css.matchAll(/--([\w-]+):([^;}]+)/g)].map(([, name = '', value = '']) => [name, value] as const);
+  const inDark = /@media[^{]*prefers-color-scheme:dark\)\{((?:[^{}]*\{[^}]*\})*)\}/g;
+  const light = new Map(named(style.replace(inDark, '')));
+  const dark = new Map([...light, ...[...style.matchAll(inDark)].flatMap(([, rules = '']) => named(rules))]);
+  const colour = (tokens: Map<string, string>, name: string): string => {
+    const value = tokens.get(name)!;
+    const other = /^var\(--([\w-]+)\)$/.exec(value)?.[1];
+    return other ? colour(tokens, other) : value;
+  };
+  for (const ground of ['paper', 'sheet', 'board', 'board-edge', 'water'])
+    for (const thing of ['skin', 'iron']) {
+      expect(contrast(colour(light, 'contour'), colour(light, ground)), ground).toBeGreaterThanOrEqual(3);
+      expect(contrast(colour(dark, thing), colour(dark, ground)), `${thing} on ${ground}`).toBeGreaterThanOrEqual(3);
+      expect(contrast(colour(dark, thing), colour(dark, 'contour')), `lines of ${thing}`).toBeGreaterThanOrEqual(3);
+    }
+});
+
 test('every plate that a step can ask for is among the files', () => {
   expect(FILED).toEqual(expect.arrayContaining(IDS.filter((id) => ['spread', 'lay'].includes(PLATES[id]!.set))));
 });
