@@ -42,6 +42,14 @@ describe('every caution', () => {
       /local (?:food )?rules|rules of your (?:workshop|workplace)|workshop’s rules|data sheet|accredited|what your workplace says|local rules/i,
     );
   });
+  // its text is folded below its title on a calculator's page, and a fold that hides what hurts hides it from most
+  test.for([...texts])('%s says in its title what can hurt, and what to do', ([, { title }]) => {
+    expect(title).toMatch(/^[A-Z][^:]{8,72}: [^:]{12,}[^.!]$/);
+    expect(title).toMatch(
+      /\b(?:scalds?|burns?|cuts?|pinch|breaks?|fire|harms?|hurt|irritates?|off|asthma|allergies|allergy|poisons?|arsenic|breathe|spoils|frozen|touch food|cannot be replaced)\b/,
+    );
+    expect(title.length).toBeLessThan(115);
+  });
   test('of burns says when to get help', () => {
     for (const id of ['hot-liquid', 'hot-iron'])
       expect(texts.get(id)!.text, id).toMatch(/20 minutes.*(?:medical help|doctor)/s);

@@ -62,6 +62,7 @@ export default function Workshop({ address, choose, cut, lessons, cautions, layi
   }, []);
   const tail = useStore(store.$tail);
   const fields = { store, prefix };
+  const dangers = laying?.cautions ?? gravestFirst([...answer.cautions, ...before.current.cautions]);
 
   return (
     <PlanBench
@@ -100,15 +101,15 @@ export default function Workshop({ address, choose, cut, lessons, cautions, layi
               <a href={`${cut}?${answer.cutTail}`}>Change the cutting plan by itself</a>
             </p>
           </Fold>
-          <Cautions
-            ids={laying?.cautions ?? gravestFirst([...answer.cautions, ...before.current.cautions])}
-            texts={cautions}
-          />
+          <Cautions ids={dangers} texts={cautions} />
         </>
       }
       last={
         <Fold title="The student’s sheet">
-          <HandoutSheet answer={answer} laying={laying} toCome={toCome} plan={plan} choose={choose} lessons={lessons} />
+          <HandoutSheet
+            {...{ answer, laying, toCome, plan, choose, lessons }}
+            dangers={dangers.flatMap((id) => cautions[id]?.title ?? [])}
+          />
         </Fold>
       }
     />

@@ -17,9 +17,11 @@ interface Props {
   readonly plan: ClassPlan;
   readonly choose: string;
   readonly lessons: readonly { readonly title: string; readonly path: string }[];
+  /** what can hurt, and what to do, each in a line */
+  readonly dangers: readonly string[];
 }
 
-export function HandoutSheet({ answer, laying, toCome, plan, choose, lessons }: Props) {
+export function HandoutSheet({ answer, laying, toCome, plan, choose, lessons, dangers }: Props) {
   const [origin, setOrigin] = useState('');
   useEffect(() => setOrigin(window.location.origin), []);
   const { project, title } = answer;
@@ -70,7 +72,7 @@ export function HandoutSheet({ answer, laying, toCome, plan, choose, lessons }: 
           </div>
         </div>
       </div>
-      <div class="handout-columns">
+      <div class="handout-work">
         <table class="numbers">
           <caption>In your kit: width × height in {plan.unit}</caption>
           <tbody>
@@ -87,6 +89,14 @@ export function HandoutSheet({ answer, laying, toCome, plan, choose, lessons }: 
             ))}
           </tbody>
         </table>
+        <div class="handout-care">
+          <p class="caution-title">Take care</p>
+          <ul>
+            {dangers.map((danger) => (
+              <li key={danger}>{danger}.</li>
+            ))}
+          </ul>
+        </div>
         <ol>
           {project.steps.map((step) => (
             <li key={step}>{keepUnits(step)}</li>

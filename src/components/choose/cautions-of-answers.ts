@@ -1,0 +1,16 @@
+/** Cautions that some answer of the chooser can call for: its page is sent the texts of these and of no others. */
+import { layingCautions } from '../../core/adhesive/hazards';
+import { DEFAULT_JOB } from '../../core/choose/job';
+import { choose } from '../../core/choose/choose';
+import type { Catalogue } from '../../core/records/records';
+
+export function cautionsOfAnswers(catalogue: Catalogue): ReadonlySet<string> {
+  const laid = [...catalogue.adhesives.values()].flatMap((adhesive) =>
+    [...catalogue.substrates.values()].flatMap((ground) => layingCautions(adhesive, ground, catalogue)),
+  );
+  // whatever it is glued with, these needs have cautions of their own
+  const needed = (['valued', 'food'] as const).flatMap((need) =>
+    choose({ ...DEFAULT_JOB, needs: [need] }, catalogue, 1).flatMap(({ cautions }) => cautions),
+  );
+  return new Set([...laid, ...needed]);
+}
