@@ -16,6 +16,7 @@ import { Spoken } from '../parts/Spoken';
 import type { Option } from '../parts/Field';
 import { GlueRows, PaperRows } from './PlanLists';
 import { designLine, PlanAnswer, planLine } from './PlanAnswer';
+import { PlanNext, type RoomAfterPlan } from './PlanNext';
 import { TrialBenchFields, QuestionFields, SizeFields } from './PlanFields';
 import { StorageNotice } from './StorageNotice';
 
@@ -27,6 +28,8 @@ interface Props {
   readonly coat: Range;
   /** where a trial is run */
   readonly runAt: string;
+  /** where else one goes from a plan */
+  readonly next: readonly RoomAfterPlan[];
 }
 
 /** On a phone, where a link asked for it; as the page has it before it wakes (components/trial/TrialPlanLab.astro). */
@@ -35,7 +38,7 @@ const isFolded = () => typeof document !== 'undefined' && document.querySelector
 const nameIn = (records: readonly Option[]) => (record: string) =>
   records.find(({ value }) => value === record)?.text ?? '';
 
-export default function TrialPlan({ families, adhesives, substrates, coat, runAt }: Props) {
+export default function TrialPlan({ families, adhesives, substrates, coat, runAt, next }: Props) {
   const store = useMemo(() => createTrialPlan(DEFAULT_PLAN, nameIn(adhesives)), []);
   const shelf = useMemo(openShelf, []);
   const problems = useStore(store.$problems);
@@ -101,6 +104,7 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
           </p>
         )}
         <StorageNotice shelf={shelf} />
+        <PlanNext plan={plan} rooms={next} />
         <Spoken text={planLine(plan)} />
       </section>
     </div>

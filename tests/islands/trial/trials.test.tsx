@@ -69,8 +69,23 @@ describe('the planner', () => {
         substrates={[{ value: 'binders-board', text: 'Board' }]}
         coat={{ low: 40, middle: 65, high: 110, basis: 'from-memory' }}
         runAt="/run/"
+        next={[
+          { id: 'cover', says: 'How much it takes', path: '/cover/' },
+          { id: 'cut', says: 'Cut it from sheets', path: '/cut/' },
+        ]}
       />,
     );
+  test('ends in its next steps, which carry its figures once one is meant', async () => {
+    show();
+    const next = screen.getByRole('navigation', { name: 'Next' });
+    const link = (name: string) => within(next).getByRole('link', { name }).getAttribute('href');
+    expect(link('How much it takes')).toBe('/cover/');
+    fireEvent.input(screen.getByLabelText('Swatches of each'), { target: { value: '3' } });
+    fireEvent.focusIn(within(next).getByRole('link', { name: 'How much it takes' }));
+    // one paper with two adhesives: three swatches of 50 × 70 mm with the first, six boards for both
+    await expect.poll(() => link('How much it takes')).toMatch(/pieces=\d+x\d+x3(?:&|$)/);
+    expect(decodeURIComponent(link('Cut it from sheets')!)).toMatch(/1~board~\d+x\d+x6~height/);
+  });
   test('says how many swatches, and what so few can show', async () => {
     show();
     fireEvent.input(screen.getByLabelText('Swatches of each'), { target: { value: '3' } });
