@@ -33,10 +33,13 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['sizes', /\/core\/(?:base\/(?:piece|board-sizes)|adhesive\/coverage|cover\/pieces-link)\.ts/],
   // the records and what is worked out from them for the pot: of no use to the trial pages
   ['records', /virtual:records|\/data\/(?:catalogue|tables)\.ts/],
-  ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|flow|hazards)\.ts/],
+  ['records', /\/core\/adhesive\/(?:viscosity|mixture|liquid|flow)\.ts/],
   ['records', /\/islands\/parts\/(?:LessonBench|SlipPlate)\.tsx/],
-  // what a sheet can be, and how it drinks; what can hurt
-  ['plan', /\/core\/(?:base\/quantity|paper\/(?:paper|misfit|sorption|asked-paper))\.ts|\/core\/safety\//],
+  // what a sheet can be, and how it drinks
+  [
+    'plan',
+    /\/core\/(?:base\/quantity|paper\/(?:paper|misfit|sorption|asked-paper))\.ts|\/core\/(?:safety\/(?:burns-from|old-things)|adhesive\/natures)\.ts/,
+  ],
   // what every calculator needs
   ['base', /\/node_modules\/(?:preact|nanostores|@nanostores\/preact)\/|\/wake-island\.mjs|preload-helper/],
   [
@@ -51,13 +54,16 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['own-paper', /\/core\/(?:paper\/own-paper|mix\/jars)\.ts/],
   // those that this device keeps, which the chooser fetches where there are some
   ['own-papers', /\/stores\/shared\/own-papers\.ts|\/islands\/parts\/(?:PaperPick|TakeOwnPaper|use-own-papers)\.tsx?/],
-  // what an answer is set out in, and the fold of a form, which the chooser has without the frame
-  ['fold', /\/islands\/parts\/(?:Fold|FormFold|Facts|Cautions)\.tsx/],
+  // what an answer is set out in, and the fold of a form, which the chooser has without the frame; what can hurt,
+  // which a lesson with the chooser leaves to its own cautions
+  ['fold', /\/islands\/parts\/(?:Fold|FormFold|Facts|Cautions)\.tsx|\/core\/(?:safety|adhesive)\/hazards\.ts/],
+  // a clock beside a time that matters
+  ['clock', /\/islands\/parts\/(?:SlipTimer|TimeADrop)\.tsx/],
   // the frame of a calculator on a page of its own
   ['frame', /\/islands\/parts\/PlanBench\.tsx/],
   [
     'send',
-    /\/islands\/parts\/(?:BenchOffer|KnownJob|LinkSaid|SendLink|SlipTimer|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
+    /\/islands\/parts\/(?:BenchOffer|KnownJob|LinkSaid|SendLink|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
   ],
   // what a mix is said with, in a lesson too
   [
@@ -82,7 +88,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread|way|strike-through|ensemble|bench)\.ts/],
   [
     'model',
-    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields|SlipFigure)|parts\/ChanceRule)\.tsx/,
+    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields|SlipFigure|SlipOfBest)|parts\/ChanceRule)\.tsx/,
   ],
 ];
 const chunkOf = (id: string) => CHUNKS.find(([, modules]) => modules.test(id))?.[0];

@@ -78,6 +78,40 @@ test('a clock stands beside the answer of the chooser, and one for a drop where 
     expect(complaints).toEqual([]);
   }));
 
+test.for(['', 'lessons/open-time/'])(
+  'the clock stands beside the answer of /%s, and is fetched when it is pressed',
+  (path) =>
+    withPage(PHONE, async (page) => {
+      await page.clock.install();
+      const complaints = await open(page, SITE + path);
+      const asked: string[] = [];
+      page.on('request', (request) => asked.push(request.url()));
+      const answer = page.locator('astro-island .bench-answer').first();
+      await answer.getByRole('button', { name: 'Start when it is down' }).tap();
+      await answer.locator('.slip-clock').waitFor();
+      expect(asked.some((url) => url.includes('SlipClock'))).toBe(true);
+      await page.clock.runFor(3_600_000);
+      await expect.poll(() => answer.locator('.slip-clock').innerText()).toMatch(/It has grabbed by now/);
+      expect(complaints).toEqual([]);
+    }),
+);
+
+test('a plan of a trial goes on with its figures, at one tap', () =>
+  withPage(PHONE, async (page) => {
+    const complaints = await open(page, `${SITE}trials/plan/?paper=lokta-light~55gsm&glue=pva.methylcellulose-4`);
+    await page.getByRole('navigation', { name: 'Next' }).last().getByRole('link', { name: 'How much it takes' }).tap();
+    await page.waitForURL(/cover\/\?.*pieces=/);
+    await wakeIslands(page);
+    // four swatches of each adhesive, 50 × 70 mm, as the planner opens
+    const query = new URL(page.url()).searchParams;
+    expect([query.get('pieces'), query.get('glue'), query.get('paper')]).toEqual([
+      '50x70x4',
+      'pva',
+      'lokta-light~55gsm',
+    ]);
+    expect(complaints).toEqual([]);
+  }));
+
 test('the student’s sheet has the clock on a phone, and not on paper', () =>
   withPage(PHONE, async (page) => {
     await open(page, `${SITE}workshop/?v=1&people=12&glue=pva-mc-1-1&sheet=student`);
@@ -95,6 +129,13 @@ describe.for(['A4', 'Letter'] as const)('on %s', (format) => {
       await open(page, `${SITE}workshop/?v=1&people=12&sheet=student`);
       await page.locator('.handout').waitFor();
       expect(await page.locator('.bench-answer').isVisible()).toBe(false);
+      expect(pagesOf(await page.pdf({ format }))).toBe(1);
+    }));
+  test('that of a box, the longest, is one page too, and says what can hurt', () =>
+    withPage({}, async (page) => {
+      await open(page, `${SITE}workshop/?v=1&people=12&make=lidded-box&sheet=student`);
+      await page.locator('.handout').waitFor();
+      expect(await page.locator('.handout').innerText()).toMatch(/Take care[\s\S]*Knives and scissors cut/);
       expect(pagesOf(await page.pdf({ format }))).toBe(1);
     }));
   test('a class has no page that holds only a code', () =>

@@ -1,36 +1,7 @@
-/** What can hurt in making an adhesive up and in using it, from what is in it and from how hot it gets. */
+/** The cautions of making an adhesive up and of using it, from what is in it and from how hot it gets. */
 import type { Adhesive, Catalogue, Ingredient, Substrate } from '../records/records';
-import {
-  BURNS_FROM,
-  cautionsFor,
-  gravestFirst,
-  type Caution,
-  type Nature,
-  type Step,
-  type WorkDone,
-} from '../safety/hazards';
-
-const ingredientsOf = new WeakMap<Catalogue, WeakMap<Adhesive, readonly Ingredient[]>>();
-
-/** Everything that goes into an adhesive, down to its ingredients; none for one that comes ready. Kept by catalogue. */
-export function everyIngredient(adhesive: Adhesive, catalogue: Catalogue): readonly Ingredient[] {
-  let known = ingredientsOf.get(catalogue);
-  if (!known) ingredientsOf.set(catalogue, (known = new WeakMap()));
-  let found = known.get(adhesive);
-  if (!found) known.set(adhesive, (found = gathered(adhesive, catalogue)));
-  return found;
-}
-
-function gathered(adhesive: Adhesive, catalogue: Catalogue): readonly Ingredient[] {
-  if (adhesive.form === 'dry') return [];
-  const found = adhesive.parts.flatMap(({ of }) => {
-    const ingredient = catalogue.ingredients.get(of);
-    if (ingredient) return [ingredient];
-    const mixed = catalogue.adhesives.get(of);
-    return mixed ? everyIngredient(mixed, catalogue) : [];
-  });
-  return [...new Set(found)];
-}
+import { cautionsFor, gravestFirst, type Caution, type Step, type WorkDone } from '../safety/hazards';
+import { everyIngredient, naturesOf } from './natures';
 
 /** What making it up does: powders are tipped, and whatever has to be hot is heated. */
 export function makingSteps(ingredients: readonly Ingredient[]): readonly Omit<Step, 'text'>[] {
@@ -39,27 +10,6 @@ export function makingSteps(ingredients: readonly Ingredient[]): readonly Omit<S
     ...(madeAt !== undefined && { celsius: madeAt }),
   }));
 }
-
-/** °C that some of it has to reach while it is made up or used; undefined where it is cold from beginning to end. */
-export function hottest(adhesive: Adhesive, catalogue: Catalogue): number | undefined {
-  const heats = [
-    ...everyIngredient(adhesive, catalogue).flatMap(({ madeAt = [] }) => madeAt),
-    ...(adhesive.form === 'wet' && adhesive.usedAt !== undefined ? [adhesive.usedAt] : []),
-  ];
-  return heats.length === 0 ? undefined : Math.max(...heats);
-}
-
-/** Whether somebody has to handle a liquid hot enough to burn, even if it is used cold. */
-export const scalds = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
-  (hottest(adhesive, catalogue) ?? 0) >= BURNS_FROM;
-
-/** What an adhesive is: of its own where it comes ready, else of all that is in it. */
-export const naturesOf = (adhesive: Adhesive, catalogue: Catalogue): readonly Nature[] =>
-  adhesive.form === 'dry' ? adhesive.hazards : everyIngredient(adhesive, catalogue).flatMap(({ hazards }) => hazards);
-
-/** Whether it gives off vapour or mist that harms. */
-export const hasFumes = (adhesive: Adhesive, catalogue: Catalogue): boolean =>
-  naturesOf(adhesive, catalogue).some((nature) => nature === 'solvent' || nature === 'contact' || nature === 'mist');
 
 /** Making it up and using it, as work: what a page about the adhesive has to warn of. */
 export function adhesiveWork(adhesive: Adhesive, catalogue: Catalogue): WorkDone {
@@ -89,8 +39,3 @@ export const layingCautions = (adhesive: Adhesive, ground: Substrate, catalogue:
     ...forEver(adhesive),
     ...cautionsFor(adhesiveWork(adhesive, catalogue), { steps: [{ does: ['press'] }], natures: ground.hazards ?? [] }),
   ]);
-
-/** Heat while gluing, as against heat to cook a paste that is then used cold. */
-export function heatAtBench(adhesive: Adhesive): boolean {
-  return adhesive.needsHeat && (adhesive.form === 'dry' || adhesive.usedAt !== undefined);
-}

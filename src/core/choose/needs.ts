@@ -1,6 +1,6 @@
 /** What a person asks for, held against an adhesive's traits. Traits are common practice from the records; the shares are judgements of ours. */
 import type { Need } from './job';
-import { heatAtBench } from '../adhesive/hazards';
+import { heatAtBench } from '../adhesive/natures';
 import type { Adhesive } from '../records/records';
 
 /** How a need speaks: takes a share off, rules out, or counts in favour. */

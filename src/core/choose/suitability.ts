@@ -11,8 +11,8 @@ import type { Reason, Suitability } from './finding';
 import { askedFor } from './needs';
 import { middleLiquid, taskOf } from './sampling';
 import type { Sheet } from '../paper/sheet';
-import { hasFumes, heatAtBench, scalds } from '../adhesive/hazards';
-import { cautionsFor } from '../safety/hazards';
+import { hasFumes, heatAtBench, scalds } from '../adhesive/natures';
+import { OLD_THINGS } from '../safety/old-things';
 
 /** At this sorptivity, g/m² per √s, a joint dries as often as not where the other side is closed. From memory: foils and plastic coatings lie below. */
 export const CLOSED_FACE = 0.6;
@@ -21,7 +21,7 @@ export const CLOSED_FACE = 0.6;
 const NOT_UNDONE = 0.01;
 
 /** A valued original is most often an old one. */
-const VALUED = ['valued-original', ...cautionsFor({ steps: [{ does: ['handle-old'] }] })];
+const VALUED = ['valued-original', ...OLD_THINGS];
 
 /**
  * Share left behind a photograph to what does not last. A judgement; that rubber cement and glue sticks are not for

@@ -3,7 +3,7 @@
  * standing of jelly and paste is published (see the lessons on each); the rest is common practice, no source.
  */
 import type { CutAnswer } from '../cut/answer';
-import { heatAtBench } from '../adhesive/hazards';
+import { heatAtBench } from '../adhesive/natures';
 import type { WetAdhesive } from '../records/records';
 import { DAY, HOUR, lasting } from './clock';
 import type { Batch } from './glue';

@@ -7,7 +7,7 @@ import { mixedFilmFacts, keeps, reach, stretchSteps } from './reach';
 import { MIX_FIELDS, type MixPlan } from './plan';
 import { batchFor, inJug, onScale, thicknessWords } from './words';
 import type { Catalogue, Technique } from '../records/records';
-import { everyIngredient } from '../adhesive/hazards';
+import { everyIngredient } from '../adhesive/natures';
 import { carefully, gravestFirst, type Nature } from '../safety/hazards';
 import type { SlipReckoner } from './slip';
 import { fail, ok, type InputError, type Result } from '../base/result';

@@ -2,9 +2,8 @@
  * What can hurt in a piece of work, worked out from what is done, how hot, and with what. Nobody lists the cautions of a
  * recipe by hand: its steps say what they do, its ingredients say what they are, and the cautions follow.
  */
-
-/** °C from which a liquid counts as one that burns. Skin held in water of 44 °C is burned in hours, at 49 °C in minutes. From memory. */
-export const BURNS_FROM = 44;
+import { BURNS_FROM } from './burns-from';
+import { OLD_THINGS } from './old-things';
 
 /** What a thing is, as far as it can hurt. Stands in the records of ingredients, of adhesives that come ready, and of grounds. */
 export const NATURES = [
@@ -91,7 +90,7 @@ const BY_DEED: Readonly<Record<Deed, readonly Caution[]>> = {
   press: ['press'],
   iron: ['hot-iron'],
   keep: [],
-  'handle-old': ['old-pigments', 'mould'],
+  'handle-old': OLD_THINGS,
 };
 
 /** What follows from a nature alone. */

@@ -8,7 +8,8 @@ import type { BenchStore } from '../../stores/bench/bench';
 import { named } from '../parts/Field';
 import { PaperPick } from '../parts/PaperPick';
 import { PickOf, TextOf } from '../parts/PlanField';
-import { SlipTimer, TimeADrop } from '../parts/SlipTimer';
+import { SlipTimer } from '../parts/SlipTimer';
+import { TimeADrop } from '../parts/TimeADrop';
 import { StopClock } from '../parts/StopClock';
 import { TextField } from '../parts/TextField';
 

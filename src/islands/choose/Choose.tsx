@@ -5,7 +5,6 @@
  */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { isWorthAClock } from '../../core/base/clock-text';
 import { jobInWords } from '../../core/choose/tipping-words';
 import type { NextRoom, NextStep } from '../../core/handover/choose-to-all';
 import { sheetOf } from '../../core/paper/sheet';
@@ -25,11 +24,11 @@ import { PaperFields } from './PaperFields';
 import { TaskField } from './TaskField';
 import { LinkNotice } from './LinkNotice';
 import { hasTrials, OwnTrialsNote } from './OwnTrials';
+import { SlipOfBest } from './SlipOfBest';
 import { BenchOffer } from '../parts/BenchOffer';
 import { KnownJob } from '../parts/KnownJob';
 import type { TakeOwnPaper } from '../parts/TakeOwnPaper';
 import { ProblemList } from '../parts/ProblemList';
-import { SlipTimer } from '../parts/SlipTimer';
 
 interface Props {
   /** path of this page */
@@ -124,14 +123,6 @@ Choose.isOther = ({ typed }: Props) => opensWith() !== '' || isTyped(typed);
 function Asked({ store }: { readonly store: ChoosePageStore }) {
   const job = useStore(store.$job);
   return <p class="only-still">{jobInWords(job, sheetOf(job, store.catalogue), store.catalogue)}</p>;
-}
-
-/** A clock for the first place, where it leaves time to look at one. */
-function SlipOfBest({ store }: { readonly store: ChoosePageStore }) {
-  const { verdict, slipSeconds } = useStore(store.$choices)[0]!;
-  const { p10, p90 } = slipSeconds;
-  if (verdict === 'ruled-out' || !isWorthAClock(p10)) return null;
-  return <SlipTimer low={p10} high={p90} />;
 }
 
 /** Papers of one's own that this device keeps: fetched where there are some. */

@@ -6,6 +6,7 @@ import { isTyped, type Typed } from '../../stores/shared/typed';
 import { Answer, AnswerSpoken } from './Answer';
 import { PaperFields } from './PaperFields';
 import { SlipFigure } from './SlipFigure';
+import { SlipOfBest } from './SlipOfBest';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 
 type Props = LessonProps<Job> & { readonly typed?: Typed };
@@ -21,7 +22,7 @@ export default function ChooseBrief({ start, address, name, typed }: Props) {
       inputs={<PaperFields store={store} prefix={prefix} />}
       more={['Open this in the chooser', ', with every field and the reasons.']}
     >
-      <Answer store={store} />
+      <Answer store={store} clock={<SlipOfBest store={store} />} />
       <SlipFigure store={store} />
       <AnswerSpoken store={store} />
     </LessonBench>

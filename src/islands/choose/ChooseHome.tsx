@@ -10,6 +10,7 @@ import { named } from '../parts/Field';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 import { PickOf } from '../parts/PlanField';
 import { Answer, AnswerSpoken } from './Answer';
+import { SlipOfBest } from './SlipOfBest';
 import { TaskField } from './TaskField';
 
 type Props = LessonProps<Job> & { readonly typed?: Typed };
@@ -34,7 +35,7 @@ export default function ChooseHome({ start, address, name, typed }: Props) {
       }
       more={['Open this in the chooser', ', with every field and the reasons.']}
     >
-      <Answer store={store} />
+      <Answer store={store} clock={<SlipOfBest store={store} />} />
       <AnswerSpoken store={store} />
     </LessonBench>
   );

@@ -9,7 +9,7 @@ import { taskIn } from '../../stores/choose/choose';
 import { Choices } from '../parts/Choices';
 import { named } from '../parts/Field';
 import { PickOf, TextOf } from '../parts/PlanField';
-import { TimeADrop } from '../parts/SlipTimer';
+import { TimeADrop } from '../parts/TimeADrop';
 import type { FieldsProps } from './PaperFields';
 
 const SURFACE_WORDS: Record<Surface, string> = {

@@ -1,4 +1,4 @@
-/** Clocks beside a time that matters. A clock, with its sound, is fetched when it is started, and counts from the press. */
+/** A clock beside a time that matters. It is fetched, with its sound, when it is started, and counts from the press. */
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { duration } from '../../core/base/format';
@@ -8,29 +8,27 @@ interface FetchedClockProps {
   /** on the button */
   readonly start: string;
   readonly beside?: string;
-  readonly bring: () => Promise<(began: number, onEnd: () => void) => ComponentChildren>;
+  /** the clock that began at this moment, ms since 1970 */
+  readonly bring: (began: number, onEnd: () => void) => Promise<ComponentChildren>;
 }
 
-function FetchedClock({ start, beside, bring }: FetchedClockProps) {
-  const [running, setRunning] = useState<{ readonly clock: ComponentChildren }>();
-  const [failed, setFailed] = useState(false);
-  if (running) return <>{running.clock}</>;
-  const press = () => {
-    // Counted from the press, however long the clock takes to come.
-    const began = Date.now();
-    const onEnd = () => setRunning(undefined);
-    bring().then(
-      (make) => setRunning({ clock: make(began, onEnd) }),
-      () => setFailed(true),
+export function FetchedClock({ start, beside, bring }: FetchedClockProps) {
+  const [clock, setClock] = useState<ComponentChildren>();
+  const [said, say] = useState<string>();
+  // Counted from the press, however long the clock takes to come.
+  const press = () =>
+    void bring(Date.now(), () => setClock(undefined)).then(setClock, () =>
+      say('The clock could not be fetched. Press once more to try again.'),
     );
-  };
   return (
-    <p class="slip-timer no-print">
-      <button type="button" class="button-quiet" onClick={press}>
-        {start}
-      </button>{' '}
-      <span class="label">{failed ? 'The clock could not be fetched. Press once more to try again.' : beside}</span>
-    </p>
+    clock ?? (
+      <p class="slip-timer no-print">
+        <button type="button" class="button-quiet" onClick={press}>
+          {start}
+        </button>{' '}
+        <span class="label">{said ?? beside}</span>
+      </p>
+    )
   );
 }
 
@@ -49,22 +47,9 @@ export function SlipTimer({ low, high, start = 'Start when it is down', says }: 
     <FetchedClock
       start={start}
       beside={`It calls after ${duration(low)}.`}
-      bring={async () => {
+      bring={async (began, onEnd) => {
         const { SlipClock } = await import('./SlipClock');
-        return (began, onEnd) => <SlipClock {...{ low, high, says, began, onEnd }} />;
-      }}
-    />
-  );
-}
-
-/** Beside a field for the seconds of a drop, as they would be typed. */
-export function TimeADrop({ onTimed }: { readonly onTimed: (seconds: string) => void }) {
-  return (
-    <FetchedClock
-      start="Time a drop"
-      bring={async () => {
-        const { DropTimer } = await import('./DropTimer');
-        return () => <DropTimer onTimed={onTimed} />;
+        return <SlipClock {...{ low, high, says, began, onEnd }} />;
       }}
     />
   );

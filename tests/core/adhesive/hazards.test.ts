@@ -1,6 +1,7 @@
 /** What each adhesive of the shelf brings with it that can hurt, from its record alone. */
 import { describe, expect, it } from 'vitest';
-import { adhesiveCautions, hasFumes, hottest, layingCautions, scalds } from '../../../src/core/adhesive/hazards';
+import { adhesiveCautions, layingCautions } from '../../../src/core/adhesive/hazards';
+import { hasFumes, hottest, scalds } from '../../../src/core/adhesive/natures';
 import { mixedCelsius } from '../../../src/core/adhesive/mixture';
 import { choose } from '../../../src/core/choose/choose';
 import { DEFAULT_JOB, type Need } from '../../../src/core/choose/job';

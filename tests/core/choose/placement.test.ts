@@ -3,7 +3,7 @@ import type { Finding } from '../../../src/core/choose/finding';
 import { describe, expect, it, test } from 'vitest';
 import { DEFAULT_JOB, type Job, type Need } from '../../../src/core/choose/job';
 import { choose } from '../../../src/core/choose/choose';
-import { heatAtBench } from '../../../src/core/adhesive/hazards';
+import { heatAtBench } from '../../../src/core/adhesive/natures';
 import { askedFor } from '../../../src/core/choose/needs';
 import { calledBelow, LIGHT_GRAMMAGE, placementOf } from '../../../src/core/choose/placement';
 import type { Method } from '../../../src/core/choose/method';

@@ -1,14 +1,7 @@
 /** What hurts follows from what is done, how hot and with what: rules worked by hand on made-up work. */
+import { BURNS_FROM } from '../../../src/core/safety/burns-from';
 import { describe, expect, it } from 'vitest';
-import {
-  BURNS_FROM,
-  carefully,
-  CAUTIONS,
-  cautionsFor,
-  DEEDS,
-  gravestFirst,
-  NATURES,
-} from '../../../src/core/safety/hazards';
+import { carefully, CAUTIONS, cautionsFor, DEEDS, gravestFirst, NATURES } from '../../../src/core/safety/hazards';
 
 describe('cautions of work', () => {
   it('of nothing: none', () => {
