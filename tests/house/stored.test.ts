@@ -27,6 +27,7 @@ test('only the places known of write on a device', () => {
   expect(writers).toEqual([
     'src/components/FoldForm.astro',
     'src/components/offline/earlier-files.mjs',
+    'src/components/offline/rest-of-site.mjs',
     'src/islands/parts/wake-on-use.mjs',
     'src/stores/choose/evidence.ts',
     'src/stores/lesson/answered.ts',

@@ -6,17 +6,20 @@
  */
 
 /**
- * @param {{ store: string, hashed: RegExp, current: readonly string[], most: number }} what `store`: name of the
- *   cache; `hashed`: addresses whose content is fixed by their name; `current`: those that the new site holds;
- *   `most`: how many are put aside at most, the oldest going first
+ * @param {{ store: string, from: string, hashed: RegExp, current: readonly string[], most: number }} what `store`: name
+ *   of the cache; `from`: another, besides that of the worker, out of which the new worker drops files; `hashed`:
+ *   addresses whose content is fixed by their name; `current`: those that the new site holds; `most`: how many are put
+ *   aside at most, the oldest going first
  */
-export function keepEarlier({ store, hashed, current, most }) {
+export function keepEarlier({ store, from, hashed, current, most }) {
   const worker = /** @type {any} */ (self);
   const scope = worker.registration.scope;
   const needed = new Set(current.map((name) => new URL(name, scope).href));
 
   const putAside = async () => {
-    const names = (await caches.keys()).filter((name) => name.includes('-precache-') && name.endsWith(`-${scope}`));
+    const isOurs = (/** @type {string} */ name) =>
+      name === from || (name.includes('-precache-') && name.endsWith(`-${scope}`));
+    const names = (await caches.keys()).filter(isOurs);
     const aside = await caches.open(store);
     for (const name of names) {
       const cache = await caches.open(name);

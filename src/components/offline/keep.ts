@@ -1,5 +1,5 @@
 /**
- * Keeps the whole site on the reader's device. Where the browser refuses to keep anything (a private window, an address
+ * Keeps the calculators and what is opened on the reader's device. Where the browser refuses to keep anything (a private window, an address
  * without https), every page works as it does without. Every page carries this, so it holds the least there can be:
  * what says that newer text has come (public/new-text.js) is fetched only then.
  */
@@ -15,7 +15,7 @@ const NOTICE = `${import.meta.env.BASE_URL}new-text.js`;
 
 export const keepOffline = async (): Promise<void> => {
   try {
-    // Who asks their browser to spare data is not sent the whole site unasked.
+    // Who asks their browser to spare data is sent nothing unasked.
     if ((navigator as Extras).connection?.saveData) return;
     // Browsers that guard what may become a script take its address from a policy: this one knows one address.
     const kept = await navigator.serviceWorker.register(

@@ -79,7 +79,13 @@ export const KEPT: readonly Kept[] = [
   {
     name: 'open-time-precache',
     where: 'cache',
-    what: 'The pages of this site, for use without a network.',
+    what: 'The calculators, for use without a network.',
+    goes: 'replaced when the site changes.',
+  },
+  {
+    name: 'open-time-rest',
+    where: 'cache',
+    what: 'The pages that you opened, for use without a network, or all of them if you asked for that.',
     goes: 'replaced when the site changes.',
   },
   {

@@ -13,13 +13,13 @@ export interface Visit {
   readonly start: (root?: string) => Promise<void>;
 }
 
-/** Opens the home page once and waits until everything is kept. */
-export async function withVisit<T>(use: (visit: Visit) => Promise<T>): Promise<T> {
+/** Opens a page once, the home page if no other is named, and waits until what a first visit keeps is kept. */
+export async function withVisit<T>(use: (visit: Visit) => Promise<T>, first = ''): Promise<T> {
   let server = await serve({ root: DIST, base: BASE });
   const port = Number(new URL(server.origin).port);
   try {
     return await withPage({ serviceWorkers: 'allow' }, async (page) => {
-      await page.goto(server.url);
+      await page.goto(server.url + first);
       await allKept(page);
       return use({
         page,
@@ -33,7 +33,7 @@ export async function withVisit<T>(use: (visit: Visit) => Promise<T>): Promise<T
   }
 }
 
-/** The worker has fetched everything and answers for this page. */
+/** The worker has fetched what it keeps unasked and answers for this page. */
 const allKept = (page: Page) =>
   page.waitForFunction(
     async () =>
