@@ -1,7 +1,12 @@
-/** A calculator that opens with a job, on a phone: its form folded to a line, the answer in view, the whole under six screens. */
-import { expect, test } from 'vitest';
+/**
+ * On a phone, a calculator that opens with a job has its form folded to a line, the answer in view, and is under six
+ * screens; a long page of words is folded to titles that say what is inside, and a link to any part of it opens that part.
+ */
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { PROJECT_IDS } from '../../src/core/make/projects';
 import { PHONE, SITE, open, withPage } from './support/browser';
+import { PAGES, documentOf } from './support/dist';
 
 /** The phone of the design. */
 const SCREEN = 844;
@@ -35,4 +40,98 @@ test.for(Object.entries(JOBS))('%s', async ([, path]) => {
     expect(high).toBeLessThan(6 * SCREEN);
     expect(wide).toBeLessThanOrEqual(390);
   });
+});
+
+/** Long pages, folded, and the screens that each may fill. */
+const FOLDED = {
+  'glossary/': 9,
+  'sources/': 9,
+  'how-the-model-works/': 4,
+  'how-we-check/': 6,
+  'what-was-wrong/': 7,
+  'answers/': 9,
+} as const;
+
+const screens = (page: Page) => page.evaluate((screen) => document.documentElement.scrollHeight / screen, SCREEN);
+
+describe('a long page', () => {
+  test.for(Object.entries(FOLDED))('%s is folded, all of it opens at a press, and paper has it open', ([path, most]) =>
+    withPage(PHONE, async (page) => {
+      await open(page, SITE + path);
+      const high = await screens(page);
+      console.log(`${path}: ${high.toFixed(1)} screens`);
+      expect(high).toBeLessThan(most);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+
+      const hidden = page.locator('main details.fold > :not(summary)').first();
+      expect(await hidden.isVisible()).toBe(false);
+      await page.emulateMedia({ media: 'print' });
+      expect(await hidden.isVisible()).toBe(true);
+      expect(await hidden.evaluate((element) => element.getBoundingClientRect().height)).toBeGreaterThan(10);
+      await page.emulateMedia({ media: 'screen' });
+
+      const all = page.getByRole('button', { name: 'Open all' });
+      if ((await all.count()) === 0) return;
+      await all.tap();
+      expect(await page.locator('main details.fold:not([open])').count()).toBe(0);
+      await page.getByRole('button', { name: 'Close all' }).tap();
+      expect(await page.locator('main details.fold[open]').count()).toBe(0);
+    }),
+  );
+
+  /** Every address of a part of these pages that another page of the site names. */
+  const NAMED = [
+    ...new Set(
+      PAGES.flatMap((page) =>
+        [
+          ...page.html.matchAll(
+            /href="([^"]*?(?:glossary|sources|how-the-model-works|how-we-check|what-was-wrong)\/#[^"]+)"/g,
+          ),
+        ].map(([, address = '']) => address),
+      ),
+    ),
+  ];
+  test('every link to a part of one, from anywhere on the site, opens it and brings it into view', async () => {
+    expect(NAMED.length).toBeGreaterThan(100);
+    await withPage(PHONE, async (page) => {
+      const shut: string[] = [];
+      const paths = new Set(NAMED.map((address) => address.split('#')[0]!));
+      for (const path of paths) {
+        const addresses = NAMED.filter((address) => address.startsWith(`${path}#`));
+        await page.goto(new URL(path, SITE).href);
+        for (const address of addresses) {
+          const id = decodeURIComponent(address.split('#')[1]!);
+          const isSeen = await page.evaluate(async (hash) => {
+            location.hash = `#${hash}`;
+            await new Promise((done) => setTimeout(() => requestAnimationFrame(done)));
+            const target = document.getElementById(hash);
+            const box = target?.getBoundingClientRect();
+            const isOpen = target?.closest('details')?.open !== false;
+            return Boolean(box && isOpen && box.top < innerHeight && box.bottom > 0 && box.height > 0);
+          }, id);
+          if (!isSeen) shut.push(address);
+        }
+      }
+      expect(shut).toEqual([]);
+    });
+  });
+
+  test('anchors of before are still there', () => {
+    const ids = (file: string) =>
+      [...documentOf(PAGES.find((page) => page.file === file)!).querySelectorAll('[id]')].map(({ id }) => id);
+    expect(ids('how-the-model-works/index.html')).toEqual(
+      expect.arrayContaining([
+        ...['relations', 'one-joint', 'symbols', 'constants', 'order', 'own-bench', 'learns', 'simplified'],
+        ...['foretells', 'equation-1', 'equation-9'],
+      ]),
+    );
+    expect(ids('glossary/index.html')).toEqual(expect.arrayContaining(['endpaper', 'open-time', 'slip-time', 'grain']));
+    expect(ids('sources/index.html')).toEqual(expect.arrayContaining(['gnu-units', 'writing-paper-limits']));
+  });
+
+  test('without script, a link to a word opens its fold', () =>
+    withPage({ ...PHONE, javaScriptEnabled: false }, async (page) => {
+      await page.goto(`${SITE}glossary/#endpaper`);
+      await expect.poll(() => page.locator('#endpaper p').first().isVisible()).toBe(true);
+    }));
 });
