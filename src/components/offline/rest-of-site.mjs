@@ -122,7 +122,9 @@ export function restOfSite({ store, fallback, together, rest }) {
   const keepWhole = async (tell) => {
     const cache = await caches.open(store);
     await cache.put(WHOLE, new Response(''));
-    let { kept, of } = await count();
+    const before = await count();
+    const { of } = before;
+    let { kept } = before;
     const keys = new Set((await cache.keys()).map(({ url }) => url));
     const missing = [...revisions.keys()].filter((file) => !keys.has(keyOf(file)));
     await bringAll(missing, (done) => {
