@@ -4,7 +4,7 @@ import path from 'node:path';
 import { Window } from 'happy-dom';
 import { describe, expect, test } from 'vitest';
 import { SITE, withPage } from './support/browser';
-import { BASE, DIST, LESSONS, PAGES, documentOf, fileAt } from './support/dist';
+import { BASE, DIST, LESSONS, PAGES, documentOf, headOf, fileAt } from './support/dist';
 
 const read = (name: string) => readFileSync(path.join(DIST, name), 'utf8');
 const xml = (name: string) => new new Window().DOMParser().parseFromString(read(name), 'application/xml');
@@ -151,7 +151,7 @@ describe('for machines', () => {
 
   test('every page has a title of its own, a description and a picture that exists', () => {
     const heads = PAGES.filter(({ html }) => !asksNotToBeFound(html)).map((page) => {
-      const document = documentOf(page);
+      const document = headOf(page);
       const meta = (name: string) =>
         document.querySelector(`meta[name="${name}"], meta[property="${name}"]`)?.getAttribute('content') ?? '';
       return {
@@ -174,7 +174,8 @@ describe('for machines', () => {
 
   test('every lesson describes itself as a learning resource', () => {
     for (const lesson of LESSONS) {
-      const data = documentOf(lesson).querySelector('script[type="application/ld+json"]')?.textContent ?? '';
+      const document = documentOf(lesson);
+      const data = document.querySelector('script[type="application/ld+json"]')?.textContent ?? '';
       const facts = JSON.parse(data) as Record<string, unknown>;
       expect(facts).toMatchObject({
         '@context': 'https://schema.org',
@@ -182,7 +183,7 @@ describe('for machines', () => {
         inLanguage: 'en-GB',
       });
       expect(new URL(String(facts['url'])).pathname).toBe(lesson.address);
-      expect(facts['name']).toBe(documentOf(lesson).querySelector('h1')?.textContent);
+      expect(facts['name']).toBe(document.querySelector('h1')?.textContent);
       expect(facts['timeRequired']).toMatch(/^PT\d+M$/);
     }
   });

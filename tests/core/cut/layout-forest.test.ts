@@ -53,7 +53,8 @@ describe('all of the pieces on so many sheets', () => {
   test('a piece is turned where its grain allows it, and not where it does not', () => {
     const pieces = (grain: PieceGrain) => [piece(100, 40), piece(60, 100, 1, grain)];
     expect(packed(square, pieces('either'), 1).patterns).toHaveLength(1);
-    expect(packed(square, pieces('height'), 1).patterns).toBeUndefined();
+    // two pieces can be joined in a handful of ways, which so many steps try many times over
+    expect(packed(square, pieces('height'), 1, 2_000).patterns).toBeUndefined();
   });
   test('what cannot be is given up when the steps are used, and not before', () => {
     // no two of 60 × 60 lie on a sheet of 100 × 100

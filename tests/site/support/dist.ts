@@ -62,7 +62,11 @@ export function fileAt(address: string): string | undefined {
 
 const parser = new new Window().DOMParser();
 
+const read = (html: string) =>
+  parser.parseFromString(html.replace(/(<style[^>]*>)[\s\S]*?(?=<\/style>)/g, '$1'), 'text/html');
+
 /** The document of a page, read but not run, without its styles: reading those takes longer than all the rest. */
-export function documentOf({ html }: BuiltPage) {
-  return parser.parseFromString(html.replace(/(<style[^>]*>)[\s\S]*?(?=<\/style>)/g, '$1'), 'text/html');
-}
+export const documentOf = ({ html }: BuiltPage) => read(html);
+
+/** The same with nothing but its head, which takes a twentieth of the time. */
+export const headOf = ({ html }: BuiltPage) => read(html.slice(0, html.indexOf('</head>')));
