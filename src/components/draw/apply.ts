@@ -93,6 +93,15 @@ export function putOn(glued: Broad, tool: Tool, reached = 0.72, turn = AT_REST[t
   );
 }
 
+/** A squeegee on a screen, nobody at it: behind it the glue it has drawn over the mesh. */
+export const squeegeeOnScreen = (): Mark =>
+  all(
+    screen(0),
+    drawnAlong([W / 2 - 36, D * 0.5, 0], 68, D * 0.5 - 4),
+    putAt(put(squeegee, [0, 0], 8, { scale: 1.05 }), [W / 2 - 2, D * 0.5, 0]),
+    ...[-22, 20].map((x) => way([W / 2 + x, D * 0.5 - 5, 0], [W / 2 + x, 4, 0])),
+  );
+
 /** The even track behind an edge that is drawn towards the reader: as wide as the edge, `long` from it backwards. */
 const drawnAlong = ([x, y, z]: P3, wide: number, long: number): Mark =>
   all(

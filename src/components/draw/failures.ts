@@ -1,7 +1,7 @@
 /** What each way to fail looks like, on the same sheet and board. */
 import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
-import { all, dots, line, putAt, shape, strokes, way, type Mark } from './ink';
+import { all, dots, line, putAt, shape, strokes, way, way2, type Mark } from './ink';
 import { bent, block, curledStrip, sheet, waste } from './sheets';
 import { between, flat, plus, type P3 } from './space';
 
@@ -71,61 +71,106 @@ const speck = ([x, y, z]: P3, w: number, d: number, across: number): Mark =>
     ),
   );
 
-/** Peeled off, it leaves a fuzz of its own fibres on the board. */
+/** A sheet turned up from the right and over to the left, so that its under side faces the reader. */
+const TURNED_UP = { from: -10, level: 10, long: 130, degrees: 112 } as const;
+const turnedUp = (): P3[] =>
+  curledStrip([TURNED_UP.from, -6, H + 0.5], TURNED_UP.level, TURNED_UP.long, TURNED_UP.degrees);
+/** Where a point of the board's face lies on the sheet that has been turned up from it. */
+const onTurnedUp = (curve: readonly P3[], x: number, y: number): P3 => {
+  let left = x - TURNED_UP.from;
+  let i = 0;
+  const piece = (k: number) => Math.hypot(curve[k + 1]![0] - curve[k]![0], curve[k + 1]![2] - curve[k]![2]);
+  while (i < curve.length - 2 && left > piece(i)) left -= piece(i++);
+  const [a, b, t] = [curve[i]!, curve[i + 1]!, left / piece(i)];
+  return [a[0] + (b[0] - a[0]) * t, y, a[2] + (b[2] - a[2]) * t];
+};
+/** The hand that turns it up, and the way it goes. */
+const turningHand = (curve: readonly P3[]) => {
+  const at = plus(curve.at(-1)!, [0, 58, 0]);
+  return {
+    behind: putAt(pinch.behind, at, 96),
+    front: putAt(pinch.front, at, 96),
+    way: way2(flat([W + 6, D, 22]), flat(plus(curve.at(-1)!, [30, D, 0])), -16),
+  };
+};
+/** A ragged round patch of the board's face. */
+const patch = (
+  cx: number,
+  cy: number,
+  rx: number,
+  ry: number,
+  salt: number,
+  count = 18,
+): (readonly [number, number])[] =>
+  between(0, 2 * Math.PI * (1 - 1 / count), count).map(
+    (a, i) =>
+      [
+        cx + rx * Math.cos(a) * (1 + 0.2 * chance(i, salt)),
+        cy + ry * Math.sin(a) * (1 + 0.2 * chance(i, salt + 3)),
+      ] as const,
+  );
+
+/** Peeled off, it leaves a skin of its own fibres on the board, and its own back is rough in the same place. */
 export const fibresLeft = (): Mark => {
   const z = H + 0.5;
-  const flap = curlLeft2([40, -6, z]).map((p) => p);
-  const hand = plus(flap[0]!, [0, 34, 0]);
-  const hairs = between(0, 69, 70).map((i): P3[] => {
-    const [x, y] = [56 + 26 + 24 * chance(i), D / 2 + 30 * chance(i, 2)];
-    return [
-      [x, y, z],
-      [x + 3 * chance(i, 3), y + 3, z + 3 + 3 * Math.abs(chance(i, 4))],
-    ];
-  });
+  const curve = turnedUp();
+  const hand = turningHand(curve);
+  const outline = patch(87, D / 2, 13, 21, 4, 26);
+  const fuzz = [
+    ...outline,
+    ...between(0, 33, 34).map((i) => [87 + 10 * chance(i), D / 2 + 17 * chance(i, 2)] as const),
+  ];
+  const hairs = (on: (x: number, y: number) => P3, out: P3): P3[][] =>
+    fuzz.map(([x, y], i) => {
+      const root = on(x, y);
+      return [root, plus(root, [out[0] + 1.6 * chance(i, 3), 2 * chance(i, 5), out[2]])];
+    });
   return all(
     board(),
-    strokes(
-      hairs.map((h) => h.map((p) => [p[0] - 2, p[1], p[2] + 0.4] as P3)),
-      'line',
+    shape(
+      outline.map(([x, y]): P3 => [x, y, z]),
+      'paper',
+      'thin',
     ),
-    strokes(hairs, 'shine'),
-    putAt(pinch.behind, hand, 62),
-    bent(flap, [0, 80, 0], { top: 'plain', under: 'glued' }),
-    putAt(pinch.front, hand, 62),
+    strokes(hairs((x, y) => [x, y, z], [0.5, 0, 3.6])),
+    hand.behind,
+    bent(curve, [0, D + 12, 0], { top: 'printed', under: 'plain' }),
+    strokes(hairs((x, y) => onTurnedUp(curve, x, y), [3.6, 0, 0.5])),
+    hand.front,
+    hand.way,
   );
 };
 
-/** The face of the board has come away on the sheet: a pit in the board, its grey on the paper. */
+/** The face of the board has come away on the sheet: a pit in the board, its grey on the back of the sheet that is turned up. */
 export const faceAway = (): Mark => {
   const z = H + 0.3;
-  const blot = (cx: number, cy: number, rx: number, ry: number, salt: number): P3[] =>
-    between(0, 2 * Math.PI * 0.95, 16).map((a, i): P3 => [
-      cx + rx * Math.cos(a) * (1 + 0.22 * chance(i, salt)),
-      cy + ry * Math.sin(a) * (1 + 0.22 * chance(i, salt + 3)),
-      z,
-    ]);
-  const pit = blot(70, 34, 24, 24, 1);
-  // the sheet, turned over beside the board: its wet side up, with what it took
-  const over: P3[] = blot(0, 0, 24, 24, 1).map(([x, y]): P3 => [-66 - (x - 0), y + 34, 0.5]);
+  const curve = turnedUp();
+  const hand = turningHand(curve);
+  const pit = patch(88, D / 2, 11, 18, 1);
+  const flake = pit.map(([x, y]) => onTurnedUp(curve, x, y));
   return all(
-    sheet([-126, -4, 0], 112, 76, 'glued'),
-    shape(over, 'board'),
-    strokes(
-      between(0, 11, 12).map((i): P3[] => [
-        [-66 + 16 * chance(i), 34 + 16 * chance(i, 2), 0.6],
-        [-63 + 16 * chance(i), 36 + 16 * chance(i, 2), 0.6],
-      ]),
-    ),
     board(),
-    shape(pit, 'edge'),
-    strokes(
-      between(0, 15, 16).map((i): P3[] => [
-        [70 + 17 * chance(i), 34 + 17 * chance(i, 2), z],
-        [73 + 17 * chance(i), 35 + 17 * chance(i, 2), z],
-      ]),
+    shape(
+      pit.map(([x, y]): P3 => [x, y, z]),
+      'edge',
     ),
-    way([40, -22, 0], [-40, -22, 0], 18),
+    // the far wall of the pit is seen, the near one is not
+    strokes([
+      pit.flatMap(([x, y]): P3[] => (y > D / 2 - 4 ? [[x * 0.94 + 5, y - 5, z]] : [])),
+      ...between(0, 9, 10).map((i): P3[] => [
+        [86 + 7 * chance(i), D / 2 - 4 + 10 * chance(i, 2), z],
+        [89 + 7 * chance(i), D / 2 - 3 + 10 * chance(i, 2), z],
+      ]),
+    ]),
+    hand.behind,
+    bent(curve, [0, D + 12, 0], { top: 'printed', under: 'glued' }),
+    shape(
+      flake.map((p) => plus(p, [1.5, 0, -3])),
+      'edge',
+    ),
+    shape(flake, 'board'),
+    hand.front,
+    hand.way,
   );
 };
 
@@ -201,22 +246,29 @@ export const bow = (): Mark => {
   );
 };
 
-/** The edge got no glue: it stands open along its whole length. */
+/** The edge got no glue: it stands open along its whole length, and under it board and paper are dry. */
 export const starvedEdge = (): Mark => {
   const z = H + 0.5;
-  const flap = curledStrip([0, 0, z], 52, 84, 62).map(([along, , high]): P3 => [-10, D + 8 - along, high]);
-  const ragged = between(-6, W + 6, 12).map((x, i): P3 => [x, 24 + (i % 2 ? 3 : 0), z]);
+  const dry = 20;
+  const rise = curledStrip([0, 0, z], 42, 90, 90).map(([along, , high]): P3 => [-8, D + 6 - along, high]);
+  const split = rise.length - 1 - Math.round((14 * dry) / 48);
+  const ragged = between(0, W, 13).map((x, i): P3 => [x, dry + (i % 2 ? 3 : 0), H]);
+  const held = plus(rise.at(-1)!, [W + 4, 0, 0]);
   return all(
     board(),
-    shape([...ragged.filter(([x]) => x >= 0 && x <= W), [W, D, z], [0, D, z]], 'glue', 'thin'),
-    bent(flap, [W + 20, 0, 0], { top: 'printed', under: 'plain' }),
-    strokes(
-      between(6, W - 2, 9).map((x): P3[] => [
-        [x, 3, z],
-        [x + 3, 8, z],
-      ]),
+    shape([...ragged, [W, D, H], [0, D, H]], 'glue', 'thin'),
+    putAt(pinch.behind, held, -62, { mirrored: true }),
+    bent(rise.slice(0, split + 1), [W + 16, 0, 0], { top: 'printed', under: 'glued' }),
+    bent(rise.slice(split), [W + 16, 0, 0], { top: 'printed', under: 'plain' }),
+    putAt(pinch.front, held, -62, { mirrored: true }),
+    line(
+      [
+        [-6, dry, H],
+        [-14, dry, H],
+        [-14, 0, H],
+        [-6, 0, H],
+      ],
+      'way',
     ),
-    way([30, -58, 0], [38, -8, 0]),
-    way([74, -58, 0], [82, -8, 0]),
   );
 };

@@ -1,9 +1,9 @@
 /** What is done in the pot: the steps of every recipe, and what paste looks like at each stage of cooking. */
 import { grip } from './hands';
-import { all, line2, path, put, putAt, shape2, strokes2, way2, type Mark } from './ink';
+import { all, dots, line2, path, put, putAt, shape2, strokes2, way2, type Mark } from './ink';
 import { block, pot } from './sheets';
 import { clock, spoonIn, whiskIn } from './tools';
-import { between, common, flat, hull, ring, type P2, type P3 } from './space';
+import { between, common, flat, hull, liesInShape, ring, type P2, type P3 } from './space';
 
 const POT: P3 = [30, 10, 0];
 const steam = (at: P3): Mark =>
@@ -34,8 +34,8 @@ const pan2 = (): Mark =>
     [68, 10, 30],
   );
 /** A tool held upright in the pot; what is under the surface is not seen. */
-const stirring = (tool: Mark, degrees = 12): Mark =>
-  putAt(all(put(tool, [0, 0], degrees), put(grip, [16, -66], 8)), [30, 2, 18]);
+const stirring = (tool: Mark, surface: number): Mark =>
+  putAt(all(put(tool, [0, 0], 12), put(grip, [16, -66], 8)), [30, 18, surface]);
 
 /** A kitchen scale without its display; its plate is 19 high. */
 export const kitchenScale = (): Mark =>
@@ -80,58 +80,106 @@ export const display = (): Mark => {
   );
 };
 
-/** One thing poured into another, a little at a time. */
-export const pourIn = (powder = false): Mark => {
-  const [x, y] = flat([POT[0] + 2, POT[1], 36]);
-  const jug = all(
-    path('M-4 0L-26 16L-10 46L24 28L8-2Q2-6-4 0Z', powder ? 'paper' : 'glass', 'line', [
-      [-26, -6],
-      [26, 46],
-    ]),
-    !powder && path('M-3 2L-12 8L-8 30L16 22L6 0Z', 'water', 'bare', []),
-    path('M20 12Q40 8 34 26Q30 34 22 30', 'none', 'line', [
-      [20, 8],
-      [40, 34],
-    ]),
-  );
-  const stream = powder
-    ? {
-        svg: `<path class="d v" d="${between(0, 1, 14)
-          .map((t, i) => `M${(x - 2 + ((i * 5) % 7) - 3).toFixed(1)} ${(y - 46 + t * 44).toFixed(1)}h0`)
-          .join('')}"/>`,
-        reach: [],
-      }
-    : path(
-        `M${x - 2} ${y - 50}C${x - 7} ${y - 40} ${x - 6} ${y - 20} ${x - 5} ${y + 6}H${x + 1}C${x} ${y - 20} ${x} ${y - 40} ${x + 3} ${y - 48}Z`,
-        'water',
-        'line',
-        [],
-      );
+/** How far a vessel is tipped to the left, degrees. */
+const TIPPED = 62;
+/** Points of a vessel that stands upright, its lip at the origin, as they lie when it is tipped over its lip. */
+const tipped = (points: readonly P2[]): P2[] => {
+  const [c, s] = [Math.cos((-TIPPED * Math.PI) / 180), Math.sin((-TIPPED * Math.PI) / 180)];
+  return points.map(([x, y]): P2 => [x * c - y * s, x * s + y * c]);
+};
+/** A jug with a lip or a mug without one, tipped over its lip, which is at the origin; what is in it is level with the lip. */
+const tippedVessel = (holds: 'water' | 'powder'): Mark => {
+  const lip: P2[] =
+    holds === 'water'
+      ? [
+          [0, 0],
+          [10, 9],
+        ]
+      : [[0, 0]];
+  const body: P2[] = [...lip, [holds === 'water' ? 7 : 1, 60], [48, 60], [46, 2]];
+  const below: P2[] = [
+    [-20, 1],
+    [120, 1],
+    [120, 90],
+    [-20, 90],
+  ];
+  const handle = (inner: number): P2[] =>
+    between(-1, 1, 13).map((t): P2 => [46 + (22 - inner) * Math.sqrt(1 - t * t), 31 + t * (26 - inner)]);
+  const [cx, cy] = tipped([[61, 31]])[0]!;
   return all(
-    pot(POT, 36, 34, { liquid: powder ? 'water' : 'glue', full: 0.6 }),
-    stream,
-    put(put(jug, [0, 0], -58), [x, y - 52]),
-    put(put(grip, [0, 0], 26), [x + 46, y - 62]),
+    shape2(tipped([...handle(0), ...handle(8).reverse()]), 'board'),
+    shape2(tipped(body), holds === 'water' ? 'glass' : 'paper'),
+    holds === 'water' && shape2(common(tipped(body), below), 'water', 'thin'),
+    holds === 'powder' && mouth(),
+    put(put(grip, [0, 0], -TIPPED), [cx, cy]),
   );
+};
+
+/** The mouth of a tipped mug, and the powder that has slid to its lip. */
+const mouth = (): Mark => {
+  const round = between(0, 1.93 * Math.PI, 24).map((a): P2 => [23 - 23 * Math.cos(a), 1 + 8 * Math.sin(a)]);
+  const grains: P2[] = [
+    [6, 0],
+    [10, 4],
+    [12, -2],
+    [16, 2],
+    [18, 6],
+    [21, -2],
+  ];
+  return all(
+    shape2(tipped(round), 'ground'),
+    shape2(tipped(round.filter(([x]) => x < 26)), 'paper', 'thin'),
+    dots(tipped(grains)),
+  );
+};
+
+/** One thing poured into another from a tipped vessel, a little at a time. */
+export const pourIn = (powder = false): Mark => {
+  const [x, y] = flat([POT[0], POT[1], 34 * 0.62]);
+  const lip: P2 = [x + 9, y - 60];
+  const falling = between(0, 1, 17).map((t, i): P2 => [
+    lip[0] - 3 - 6 * Math.min(1, 3 * t) + ((i * 5) % 7) - 3,
+    lip[1] + 5 + t * 54,
+  ]);
+  const stream = powder
+    ? dots(falling)
+    : path(`M${lip[0]} ${lip[1]}c-8 1-12 10-12 24V${y}q4 3 7 0V${lip[1] + 26}c0-12 2-16 7-17z`, 'water', 'line', []);
+  return all(
+    pot(POT, 38, 34, { liquid: 'water', full: 0.62 }),
+    strokes2([ring([POT[0] - 2, POT[1] + 4, 21], 11).map(flat)], 'shine'),
+    stream,
+    put(tippedVessel(powder ? 'powder' : 'water'), lip, 0, { scale: 0.86 }),
+  );
+};
+
+/** Round and round, on what is seen of the liquid inside the rim. */
+const roundInPot = (): Mark => {
+  const [x, y] = flat([POT[0], POT[1], 34]);
+  return way2([x - 27, y + 2], [x + 29, y + 3], -11);
 };
 
 /** Stirred with a spoon; `fast` with a whisk. */
 export const stir = (fast = false): Mark =>
   all(
-    pot(POT, 38, 34, { full: 0.62, wall: 'paper' }),
-    swirl(0.62 * 34),
-    stirring(fast ? whiskIn : spoonIn),
-    way2(flat([2, 6, 22]), flat([48, -14, 22]), -16),
+    pot(POT, 38, 34, { full: 0.74, wall: 'paper' }),
+    swirl(0.74 * 34),
+    stirring(fast ? whiskIn : spoonIn, 0.74 * 34),
+    roundInPot(),
   );
-const swirl = (z: number): Mark =>
-  strokes2(
-    [ring([POT[0], POT[1], z], 22).slice(12, 25).map(flat), ring([POT[0], POT[1], z], 13).slice(2, 13).map(flat)],
-    'shine',
-  );
+/** The track of a spoon on the liquid, as much as is seen inside the rim. */
+const swirl = (z: number): Mark => {
+  const rim = ring([POT[0], POT[1], 34], 36).map(flat);
+  const turn = (radius: number, from: number, to: number) =>
+    ring([POT[0], POT[1] + 4, z], radius, 'level', 40)
+      .slice(from, to)
+      .map(flat)
+      .filter((p) => liesInShape(p, rim));
+  return strokes2([turn(27, 2, 19), turn(17, 0, 16)], 'shine');
+};
 
 /** Cooked on a low heat, stirred all the while. */
 export const heat = (): Mark =>
-  all(hob(), pan(), swirl(20), stirring(spoonIn), steam([14, 20, 40]), steam([46, 30, 40]));
+  all(hob(), pan(), swirl(20), stirring(spoonIn, 20), steam([0, 24, 40]), steam([18, 34, 40]));
 
 /** Left to itself, with a clock. */
 export const stand = (share: number, covered = false): Mark =>
@@ -152,8 +200,8 @@ export const cool = (): Mark => {
     [
       [-16, 0],
       [70, 20],
-      [8, -34],
-      [52, -30],
+      [-4, -25],
+      [62, -18],
     ] as const
   ).map(([x, y]) => block([x, y, 18], 12, 11, 9, { top: 'paper', sides: 'glass' }));
   return all(
@@ -162,7 +210,7 @@ export const cool = (): Mark => {
     { svg: '', reach: bath },
     pot([30, 10, 14], 30, 34, { full: 0.6 }),
     ...ice.slice(2),
-    putAt(all(put(spoonIn, [0, 0], 12), put(grip, [16, -66], 8)), [30, 4, 30]),
+    putAt(all(put(spoonIn, [0, 0], 12), put(grip, [16, -66], 8)), [30, 20, 34]),
   );
 };
 
@@ -232,15 +280,15 @@ export function stage(at: Stage): Mark {
   const lifted = put(spoonSide(at), [x + 4, y - 46]);
   const surface: Readonly<Record<Stage, Mark>> = {
     slurry: all(),
-    thin: steam([12, 24, 40]),
-    thick: all(swirl(20), steam([10, 24, 40])),
-    done: all(swirl(20), bubbles(), steam([10, 24, 40])),
+    thin: steam([52, 24, 40]),
+    thick: all(swirl(20), steam([56, 24, 40])),
+    done: all(swirl(20), bubbles(), steam([58, 24, 40])),
     set: lumpTop(),
   };
   const heated = at !== 'slurry' && at !== 'set';
   return all(
     heated && hob(),
-    heated ? pan() : at === 'slurry' ? milk() : pot(POT, 38, 34, { full: 0.6 }),
+    heated ? pan() : at === 'slurry' ? milk() : pot(POT, 38, 34, { full: SET_AT / 34 }),
     surface[at],
     lifted,
   );
@@ -273,29 +321,37 @@ const settled = (): Mark => {
     reach: [],
   };
 };
+/** What lies in the pan is seen only inside its rim. */
+const PAN_RIM = ring([POT[0], POT[1], 35], 37).map(flat);
 const bubbles = (): Mark =>
   all(
     ...(
       [
-        [16, 4],
-        [40, 20],
-        [34, -6],
-        [8, 18],
+        [14, 14],
+        [40, 30],
+        [44, 12],
+        [24, 26],
+        [8, 26],
       ] as const
-    ).map(([x, y]) => shape2(ring([x, y, 21], 4.5, 'level', 12).map(flat), 'glue', 'line')),
+    ).map(([x, y]) => shape2(common(ring([x, y, 21], 4.5, 'level', 12).map(flat), PAN_RIM), 'glue', 'line')),
   );
 /** A hole with steep sides where the spoon went in: nothing flows together. */
 const lumpTop = (): Mark => {
-  const hole = ring([26, 2, 20], 15, 'level', 18).map(([x, y, z], i): P3 => [x, y, z + (i % 2 ? 0.6 : -0.6)]);
-  const deep = hole.map(([x, y, z]): P3 => [x + 1, y + 3, z - 9]);
-  return all(shape2(hole.map(flat), 'water'), shape2(common(deep.map(flat), hole.map(flat)), 'glue', 'thin'));
+  const rim = ring([POT[0], POT[1], 34], 37).map(flat);
+  const hole = ring([34, 14, SET_AT], 17, 'level', 22);
+  const deep = hole.map(([x, y, z]): P3 => [x + 1, y + 2, z - 9]);
+  const seen = common(hole.map(flat), rim);
+  return all(shape2(seen, 'water'), shape2(common(deep.map(flat), seen), 'glue', 'thin'));
 };
+/** How high set paste stands in its pot. */
+const SET_AT = 29;
+
 /** A spoon seen from the side, and how what was in it leaves it. */
 function spoonSide(at: Stage): Mark {
   const bowl = all(
-    path('M-14-4C-14 8 14 8 15-3L56-14Q60-17 56-19L14-8Z', 'board', 'line', [
-      [-14, -20],
-      [60, 8],
+    path('M-14-4C-14 8 14 8 15-3L84-24Q89-28 83-30L14-8Z', 'board', 'line', [
+      [-14, -30],
+      [88, 8],
     ]),
   );
   const runs: Readonly<Record<Stage, Mark>> = {
@@ -320,14 +376,14 @@ function spoonSide(at: Stage): Mark {
       [8, 42],
     ]),
     set: all(
-      path('M-13-5L-11-27L7-30L13-25L14-6C8-1-6-1-13-5Z', 'glue', 'line', [
-        [-20, -32],
-        [22, 0],
+      path('M-13-5C-19-14-16-27-6-27C-2-33 8-32 11-25C18-21 18-10 14-5C8-1-6-1-13-5Z', 'glue', 'line', [
+        [-22, -33],
+        [24, 0],
       ]),
-      path('M-11-27L-4-22L13-25M-4-22L-3-2', 'none', 'line', []),
+      path('M-9-20C-7-24-3-25 0-24M7-21C10-19 11-16 11-13', 'none', 'shine', []),
       // it quivers
-      path('M-19-24Q-23-17-19-10M21-24Q25-17 21-10', 'none', 'way', []),
+      path('M-21-25Q-25-18-22-11M22-25Q26-18 23-11', 'none', 'way', []),
     ),
   };
-  return all(bowl, runs[at]);
+  return all(bowl, runs[at], put(grip, [62, -21], -107, { mirrored: true, scale: 0.86 }));
 }

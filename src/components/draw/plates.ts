@@ -1,14 +1,14 @@
 /** Every plate by its name: what it is called, what it teaches, and how it is drawn. */
-import { putOn, putOnNarrow, type Tool } from './apply';
+import { putOn, putOnNarrow, squeegeeOnScreen, type Tool } from './apply';
 import * as fails from './failures';
-import { all, framed, put, putAt, shape, shape2, strokes, way, type Drawing, type Mark } from './ink';
+import { all, framed, put, putAt, shape, type Drawing, type Mark } from './ink';
 import * as lay from './lay';
 import * as bench from './measuring';
 import * as pots from './paste';
 import * as repair from './repair';
 import { PROJECT_PLATES } from './projects';
 import { block, pane, pot, sheet, weight } from './sheets';
-import { between, flat, ring, type P3 } from './space';
+import { ring, type P3 } from './space';
 import * as tests from './tests';
 import * as tools from './tools';
 import * as corner from './turn-in';
@@ -276,7 +276,7 @@ export const PLATES = {
   ),
   'nip-corner': turned(
     'The corner is tucked',
-    'At the corner a little ear of paper is left. The point of a folder presses it down against the edge of the board.',
+    'The corner seen from near by. The near edge of the cover is turned over the board, and at its end a little ear of paper stands out. The point of a folder presses it in against the edge of the board.',
     corner.nipCorner,
   ),
   'turn-in-side': turned(
@@ -291,9 +291,15 @@ export const PLATES = {
   ),
 
   weigh: potted('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
-  'pour-in': potted('Poured in', 'A hand pours water from a jug into the bowl.', () => pots.pourIn()),
-  'sprinkle-in': potted('Sprinkled in', 'A hand lets powder fall into a bowl of water, a little at a time.', () =>
-    pots.pourIn(true),
+  'pour-in': potted(
+    'Poured in',
+    'A hand holds a jug by its handle and tips it; water runs over its lip into the bowl.',
+    () => pots.pourIn(),
+  ),
+  'sprinkle-in': potted(
+    'Sprinkled in',
+    'A hand tips a mug over a bowl of water, so that powder falls from its edge a little at a time.',
+    () => pots.pourIn(true),
   ),
   stir: potted('Stirred', 'A spoon goes round in the bowl.', () => pots.stir()),
   whisk: potted('Whisked', 'A whisk goes round in the bowl.', () => pots.stir(true)),
@@ -319,10 +325,10 @@ export const PLATES = {
 
   'paste-slurry': stage(
     'Starch and cold water',
-    'White as milk. It runs off the spoon in drops, and what stands settles to the bottom.',
+    'White as milk. From a spoon held over the bowl it runs in drops, and what stands settles to the bottom.',
     () => pots.stage('slurry'),
   ),
-  'paste-thin': stage('Warm, still thin', 'On the heat it runs off the spoon in a thin thread, like water.', () =>
+  'paste-thin': stage('Warm, still thin', 'On the heat it runs off a lifted spoon in a thin thread, like water.', () =>
     pots.stage('thin'),
   ),
   'paste-thick': stage(
@@ -358,7 +364,7 @@ export const PLATES = {
   ),
   'grain-damp': test(
     'Damp one face',
-    'A square of paper is damped on one face. It rolls up into a tube, damp face inside, and the tube lies the way of the fibres.',
+    'A square of paper is damped on one face with a sponge. It rolls up into a tube, damp face inside, and the tube lies the way of the fibres.',
     tests.dampTest,
   ),
   'drop-test': test(
@@ -374,12 +380,12 @@ export const PLATES = {
   ),
   'weigh-smear': one('test', STEP)(
     'A smear, weighed wet and dry',
-    'A piece of foil lies on a kitchen scale with a thin smear of glue on it, wider than it is thick.',
+    'A piece of foil with a ragged edge lies on a kitchen scale, and on the foil a thin smear of glue, wider than it is thick.',
     bench.weighSmear,
   ),
   'push-strip': one('test', STEP)(
     'A strip, pushed until it stops',
-    'A pasted strip lies on a board. A fingertip at its end pushes it along, a little at a time.',
+    'A pasted strip lies on a board. A fingertip at its end pushes it along, a little at a time; broken lines show where it lay.',
     bench.pushStrip,
   ),
 
@@ -426,12 +432,12 @@ export const PLATES = {
   ),
   'fibres-left': failed(
     'Fibres left behind',
-    'The sheet is lifted off, and where it lay the board is covered with a fuzz of its fibres.',
+    'A hand turns the sheet up from the board. A skin of paper fibres stays on the board, and the back of the sheet is rough in the same place.',
     fails.fibresLeft,
   ),
   'face-away': failed(
     'The face of the board comes away',
-    'The sheet, turned over, has taken a piece of the board with it; the board has a pit of the same shape.',
+    'A hand turns the sheet up from the board. A piece of the board sticks to its back, and the board has a pit of the same shape.',
     fails.faceAway,
   ),
   'strike-through': failed(
@@ -443,7 +449,7 @@ export const PLATES = {
   bow: failed('Bowed', 'The covered board has bent like a dish: its ends stand off the bench.', fails.bow),
   'starved-edge': failed(
     'A starved edge',
-    'Along one edge there was no glue: the paper stands open there, and the board under it is dry.',
+    'A hand lifts the near edge of the sheet. As far in as the bracket shows there was no glue: paper and board are dry there, and only further in is the glue.',
     fails.starvedEdge,
   ),
 
@@ -453,10 +459,10 @@ export const PLATES = {
   'tool-small-brush': tool('Small brush', 'A round brush that comes to a point.', () => onFoot(tools.smallBrush, 62)),
   'tool-roller': tool('Roller', 'A short roller in a wire frame with a handle.', () => onFoot(tools.roller, 40)),
   'tool-card': tool('Card', 'A piece of stiff card with one straight edge.', () => onFoot(tools.card, 0)),
-  'tool-squeegee': tool(
+  'tool-squeegee': one('tool', [176, 120])(
     'Squeegee',
-    'A strip of rubber in a wooden grip, standing on a mesh that it has drawn glue over.',
-    () => squeegeeOnMesh(),
+    'A strip of rubber in a wooden grip, standing on the mesh of a framed screen; behind it lies the glue that it has drawn along.',
+    squeegeeOnScreen,
   ),
   'tool-folder': tool('Folder', 'A flat, smooth blade of bone, pointed at one end and round at the other.', () =>
     onFoot(tools.folder, 62),
@@ -473,53 +479,26 @@ export const PLATES = {
   ),
   'tool-blotter': tool(
     'Blotters',
-    'Two thick, soft sheets, one on the other; a drop of water spreads in the upper one.',
+    'Two thick, soft sheets, one on the other; drops of water fall on the upper one and spread in it at once, with a ragged edge.',
     () => blotters(),
   ),
   ...projects,
 } satisfies Readonly<Record<string, Plate>> as Readonly<Record<string, Plate>>;
 function blotters(): Mark {
   const thick = { top: 'paper', sides: 'paper', face: 'blotter' } as const;
-  const spot = (radius: number) => ring([40, 34, 12], radius).map(flat);
+  // the edge of what is soaked in runs out along the fibres
+  const damp = ring([48, 34, 12], 1, 'level', 30).map(([x, y, z], i): P3 => {
+    const out = 19 + 2.5 * Math.sin(i * 2.3);
+    return [48 + (x - 48) * out, 34 + (y - 34) * out, z];
+  });
   return all(
-    block([12, -10, 0], 92, 62, 6, thick),
+    block([18, -14, 0], 92, 62, 6, thick),
     block([0, 4, 6], 92, 62, 6, thick),
-    shape2(spot(20), 'water', 'thin'),
-    shape2(spot(9), 'water', 'thin'),
-    putAt(tools.drop, [40, 34, 38]),
+    shape(damp, 'water', 'thin'),
+    putAt(tools.drop, [48, 34, 24]),
+    putAt(tools.drop, [48, 34, 48]),
   );
 }
-function squeegeeOnMesh(): Mark {
-  const [w, d] = [92, 62];
-  const lines = [
-    ...between(0, w, 12).map((x): P3[] => [
-      [x, 0, 0],
-      [x, d, 0],
-    ]),
-    ...between(0, d, 9).map((y): P3[] => [
-      [0, y, 0],
-      [w, y, 0],
-    ]),
-  ];
-  return all(
-    sheet([0, 0, 0], w, d),
-    shape(
-      [
-        [8, 30, 0],
-        [w - 8, 30, 0],
-        [w - 8, d - 4, 0],
-        [8, d - 4, 0],
-      ],
-      'glue',
-      'bare',
-    ),
-    strokes(lines),
-    block([8, 24, 0], w - 16, 4, 12, { top: 'ink', sides: 'ink' }),
-    block([4, 18, 12], w - 8, 16, 18),
-    way([w + 6, 40, 0], [w + 6, 12, 0]),
-  );
-}
-
 export function plateOf(id: string): Plate {
   const plate = PLATES[id];
   if (!plate) throw new Error(`plates: there is none called "${id}"; the names stand in src/components/draw/plates.ts`);

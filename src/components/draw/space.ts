@@ -59,6 +59,12 @@ export function common(shape: readonly P2[], window: readonly P2[]): P2[] {
   );
 }
 
+/** Whether a point lies in a convex shape. */
+export const liesInShape = (p: P2, window: readonly P2[]): boolean => {
+  const way = Math.sign(turning(window));
+  return window.every((a, i) => way * left(a, window[(i + 1) % window.length]!, p) >= 0);
+};
+
 /** Points round a circle that lies level, or stands across x or across y. */
 export function ring(
   [x, y, z]: P3,

@@ -1,6 +1,6 @@
 /** What a beginner asks a sheet: which way its grain runs, how fast it drinks. */
-import { pointing, grip } from './hands';
-import { all, line2, path, put, putAt, shape, strokes, way, word, type Mark } from './ink';
+import { flatHand, pointing } from './hands';
+import { all, dots, line2, path, put, putAt, shape, standsOff, strokes, way, way2, word, type Mark } from './ink';
 import { bent, block, curledStrip, sheet } from './sheets';
 import { drop } from './tools';
 import { between, flat, plus, ring, type P2, type P3 } from './space';
@@ -146,7 +146,7 @@ export function stripTest(): Mark {
         along,
         1,
       ),
-      block([-22, -2, 40.5], 26, 32, 10, { top: 'ink', sides: 'ink' }),
+      standsOff(block([-22, -2, 40.5], 26, 32, 10, { top: 'ink', sides: 'ink' })),
     );
   };
   return all(
@@ -160,38 +160,56 @@ export function stripTest(): Mark {
 /** Damped on one face, a sheet rolls into a tube; the grain runs the length of the tube. */
 export function dampTest(): Mark {
   const tube = between(0, 300, 26).map((a): P3 => [
-    30 + 15 * Math.sin((a * Math.PI) / 180),
+    40 + 15 * Math.sin((a * Math.PI) / 180),
     0,
     15 - 15 * Math.cos((a * Math.PI) / 180),
   ]);
-  const curve: P3[] = [[-6, 0, 1], ...tube];
+  const curve: P3[] = [[-10, 0, 0], ...tube];
   const wetSheet = all(
-    sheet([0, 0, 0], 96, 74, 'glued'),
-    grain([0, 0, 0], 96, 74, 'y'),
-    putAt(
-      put(
-        all(
-          path('M-14-5C-14-14 14-14 14-5C16 6-16 6-14-5Z', 'paper', 'line', [
-            [-14, -14],
-            [14, 5],
-          ]),
-          put(grip, [4, -20], 24),
-        ),
-        [0, 0],
-      ),
-      [60, 36, 0],
+    sheet([-6, -4, 0], 108, 82, 'plain'),
+    shape(
+      [
+        [30, -4, 0],
+        [102, -4, 0],
+        [102, 78, 0],
+        [34, 78, 0],
+        [28, 56, 0],
+        [33, 30, 0],
+      ],
+      'glue',
+      'thin',
     ),
+    grain([-6, -4, 0], 108, 82, 'y'),
+    way([40, 44, 0], [4, 44, 0]),
+    putAt(sponge(), [52, 28, 0]),
   );
   return beside(
-    wetSheet,
+    put(wetSheet, [0, 0], 0, { scale: 1.06 }),
     all(
-      bent(curve, [0, 92, 0], { top: 'glued', under: 'plain' }),
-      grainOn(tube.slice(3, 15), [0, 92, 0], 'sweep'),
-      way([76, 10, 0], [76, 76, 0]),
+      bent(curve, [0, 88, 0], { top: 'glued', under: 'plain' }),
+      grainOn(tube.slice(3, 15), [0, 88, 0], 'sweep'),
+      way2(flat([-14, 0, 24]), flat([30, 4, 48]), 14),
     ),
     ['one face damped', 'it rolls along the grain'],
   );
 }
+/** A wet sponge under a hand, its near lower left corner at the origin. */
+const sponge = (): Mark =>
+  all(
+    block([0, 0, 0], 36, 26, 15, { top: 'paper', sides: 'paper' }),
+    dots(
+      (
+        [
+          [4, 4],
+          [11, 9],
+          [17, 4],
+          [24, 10],
+          [30, 5],
+        ] as const
+      ).map(([x, z]) => flat([x, 0, z])),
+    ),
+    putAt(put(flatHand, [0, 0], -48, { scale: 0.62 }), [10, 12, 15]),
+  );
 
 /** A drop let fall on a sheet: it stands, it sinks in, it is gone. */
 export function dropTest(): Mark {

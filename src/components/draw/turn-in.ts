@@ -139,33 +139,79 @@ export const turnHead = (): Mark =>
   );
 const cover2Tail = (): Mark => standing('tail');
 
-/** The little ear at the corner is pressed down and in with a folder, so that no raw edge shows. */
-export const nipCorner = (): Mark =>
-  all(
-    cover(true, { head: true, tail: true }),
+/**
+ * The little ear at the corner is pressed down and in with a folder, so that no raw edge shows. Drawn from near by: only the
+ * corner, the near edge of the cover turned over the board already, the right one not yet.
+ */
+export const nipCorner = (): Mark => {
+  const [w, d, h] = [96, 76, 15];
+  const [left, deep, fore] = [-20, 30, 34];
+  return all(
     shape(
       [
-        [-T, 8, 0],
-        [-T, D - 8, 0],
-        [0, D, 0],
-        [0, 0, 0],
+        [w, 13, 0],
+        [w + fore, 30, 0],
+        [w + fore, d, 0],
+        [w, d, 0],
       ],
       'glue',
     ),
-    block([0, 0, 0], W, D, H),
-    turned('head'),
-    turned('tail'),
+    block([left, 0, 0], w - left, d, h),
+    // the near side is covered, and on the board lies what has been turned over
     shape(
       [
-        [W, 0, H + 0.6],
-        [W + 9, 1, 2],
-        [W + 9, 8, 0],
-        [W, 9, H],
+        [left, 0, 0],
+        [w, 0, 0],
+        [w, 0, h],
+        [left, 0, h],
       ],
       'paper',
     ),
-    putAt(held(folder), [W + 6, 3, 4]),
+    dotsAt(between(left + 8, w - 6, 11).map((x, i): P3 => [x, 0, i % 2 ? 10 : 5])),
+    shape(
+      [
+        [left, 0, h],
+        [w, 0, h],
+        [w, deep - 8, h],
+        [w - 10, deep, h],
+        [left, deep, h],
+      ],
+      'paper',
+    ),
+    dotsAt(
+      between(left + 6, w - 8, 12).flatMap((x, i): P3[] => [
+        [x, i % 2 ? 6 : 11, h],
+        [x - 2, i % 2 ? 18 : 24, h],
+      ]),
+    ),
+    // the ear: paper that stands out beyond the board's corner
+    shape(
+      [
+        [w, 0, h],
+        [w + 17, 2, h - 4],
+        [w + 15, 12, h - 3],
+        [w, deep - 8, h],
+      ],
+      'paper',
+    ),
+    shape(
+      [
+        [w, 0, h],
+        [w, 0, 1],
+        [w + 14, 2, 3],
+        [w + 17, 2, h - 4],
+      ],
+      'paper',
+    ),
+    dotsAt([
+      [w + 6, 5, h - 1],
+      [w + 5, 13, h - 1],
+      [w + 6, 1, 8],
+    ]),
+    way([w + 34, -22, 4], [w + 18, -4, 4], 6),
+    putAt(all(put(folder, [0, 0], 24), put(grip, [26, -56], 16)), [w + 14, 5, h - 2]),
   );
+};
 
 /** Then the other two sides. */
 export const turnFore = (): Mark =>
