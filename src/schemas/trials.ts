@@ -3,6 +3,7 @@
  * licence says that others may use it, the contributor is the name to be shown, or none.
  */
 import { z } from 'astro/zod';
+import { OTHER } from '../core/trial/method';
 import { parseTrial } from '../core/trial/parse';
 import { OUTCOMES, TRIAL_FORMAT, TRIAL_LIMITS, type Trial } from '../core/trial/record';
 import { idOf } from './ids';
@@ -24,7 +25,7 @@ export const trialSchema = strictObject({
 }).transform(({ licence, contributor, trials }, context): PublishedTrial => {
   const fault = (message: string) => context.addIssue({ code: z.ZodIssueCode.custom, path: ['trials'], message });
   const read = parseTrial(trials[0]);
-  const named = (kind: 'papers' | 'adhesives' | 'substrates', id: string | undefined) => {
+  const named = (kind: 'papers' | 'adhesives' | 'substrates' | 'techniques', id: string | undefined) => {
     const found = id === undefined ? undefined : idOf(kind).safeParse(id);
     if (found && !found.success) for (const { message } of found.error.issues) fault(message);
   };
@@ -38,6 +39,8 @@ export const trialSchema = strictObject({
   for (const { family } of read.trial.papers) named('papers', family);
   for (const { record } of read.trial.glues) named('adhesives', record);
   named('substrates', read.trial.substrate);
+  for (const { method } of [read.trial, ...read.trial.swatches])
+    if (method?.tool !== OTHER) named('techniques', method?.tool);
   return { licence, contributor, trial: read.trial };
 });
 

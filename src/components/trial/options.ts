@@ -2,8 +2,12 @@
 import { named, type Option } from '../../islands/parts/Field';
 import { catalogue } from '../../data/catalogue';
 
-export const options: Readonly<Record<'papers' | 'adhesives' | 'substrates', readonly Option[]>> = {
+export const options: Readonly<Record<'papers' | 'adhesives' | 'substrates' | 'tools', readonly Option[]>> = {
   papers: named(catalogue.papers),
   adhesives: named(catalogue.adhesives),
   substrates: named(catalogue.substrates),
+  // what most people take stands first
+  tools: named(catalogue.techniques).sort(
+    (a, b) => Number(b.value === 'brush-full') - Number(a.value === 'brush-full'),
+  ),
 };

@@ -5,7 +5,7 @@
  */
 import { cover, LEFT_IN_POT_PERCENT } from '../adhesive/coverage';
 import type { Ranked } from '../choose/finding';
-import type { Job } from '../choose/job';
+import { DEFAULT_JOB, type Job } from '../choose/job';
 import { middleLiquid, secondsNeeded } from '../choose/sampling';
 import { writePairs } from '../link/pairs';
 import { FORMAT } from '../link/plan-link';
@@ -84,9 +84,19 @@ export function nextSteps(choices: readonly Ranked[], job: Job, catalogue: Catal
     steps.push({ to: 'flat', tail: tail(pairs) });
   }
   const hold = String(Math.round(secondsNeeded(job)));
+  // the tool that was asked for: what is best may be another for each rival
+  const spread: readonly Pair[] = job.tool === DEFAULT_JOB.tool ? [] : [['tool', job.tool]];
   steps.push({
     to: 'trial',
-    tail: tail([paper, ['on', ground.id], ['glue', rivals(choices).join('.')], ['hold', hold], room, humidity]),
+    tail: tail([
+      paper,
+      ['on', ground.id],
+      ['glue', rivals(choices).join('.')],
+      ...spread,
+      ['hold', hold],
+      room,
+      humidity,
+    ]),
   });
   if (adhesive.form === 'wet')
     steps.push({

@@ -29,7 +29,7 @@ const SAME: Readonly<Record<RoomId, Readonly<Record<string, string>>>> = {
   cut: {},
   class: { paper: 'paper', on: 'on', glue: 'glue', tool: 'tool', celsius: 'celsius', humidity: 'rh', bench: 'bench' },
   bench: {},
-  trial: { paper: 'paper', on: 'on', glue: 'glue', celsius: 'room', humidity: 'rh' },
+  trial: { paper: 'paper', on: 'on', glue: 'glue', tool: 'tool', celsius: 'room', humidity: 'rh' },
 };
 
 /** What a project is made from: the same keys where it is measured and in a class. */

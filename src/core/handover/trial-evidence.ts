@@ -1,6 +1,6 @@
 /**
  * What one's own swatches say about a job. The model's chance is a beta prior that counts as a few swatches;
- * each swatch of one's own is added with a weight that falls as its paper, and its hold time, lie farther
+ * each swatch of one's own is added with a weight that falls as its paper, its coat and its hold time lie farther
  * from the job's. The more swatches near by, the less the model has to say.
  */
 import type { Job } from '../choose/job';
@@ -12,7 +12,16 @@ import { sheetOf } from '../paper/sheet';
 import { sorptivityFromDrop } from '../paper/sorption';
 import type { Chances } from '../choose/tally';
 import { betaQuantile } from '../stats/distributions';
-import { outcomeOf, type Outcome, type Question, type QuestionKind, type Swatch, type Trial } from '../trial/record';
+import { methodOf, USUAL_METHOD } from '../trial/method';
+import {
+  outcomeOf,
+  type Outcome,
+  type Question,
+  type QuestionKind,
+  type Swatch,
+  type SwatchMethod,
+  type Trial,
+} from '../trial/record';
 
 /** The chances that a swatch can speak of. */
 export type TestedThing = keyof Pick<Chances, 'spread' | 'lift' | 'bond' | 'flat'>;
@@ -21,9 +30,11 @@ export type TestedThing = keyof Pick<Chances, 'spread' | 'lift' | 'bond' | 'flat
 export const MODEL_COUNTS_AS = 4;
 
 /** Distances at which a swatch counts for 0.61 (one standard width of a bell curve), in natural logs. Estimates. */
-export const WIDTHS = { grammage: 0.25, sorptivity: 0.7, hold: 0.7 } as const;
+export const WIDTHS = { grammage: 0.25, sorptivity: 0.7, hold: 0.7, coat: 0.35 } as const;
 /** A trial that does not say what it was glued to. Estimate. */
 const UNNAMED_BOARD = 0.5;
+/** A tool that is not on the shelf. Estimate. */
+const OTHER_TOOL = 0.5;
 /** Swatches that count for less than this are not counted at all. */
 const LEAST_WEIGHT = 0.05;
 
@@ -121,6 +132,7 @@ export function witnessesFor(
       if (!glues.has(swatch.glue) || swatch.spoiled || grammage === undefined || sorptivity === undefined) continue;
       const near =
         board *
+        alikeSpread(methodOf(swatch, trial), job, catalogue) *
         bell(grammage, sheet.grammage.middle, WIDTHS.grammage) *
         bell(sorptivity, sheet.sorptivity.middle, WIDTHS.sorptivity);
       for (const thing of ['spread', 'lift', 'bond', 'flat'] as const) {
@@ -145,9 +157,26 @@ export function leftToLearn(adhesiveId: string, job: Job, catalogue: Catalogue):
     return (
       1 -
       bell(other.grammage.middle, sheet.grammage.middle, WIDTHS.grammage) *
-        bell(other.sorptivity.middle, sheet.sorptivity.middle, WIDTHS.sorptivity)
+        bell(other.sorptivity.middle, sheet.sorptivity.middle, WIDTHS.sorptivity) *
+        alikeSpread({ ...condition.method, tool: condition.job.tool }, job, catalogue)
     );
   };
+}
+
+/**
+ * How much a swatch that was spread so says of what is spread as the job has it: by how far its coat lies from that of
+ * the job's tool. Glue on the board, or on a sheet laid out on glass, is another way of gluing: it teaches
+ * the model and counts nowhere as the same.
+ */
+function alikeSpread(
+  { tool = USUAL_METHOD.tool, face = 'sheet', coat }: SwatchMethod,
+  job: Job,
+  { techniques }: Catalogue,
+): number {
+  if (face !== 'sheet') return 0;
+  const [own, asked] = [techniques.get(tool)?.coat.middle, techniques.get(job.tool)!.coat.middle];
+  const spread = coat ?? own;
+  return spread === undefined ? OTHER_TOOL : bell(spread, asked, WIDTHS.coat);
 }
 
 /** 1 where two values are the same, falling with the distance of their logarithms. */

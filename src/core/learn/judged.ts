@@ -6,7 +6,15 @@ import { clamp } from '../base/quantity';
 import { DEFAULT_JOB, JOB_FIELDS, type Job } from '../choose/job';
 import type { JobPaper } from '../paper/asked-paper';
 import type { Catalogue } from '../records/records';
-import { outcomeOf, type Outcome, type QuestionKind, type Swatch, type Trial } from '../trial/record';
+import { methodKey, methodOf, USUAL_METHOD } from '../trial/method';
+import {
+  outcomeOf,
+  type Outcome,
+  type QuestionKind,
+  type Swatch,
+  type SwatchMethod,
+  type Trial,
+} from '../trial/record';
 
 /** The questions that the model has an answer to. */
 export const MODELLED = ['spread', 'lift', 'board', 'cockle', 'stuck'] as const satisfies readonly QuestionKind[];
@@ -27,6 +35,8 @@ export interface Condition {
   readonly adhesive: string;
   /** the swatch as a job: laid for the seconds after which it was lifted */
   readonly job: Job;
+  /** how it was made, where that is not as usual: on the paper, with the coat of its tool (`job.tool`) */
+  readonly method?: Pick<SwatchMethod, 'face' | 'coat'>;
   readonly seen: readonly SwatchSeen[];
 }
 
@@ -34,7 +44,7 @@ export interface Judged {
   readonly conditions: readonly Condition[];
   /** swatches that the model can be asked about */
   readonly swatches: number;
-  /** judged swatches that it cannot: the kind of paper, or the adhesive of the shelf, is not named */
+  /** judged swatches that it cannot: the kind of paper, or the adhesive of the shelf, is not named, or the tool was another than those of the shelf */
   readonly unnamed: number;
 }
 
@@ -74,6 +84,7 @@ export function judgedIn(trials: readonly Trial[], catalogue: Catalogue): Judged
         job.humidity,
         job.widthMm,
         job.heightMm,
+        methodKey({ ...made.method, tool: job.tool }),
       ].join(' ');
       const known = conditions.get(key);
       if (known) known.seen.push(seen);
@@ -116,6 +127,8 @@ function conditionOf(swatch: Swatch, trial: Trial, catalogue: Catalogue): Omit<C
   if (!catalogue.papers.has(family) || !catalogue.adhesives.has(adhesive)) return undefined;
   const substrate = trial.substrate ?? DEFAULT_JOB.substrate;
   if (!catalogue.substrates.has(substrate)) return undefined;
+  const { tool = USUAL_METHOD.tool, ...method } = methodOf(swatch, trial);
+  if (!catalogue.techniques.has(tool)) return undefined;
   const asked: JobPaper = {
     family,
     ...(paper.grammage !== undefined && { grammage: paper.grammage }),
@@ -128,10 +141,12 @@ function conditionOf(swatch: Swatch, trial: Trial, catalogue: Catalogue): Omit<C
     paperName: paper.name,
     paper: asked,
     adhesive,
+    ...(Object.keys(method).length > 0 && { method }),
     job: {
       ...DEFAULT_JOB,
       paper: asked,
       substrate,
+      tool,
       widthMm: trial.widthMm,
       heightMm: trial.heightMm,
       placeSeconds: Math.max(1, Math.min(JOB_FIELDS.placeSeconds.high, swatch.hold)),

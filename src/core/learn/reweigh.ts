@@ -5,14 +5,16 @@
  * own, one draw for all its swatches; a sheet is one draw for all the swatches cut from it, over which is averaged.
  */
 import type { InTurns } from '../base/turns';
+import { around } from '../base/quantity';
 import { lowDiscrepancyPoints } from '../base/random';
 import { DIMENSIONS, drawsOf, PAPER_DIMENSIONS, type Draws, type Hand } from '../choose/draws';
 import { kindOf } from '../choose/kind';
-import { benchesOf, dryPointsOf, liquidsOf } from '../choose/sampling';
+import { benchesOf, dryPointsOf, liquidsOf, type Bringing } from '../choose/sampling';
 import type { Bench } from '../joint/bench';
 import type { BondConstants } from '../joint/constants';
 import { FREE, SETS } from '../joint/ensemble';
-import { dryMargins, easeOf } from '../joint/margins';
+import { dryMargins, easeOf, wetMargins } from '../joint/margins';
+import { workingSeconds } from '../joint/way';
 import { laidMargins, type LaidMargins } from './laid';
 import type { JobPaper } from '../paper/asked-paper';
 import { sheetOf } from '../paper/sheet';
@@ -83,15 +85,22 @@ let departedPool: readonly BondConstants[] | undefined;
 const departedConstants = (): readonly BondConstants[] =>
   (departedPool ??= pool().constants.map((constants, version) => departed(constants, departureOf(version))));
 
-/** Asks every version about each condition, stopping now and then. `own`: the bench that answers are for. */
+/**
+ * Asks every version about each condition, stopping now and then. `own`: the bench that answers are for; `ownRecords`:
+ * the records as they are on it, where it was measured. What another has swatched is weighed by the records alone.
+ */
 export function* learnInTurns(
   conditions: readonly Condition[],
   catalogue: Catalogue,
   own: string | undefined = ownBench(conditions),
   ask: MarginsOf = marginsInTurns,
+  ownRecords: Catalogue = catalogue,
 ): InTurns<Learned> {
   const asked: Asked[] = [];
-  for (const condition of conditions) asked.push({ condition, logs: yield* askAll(condition, catalogue, ask) });
+  for (const condition of conditions) {
+    const records = condition.bench === own ? ownRecords : catalogue;
+    asked.push({ condition, logs: yield* askAll(condition, records, ask) });
+  }
   return { asked, own, swatches: conditions.reduce((sum, { seen }) => sum + seen.length, 0) };
 }
 
@@ -146,19 +155,23 @@ function widened(points: Float64Array): Float64Array {
   return wide;
 }
 
-type Made = Pick<Condition, 'job' | 'adhesive'> & Partial<Pick<Condition, 'seen'>>;
+type Made = Pick<Condition, 'job' | 'adhesive' | 'method'> & Partial<Pick<Condition, 'seen'>>;
 export type ByVersion = (version: number, sheet: number) => LaidMargins;
 export type MarginsOf = (made: Made, catalogue: Catalogue) => InTurns<ByVersion>;
 
 /** The margins of a swatch made so, by version and draw of the sheet. */
-export function* marginsInTurns({ job, adhesive: id, seen }: Made, catalogue: Catalogue): InTurns<ByVersion> {
+export function* marginsInTurns(
+  { job, adhesive: id, method = {}, seen }: Made,
+  catalogue: Catalogue,
+): InTurns<ByVersion> {
   const adhesive = catalogue.adhesives.get(id)!;
   const draws = pool();
   const constants = departedConstants();
   const sheet = sheetOf(job, catalogue);
   const papers = benchesOf(job, sheet, catalogue, SHEET_DRAWS).map(({ paper }) => paper);
   yield;
-  const benches = benchesOf(job, sheet, catalogue, draws);
+  const bringing = broughtBy(job, method, catalogue);
+  const benches = benchesOf(job, sheet, catalogue, draws, bringing);
   yield;
   // One bench is kept for all sheets of a version: copying it is dearer than the sums.
   let [last, here]: [number, { -readonly [K in keyof Bench]: Bench[K] }] = [0, { ...benches[0]! }];
@@ -174,9 +187,28 @@ export function* marginsInTurns({ job, adhesive: id, seen }: Made, catalogue: Ca
   const whole = seen?.some(({ cockle, stuck }) => cockle ?? stuck) ?? true;
   const liquids = liquidsOf(adhesive, catalogue, draws);
   yield;
+  const asUsual = bringing.way.face === 'sheet';
   const eases = liquids.map((liquid, version) => easeOf(adhesive, liquid, job.celsius, constants[version]!));
   return (version, paper) =>
-    laidMargins(adhesive, liquids[version]!, on(version, paper), constants[version]!, eases[version]!, whole);
+    asUsual
+      ? laidMargins(adhesive, liquids[version]!, on(version, paper), constants[version]!, eases[version]!, whole)
+      : wetMargins(adhesive, liquids[version]!, on(version, paper), constants[version]!, eases[version]!);
+}
+
+/** A coat that was weighed once differs from the next of the same hand by so much either way, as a share. Estimate. */
+const WEIGHED_COAT = 0.2;
+
+/** How the glue of a swatch was brought. */
+function broughtBy(
+  { tool: id, widthMm, heightMm }: Condition['job'],
+  method: NonNullable<Condition['method']>,
+  catalogue: Catalogue,
+): Bringing {
+  const { face = 'sheet', coat } = method;
+  const tool = catalogue.techniques.get(id)!;
+  const way = { face, minutes: 0, workSeconds: workingSeconds(widthMm, heightMm) };
+  if (coat === undefined) return { tool, way };
+  return { tool: { ...tool, coat: around(coat, WEIGHED_COAT, 'measured') }, way };
 }
 
 /** How much of a condition counts: 1 all of it, 0 nothing. */

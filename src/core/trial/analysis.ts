@@ -4,6 +4,7 @@ import { clopperPearsonInterval, type Interval } from '../stats/clopper-pearson'
 import type { Dose } from '../stats/cochran-armitage';
 import type { Observation } from '../stats/pass-threshold';
 import { stratifiedPermutation, type Outcomes, type Stratum } from '../stats/stratified-permutation';
+import { methodKey, methodOf } from './method';
 import { outcomeOf, type Outcome, type Swatch, type Trial } from './record';
 
 export interface Cell {
@@ -45,10 +46,14 @@ function grouped<T>(list: readonly T[], keyFor: (one: T) => string): ReadonlyMap
 /** One key of several parts; a name is one line, so none can hold the mark between them. */
 const keyOf = (...parts: readonly (string | number)[]): string => parts.join('\n');
 
-/** Whose swatch it is, and of which trial: what differs between two hands must not look like a difference between two adhesives. */
-const handOf = (trial: Trial, { by, from }: Swatch): readonly string[] => [by ?? trial.by, from?.trial ?? ''];
+/** Whose swatch it is, of which trial, and how it was spread: what differs between two hands or two tools must not look like a difference between two adhesives. */
+const handOf = (trial: Trial, swatch: Swatch): readonly string[] => [
+  swatch.by ?? trial.by,
+  swatch.from?.trial ?? '',
+  methodKey(methodOf(swatch, trial)),
+];
 
-/** Swatches of one stratum differ in nothing but the adhesive: maker, trial, paper and hold are the same. */
+/** Swatches of one stratum differ in nothing but the adhesive: maker, trial, tool, paper and hold are the same. */
 const stratumOf = (trial: Trial, swatch: Swatch): string => keyOf(...handOf(trial, swatch), swatch.paper, swatch.hold);
 
 const tally = (swatches: readonly { readonly outcome: Outcome }[]): Outcomes => {

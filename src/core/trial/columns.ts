@@ -12,6 +12,9 @@ export type ColumnKey =
   | 'glue'
   | 'record'
   | 'hold'
+  | 'tool'
+  | 'face'
+  | 'coat'
   | 'block'
   | 'by'
   | 'at'
@@ -28,6 +31,9 @@ export const COLUMNS: Readonly<Record<ColumnKey, readonly [string, ...string[]]>
   glue: ['adhesive', 'glue'],
   record: ['shelf adhesive'],
   hold: ['hold s', 'hold', 'hold time', 'seconds', 'lifted at s'],
+  tool: ['spread with', 'tool', 'brush'],
+  face: ['glue on', 'face', 'glued'],
+  coat: ['coat g/m2', 'coat'],
   block: ['repeat', 'replicate', 'block'],
   by: ['judged by', 'by', 'who'],
   at: ['judged at', 'date', 'when'],

@@ -2,6 +2,7 @@
  * Another's trial joined to one's own. Every swatch keeps who judged it, when, and which trial it comes
  * from. Nothing is overwritten: where both judged the same swatch differently, the caller must say whose stays.
  */
+import { madeBy, methodOf } from './method';
 import {
   TRIAL_LIMITS,
   nameIn,
@@ -71,11 +72,15 @@ export function mergeTrials(mine: Trial, theirs: Trial, keep?: 'mine' | 'theirs'
       }
       const { by = theirs.by } = swatch;
       const number = 1 + swatches.reduce((most, one) => Math.max(most, one.number), 0);
-      swatches.push({ ...swatch, number, paper, glue, outcomes, ...(by && { by }), from });
+      const fresh = { ...swatch, number, paper, glue, outcomes, ...(by && { by }), from };
+      swatches.push(madeBy(fresh, methodOf(swatch, theirs), mine));
       added += 1;
       continue;
     }
-    const card = { ...swatch, number: known.number, paper, glue, outcomes };
+    // a card that both hold was made in one way: as whoever judged it first says
+    const blank = Object.keys(known.outcomes).length === 0;
+    const made = blank ? methodOf(swatch, theirs) : methodOf(known, mine);
+    const card = madeBy({ ...swatch, number: known.number, paper, glue, outcomes }, made, mine);
     if (saysNoMore(card, known)) {
       same += 1;
     } else if (fillsBlanks(card, known)) {

@@ -1,17 +1,7 @@
 /** From any value whatever to a trial, or to a list of what is wrong with it. Never throws. */
-import {
-  dateIn,
-  idIn,
-  isObject,
-  numberIn,
-  own,
-  readConditions,
-  readGlue,
-  readTrialPaper,
-  readQuestion,
-  readSwatch,
-  type Loose,
-} from './read';
+import { readMethod } from './method';
+import { readConditions, readGlue, readTrialPaper, readQuestion, readSwatch } from './read';
+import { dateIn, idIn, isObject, numberIn, own, type Loose } from './read-value';
 import { TRIAL_LIMITS, TRIAL_VERSION, type Trial } from './record';
 import { lineOf } from './text';
 
@@ -34,6 +24,8 @@ const MIGRATIONS: readonly ((old: Loose) => Loose)[] = [
   }),
   // 1 → 2: the planner's two default rows kept their names when another adhesive was picked from the shelf
   (old) => ({ ...old, version: 2, glues: listOf(own(old, 'glues')).map(doubted) }),
+  // 2 → 3: how swatches were made was not said, and what is not said was done with a full brush
+  (old) => ({ ...old, version: 3 }),
 ];
 
 /** The default rows as the planner of version 1 named them, with the records they were for. */
@@ -91,6 +83,14 @@ export function parseTrial(value: unknown): ParsedTrial {
     notes.push(`${swatches.length - unique.length} swatches bear a number that another has: left out.`);
   const side = (key: string) => numberIn(own(record, key), TRIAL_LIMITS.side) ?? 50;
   const substrate = idIn(own(record, 'substrate'));
+  const { method, unread } = readMethod(own(record, 'method'));
+  const strayed = listOf(own(record, 'swatches')).filter(
+    (one) => isObject(one) && readMethod(own(one, 'method')).unread.length > 0,
+  ).length;
+  if (unread.length > 0)
+    notes.push(`How it was spread cannot be read (${unread.join(', ')}): it counts as done with another tool.`);
+  if (strayed > 0)
+    notes.push(`How ${strayed} of the swatches were spread cannot be read: they count as done with another tool.`);
   return {
     ok: true,
     notes,
@@ -102,6 +102,7 @@ export function parseTrial(value: unknown): ParsedTrial {
       createdAt: dateIn(own(record, 'createdAt')) ?? '',
       ...(own(record, 'demo') === true && { demo: true }),
       ...(substrate && { substrate }),
+      ...(method && { method }),
       papers,
       glues,
       questions,

@@ -9,6 +9,7 @@ export interface ShelfNames {
   readonly paper: (id: string) => string;
   readonly adhesive: (id: string) => string;
   readonly substrate: (id: string) => string;
+  readonly tool: (id: string) => string;
 }
 
 const MOST_GLUES = 6;
@@ -23,10 +24,12 @@ export function planTextOf(tail: string, names: ShelfNames): PlanText | undefine
     .slice(0, MOST_GLUES);
   if (!paper || names.paper(paper.family) === '' || glues.length === 0) return undefined;
   const on = query.get('on') ?? '';
+  const tool = query.get('tool') ?? '';
   const sheet = asPaperText(paper);
   return {
     ...DEFAULT_PLAN,
     substrate: names.substrate(on) === '' ? DEFAULT_PLAN.substrate : on,
+    tool: names.tool(tool) === '' ? DEFAULT_PLAN.tool : tool,
     papers: [{ ...sheet, name: sheet.name || names.paper(paper.family) }],
     glues: glues.map((record) => ({ name: names.adhesive(record), record, named: '' })),
     // what is no number is shown with its message, as if it had been typed

@@ -1,5 +1,6 @@
 /** A plan as it is typed, and the draft of one that was stored. */
 import type { OwnPaper } from '../paper/own-paper';
+import { USUAL_METHOD } from './method';
 
 export interface PaperText {
   readonly name: string;
@@ -20,6 +21,11 @@ export interface PlanText {
   readonly name: string;
   readonly by: string;
   readonly substrate: string;
+  /** id of a tool of the shelf, or 'other' */
+  readonly tool: string;
+  readonly face: string;
+  /** wet, g/m², as typed */
+  readonly coat: string;
   readonly papers: readonly PaperText[];
   readonly glues: readonly GlueText[];
   /** seconds, as a list: "20, 60" */
@@ -50,6 +56,9 @@ export const DEFAULT_PLAN: PlanText = {
   name: '',
   by: '',
   substrate: 'binders-board',
+  tool: USUAL_METHOD.tool,
+  face: USUAL_METHOD.face,
+  coat: '',
   papers: [{ ...NO_PAPER, name: 'My paper', grammage: '60' }],
   glues: [
     { name: 'PVA, as supplied', record: 'pva', named: '' },

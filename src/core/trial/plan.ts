@@ -2,6 +2,7 @@
 import { parseNumber } from '../base/number-text';
 import type { InputError } from '../base/result';
 import { drawOrder, STANDARD_QUESTIONS, swatchCount } from './design';
+import { SWATCH_FACES, USUAL_METHOD } from './method';
 import type { PlanText } from './plan-text';
 import { TRIAL_LIMITS, TRIAL_VERSION, type Question, type Trial, type TrialGlue, type TrialPaper } from './record';
 import { lineOf, notesOf } from './text';
@@ -87,6 +88,8 @@ export function planOf(
     figure('celsius', text.celsius, 'The room', TRIAL_LIMITS.celsius),
     figure('humidity', text.humidity, 'The humidity', TRIAL_LIMITS.humidity),
   ];
+  const coat = figure('coat', text.coat, 'The coat', TRIAL_LIMITS.coat);
+  const face = SWATCH_FACES.find((one) => one === text.face && one !== USUAL_METHOD.face);
   const batch = notesOf(text.batch, TRIAL_LIMITS.note);
   const plan: Planned = {
     version: TRIAL_VERSION,
@@ -95,6 +98,11 @@ export function planOf(
       lineOf(`${papers[0]?.name ?? ''} with ${glues.map(({ name }) => name).join(', ')}`, TRIAL_LIMITS.name),
     by: lineOf(text.by, TRIAL_LIMITS.name),
     ...(text.substrate && { substrate: text.substrate }),
+    method: {
+      tool: text.tool || USUAL_METHOD.tool,
+      ...(face && { face }),
+      ...(coat !== undefined && { coat }),
+    },
     papers,
     glues,
     holds,

@@ -1,7 +1,8 @@
 /** A trial as CSV, Markdown and a page in a file. Every name is text: escaped for the form it goes into. */
 import { cellsOf } from './analysis';
 import { COLUMNS, type ColumnKey } from './columns';
-import { nameIn, outcomeOf, type Trial } from './record';
+import { methodOf } from './method';
+import { nameIn, outcomeOf, type SwatchMethod, type Trial } from './record';
 import { paperWithWeight } from './counts';
 import type { TrialSummary } from './summary';
 import { csvCell, escapeHtml, escapeMarkdown } from './text';
@@ -9,7 +10,18 @@ import { cellWords, percent, standingOf } from './words';
 
 /** One row per swatch, one column per question; read back by `trialFromRows`. A mark at the start tells a spreadsheet it is UTF-8. */
 export function trialCsv(trial: Trial): string {
-  const before = ['number', 'paper', 'family', 'grammage', 'drop', 'glue', 'record', 'hold', 'block'] as const;
+  const before = [
+    'number',
+    'paper',
+    'family',
+    'grammage',
+    'drop',
+    'glue',
+    'record',
+    'hold',
+    ...madeColumns(trial),
+    'block',
+  ] as const;
   const after = ['spoiled', 'by', 'at', 'note'] as const;
   const heading = (key: ColumnKey) => csvCell(COLUMNS[key][0]);
   const lines = [[...before.map(heading), ...trial.questions.map(({ text }) => csvCell(text)), ...after.map(heading)]];
@@ -19,13 +31,21 @@ export function trialCsv(trial: Trial): string {
     lines.push(
       [
         ...[swatch.number, paper?.name, paper?.family, paper?.grammage, paper?.dropSeconds, glue?.name, glue?.record],
-        ...[swatch.hold, swatch.block],
+        swatch.hold,
+        ...madeColumns(trial).map((key) => methodOf(swatch, trial)[key]),
+        swatch.block,
         ...trial.questions.map(({ id }) => outcomeOf(swatch, id)),
         ...[swatch.spoiled ? 'yes' : '', swatch.by, swatch.judgedAt, swatch.note],
       ].map(csvCell),
     );
   }
   return `\ufeff${lines.map((line) => line.join(',')).join('\r\n')}\r\n`;
+}
+
+/** What is said of how any of the swatches was made. */
+function madeColumns(trial: Trial): readonly (keyof SwatchMethod)[] {
+  const said = trial.swatches.map((swatch) => methodOf(swatch, trial));
+  return (['tool', 'face', 'coat'] as const).filter((key) => said.some((method) => method[key] !== undefined));
 }
 
 /** Headings and tables that any forum, notebook or repository renders. */

@@ -1,6 +1,5 @@
 /** One part of a trial at a time: from any value whatever to the part, or to undefined. Never throws. */
 import {
-  ID,
   OUTCOMES,
   QUESTION_KINDS,
   TRIAL_LIMITS,
@@ -11,28 +10,9 @@ import {
   type TrialGlue,
   type TrialPaper,
 } from './record';
+import { readMethod } from './method';
+import { dateIn, idIn, isObject, numberIn, own, type Loose } from './read-value';
 import { lineOf, notesOf } from './text';
-
-export type Loose = Readonly<Record<string, unknown>>;
-
-/** Whether a value from a file is an object. */
-export const isObject = (value: unknown): value is Loose =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-/** A record's own entry: what it inherits ("constructor", "__proto__") is none. */
-export const own = (value: Loose, key: string): unknown => (Object.hasOwn(value, key) ? value[key] : undefined);
-/** The record id in a value from a file, or undefined. */
-export const idIn = (value: unknown): string | undefined =>
-  typeof value === 'string' && ID.test(value) ? value : undefined;
-/** The date in a value from a file, or undefined. */
-export const dateIn = (value: unknown): string | undefined =>
-  typeof value === 'string' && /^\d{4}-\d\d-\d\d(?:T\d\d:\d\d(?::\d\d(?:\.\d{1,3})?)?Z)?$/.test(value)
-    ? value
-    : undefined;
-
-/** The number in a value from a file when it is within its limits, or undefined. */
-export function numberIn(value: unknown, { low, high }: { low: number; high: number }): number | undefined {
-  return typeof value === 'number' && value >= low && value <= high ? value : undefined;
-}
 
 /** A paper of a trial from a file, or undefined where it is none. */
 export function readTrialPaper(one: Loose): TrialPaper | undefined {
@@ -124,6 +104,7 @@ export function readSwatch(one: Loose, place: number, known: Known): Swatch | un
     typeof value === 'number' && Number.isInteger(value) && value >= 1 && value <= 9999 ? value : otherwise;
   const [laidAt, judgedAt] = [numberIn(own(one, 'laidAt'), { low: 0, high: 8e15 }), dateIn(own(one, 'judgedAt'))];
   const [by, note] = [lineOf(own(one, 'by'), TRIAL_LIMITS.name), notesOf(own(one, 'note'), TRIAL_LIMITS.note)];
+  const { method } = readMethod(own(one, 'method'));
   const origin = own(one, 'from');
   const trial = isObject(origin) ? idIn(own(origin, 'trial')) : undefined;
   return {
@@ -133,6 +114,7 @@ export function readSwatch(one: Loose, place: number, known: Known): Swatch | un
     hold,
     block: whole(own(one, 'block'), 1),
     outcomes,
+    ...(method && { method }),
     ...(laidAt !== undefined && { laidAt }),
     ...(judgedAt && { judgedAt }),
     ...(by && { by }),

@@ -6,7 +6,7 @@
 import { PAPER_LIMITS } from '../paper/limits';
 
 /** Raise it when the shape changes, and add the step to MIGRATIONS in parse.ts. */
-export const TRIAL_VERSION = 2;
+export const TRIAL_VERSION = 3;
 
 /** Names the file as one of ours whatever it is called. */
 export const TRIAL_FORMAT = 'open-time-trial';
@@ -34,6 +34,18 @@ export interface TrialGlue {
   readonly doubtful?: true;
 }
 
+/** Which side got the glue: the paper in the hand, the paper laid out on a support, or the board. */
+export type SwatchFace = 'sheet' | 'sheet-on-support' | 'ground';
+
+/** How swatches were made. What is left out was done as usual: with a full brush, on the paper. */
+export interface SwatchMethod {
+  /** id of the tool on the shelf; 'other' for one that is not on it */
+  readonly tool?: string;
+  readonly face?: SwatchFace;
+  /** wet coat, g/m², where it was weighed */
+  readonly coat?: number;
+}
+
 export interface Question {
   readonly id: string;
   /** 'lift' and 'spread' feed the chooser; 'stuck' does so for the joint */
@@ -53,6 +65,8 @@ export interface Swatch {
   readonly glue: string;
   /** seconds between laying and lifting */
   readonly hold: number;
+  /** how it was made, where that is another way than its trial's */
+  readonly method?: SwatchMethod;
   /** which repeat of the whole set it belongs to, from 1 */
   readonly block: number;
   /** question id → what it showed; a question without an entry is not judged yet */
@@ -94,6 +108,8 @@ export interface Trial {
   readonly demo?: boolean;
   /** substrate id */
   readonly substrate?: string;
+  /** how its swatches were made */
+  readonly method?: SwatchMethod;
   readonly papers: readonly TrialPaper[];
   readonly glues: readonly TrialGlue[];
   readonly holds: readonly number[];
@@ -123,6 +139,7 @@ export const TRIAL_LIMITS = {
   grammage: PAPER_LIMITS.grammage,
   dropSeconds: PAPER_LIMITS.dropSeconds,
   side: { low: 10, high: 300, unit: 'mm' },
+  coat: { low: 1, high: 1000, unit: 'g/m²' },
   celsius: { low: -10, high: 50, unit: '°C' },
   humidity: { low: 0, high: 100, unit: '%' },
 } as const;

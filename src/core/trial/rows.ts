@@ -3,6 +3,7 @@
  * the sound rows are kept.
  */
 import { columnsOf, headingsOf } from './columns';
+import { methodKey, methodOf } from './method';
 import { TRIAL_LIMITS, TRIAL_VERSION, type Trial } from './record';
 import { readRow, wholeIn, type RowsSoFar, type RowProblem } from './row';
 import { lineOf, unguarded } from './text';
@@ -16,10 +17,11 @@ export interface FromRows {
 
 const MOST_PROBLEMS = 50;
 
-/** `rows[0]` holds the headings. `info` says whose trial it becomes. Never throws. */
+/** `rows[0]` holds the headings. `info` says whose trial it becomes, `tools` what the shelf calls its tools. Never throws. */
 export function trialFromRows(
   rows: readonly (readonly string[])[],
   info: Pick<Trial, 'id' | 'name' | 'by' | 'createdAt'>,
+  tools: ReadonlyMap<string, string> = new Map(),
 ): FromRows {
   const problems: RowProblem[] = [];
   const [head = [], ...below] = rows;
@@ -34,6 +36,7 @@ export function trialFromRows(
     glues: new Map(),
     numbers: new Set(),
     wished: new Set(numbered === undefined ? [] : body.flatMap((row) => wholeIn(row[numbered]!) ?? [])),
+    tools,
     report: (problem) => void (problems.length < MOST_PROBLEMS && problems.push(problem)),
   };
   const missing = (['paper', 'glue'] as const).filter((key) => !columns.place.has(key));
@@ -65,5 +68,17 @@ export function trialFromRows(
     conditions: {},
     swatches: swatches.sort((a, b) => a.number - b.number),
   };
-  return { trial, problems, ignored: columns.ignored };
+  return { trial: asOneMethod(trial), problems, ignored: columns.ignored };
+}
+
+/** What every row says is said once, of the trial. */
+function asOneMethod(trial: Trial): Trial {
+  const [first] = trial.swatches;
+  const alike = first?.method && new Set(trial.swatches.map((one) => methodKey(methodOf(one, trial)))).size === 1;
+  if (!alike) return trial;
+  return {
+    ...trial,
+    method: first.method,
+    swatches: trial.swatches.map(({ method: _said, ...swatch }) => swatch),
+  };
 }

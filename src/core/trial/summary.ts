@@ -15,6 +15,7 @@ import {
 } from './analysis';
 import { count, doneCount } from './counts';
 import { LEAST_WEIGHTS } from './design';
+import { madeInWords } from './method';
 import { nameIn, type Question, type Trial } from './record';
 import {
   cellWords,
@@ -154,11 +155,19 @@ export function factsOf(trial: Trial): readonly string[] {
     trial.demo ? 'An invented trial that shows how the page works: nobody laid these swatches.' : '',
     `${count(papers.length, 'paper')}, ${count(glues.length, 'adhesive')}, ${count(holds.length, 'hold time')}, ${replicates} of each: ${count(swatches.length, 'swatch', 'swatches')}, ${doneCount(trial)} done${spoiled > 0 ? `, ${spoiled} of them set aside` : ''}.`,
     `Lifted after ${holds.map((hold) => `${hold}\u00a0s`).join(', ')}, in random order (number ${trial.seed}).`,
+    madeFact(trial),
     judgedIn(who, swatches.flatMap(({ judgedAt }) => judgedAt?.slice(0, 10) ?? []).sort()),
     room.length > 0 ? `Room: ${room.join(', ')}.` : '',
     conditions.batch ? `Batches: ${conditions.batch}` : '',
     others.size > 0 ? `Holds swatches of ${count(others.size, 'other trial')}.` : '',
   ].filter((text) => text !== '');
+}
+
+/** "Spread with: roller." Empty where nothing was said of it. */
+function madeFact({ method, swatches }: Trial): string {
+  const others = [...new Set(swatches.flatMap((one) => (one.method ? [madeInWords(one.method)] : [])))];
+  if (!method && others.length === 0) return '';
+  return `Spread with: ${madeInWords(method ?? {})}${others.length > 0 ? `. Some of them otherwise: ${others.join(' / ')}` : ''}.`;
 }
 
 /** By whom and when: "Judged by Ada, from 2026-03-01 to 2026-03-02." */

@@ -15,6 +15,9 @@ interface Props {
 const MOST_MOVED = 5;
 const MOST_PAIRS = 5;
 
+const ON_MEASURED =
+  ' Your own swatches were weighed on your bench as you measured it, those of others by what is usual.';
+
 export function TaughtNote({ store, evidence }: Props) {
   const taught = useStore(evidence.learning.$taught);
   const pairs = useStore(evidence.learning.$pairs);
@@ -24,8 +27,8 @@ export function TaughtNote({ store, evidence }: Props) {
   const nameOf = (id: string) => adhesiveName(id, store.catalogue);
   const leftOut = unnamed > 0 && (
     <p class="field-hint">
-      {swatchesInWords(unnamed)} could not teach the model anything: the kind of paper, or which adhesive of the shelf
-      it was, is not named in the trial.
+      {swatchesInWords(unnamed)} could not teach the model anything: the kind of paper, the adhesive of the shelf or the
+      tool is not named in the trial.
     </p>
   );
   if (!taught || !firsts) return <>{leftOut}</>;
@@ -60,6 +63,7 @@ export function TaughtNote({ store, evidence }: Props) {
         <p>
           {weighingInWords(taught)} Each was weighed by how well it foretells the swatches
           {taught.own ? ` of ${taught.own}, whose bench this answer is for` : ''}; 7 in 100 are taken to be misjudged.
+          {taught.onMeasured && taught.own !== undefined && ON_MEASURED}
         </p>
         <ul>
           {pairs.slice(0, MOST_PAIRS).map(({ paperName, adhesive, swatches, share }) => (

@@ -16,21 +16,24 @@ import {
   type Wish,
 } from '../../stores/trial/next-swatches';
 import { openShelf } from '../../stores/trial/shelf';
+import { BenchOffer } from '../parts/BenchOffer';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 
 interface Props {
   readonly families: readonly Option[];
   readonly adhesives: readonly Option[];
   readonly substrates: readonly Option[];
-  /** where a trial is run */
+  readonly tools: readonly Option[];
+  /** where a trial is run, and where a bench is measured */
   readonly runAt: string;
+  readonly benchAt: string;
   /** id of the full design on this page */
   readonly full: string;
 }
 
 const PREFIX = 'want-';
 
-export default function NextSwatches({ families, adhesives, substrates, runAt, full }: Props) {
+export default function NextSwatches({ families, adhesives, substrates, tools, runAt, benchAt, full }: Props) {
   const shelf = useMemo(openShelf, []);
   const store = useMemo(() => createNextSwatches(() => shelf.$trials.get()), []);
   const told = useStore(store.$told);
@@ -98,6 +101,13 @@ export default function NextSwatches({ families, adhesives, substrates, runAt, f
             value={wish.substrate}
             onPick={(substrate) => set({ substrate })}
           />
+          <SelectField
+            id={`${PREFIX}tool`}
+            label="Spread with"
+            options={tools}
+            value={wish.tool}
+            onPick={(tool) => set({ tool })}
+          />
           <NumberField
             id={`${PREFIX}seconds`}
             label="Time you need to place it"
@@ -113,6 +123,7 @@ export default function NextSwatches({ families, adhesives, substrates, runAt, f
             value={wish.other}
             onPick={(other) => set({ other })}
           />
+          <BenchOffer bench={wish.bench} benchAt={benchAt} onTake={(bench) => set({ bench })} />
           <div class="button-row">
             <button type="button" class="button" disabled={!asking} onClick={() => asking && store.ask(asking)}>
               Which swatches tell me most?

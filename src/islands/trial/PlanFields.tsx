@@ -1,6 +1,7 @@
 /** The rest of a plan: board, holds, repeats, questions, sizes, room. */
 import { useStore } from '@nanostores/preact';
 import { STANDARD_QUESTIONS } from '../../core/trial/design';
+import { OTHER } from '../../core/trial/method';
 import { TRIAL_LIMITS } from '../../core/trial/record';
 import type { TrialPlanStore } from '../../stores/trial/plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
@@ -13,7 +14,14 @@ interface Props {
   readonly store: TrialPlanStore;
 }
 
-export function TrialBenchFields({ store, substrates }: Props & { readonly substrates: readonly Option[] }) {
+/** For a tool that is not on the shelf. */
+const ANOTHER_TOOL: Option = { value: OTHER, text: 'Something else' };
+
+export function TrialBenchFields({
+  store,
+  substrates,
+  tools,
+}: Props & { readonly substrates: readonly Option[]; readonly tools: readonly Option[] }) {
   const text = useStore(store.$text);
   const error = useProblem(store);
   return (
@@ -25,6 +33,13 @@ export function TrialBenchFields({ store, substrates }: Props & { readonly subst
         value={text.substrate}
         options={[...substrates, { value: '', text: 'Something else' }]}
         onPick={(substrate) => store.set('substrate', substrate)}
+      />
+      <SelectField
+        id="plan-tool"
+        label="Spread with"
+        value={text.tool}
+        options={[...tools, ANOTHER_TOOL]}
+        onPick={(tool) => store.set('tool', tool)}
       />
       <div class="field-row">
         <TextField
@@ -123,11 +138,17 @@ export function QuestionFields({ store }: Props) {
   );
 }
 
+const FACES: readonly Option[] = [
+  { value: 'sheet', text: 'on the paper' },
+  { value: 'sheet-on-support', text: 'on the paper, laid out on glass or film' },
+  { value: 'ground', text: 'on the board' },
+];
+
 export function SizeFields({ store }: Props) {
   const text = useStore(store.$text);
   const error = useProblem(store);
   const field = (
-    name: 'widthMm' | 'heightMm' | 'celsius' | 'humidity' | 'seed',
+    name: 'widthMm' | 'heightMm' | 'coat' | 'celsius' | 'humidity' | 'seed',
     label: string,
     unit?: string,
     placeholder?: string,
@@ -144,11 +165,19 @@ export function SizeFields({ store }: Props) {
   );
   return (
     <details>
-      <summary>Swatch size, room, batches, name</summary>
+      <summary>Swatch size, way of gluing, room, name</summary>
       <div class="field-row">
         {field('widthMm', 'Width, across the grain', 'mm')}
         {field('heightMm', 'Height, along the grain', 'mm')}
       </div>
+      <SelectField
+        id="plan-face"
+        label="The glue goes"
+        value={text.face}
+        options={FACES}
+        onPick={(face) => store.set('face', face)}
+      />
+      {field('coat', 'Wet coat', 'g/m²', 'if you weighed it')}
       <div class="field-row">
         {field('celsius', 'Room', '°C')}
         {field('humidity', 'Humidity', '% RH')}

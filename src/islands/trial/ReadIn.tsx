@@ -4,18 +4,26 @@ import { TRIAL_LIMITS, type Trial } from '../../core/trial/record';
 import { doneCount } from '../../core/trial/counts';
 import type { FileReading as Read } from '../../stores/trial/files';
 import type { TrialShelf } from '../../stores/trial/shelf';
+import type { Option } from '../parts/Field';
 import { Incoming } from './Incoming';
 
 const files = () => import('../../stores/trial/files');
 
-export function ReadIn({ shelf }: { readonly shelf: TrialShelf }) {
+export function ReadIn({ shelf, tools }: { readonly shelf: TrialShelf; readonly tools: readonly Option[] }) {
   const [found, setFound] = useState<Read | undefined>(undefined);
   const [text, setText] = useState('');
   const [said, say] = useState('');
 
   const look = async (content: string, name: string) => {
     const { readIn } = await files();
-    setFound(await readIn(content, { name, by: '', now: new Date().toISOString() }));
+    setFound(
+      await readIn(content, {
+        name,
+        by: '',
+        now: new Date().toISOString(),
+        tools: new Map(tools.map(({ value, text: called }) => [value, called])),
+      }),
+    );
     say('');
   };
   const open = async (file: File | undefined) => {
@@ -37,7 +45,8 @@ export function ReadIn({ shelf }: { readonly shelf: TrialShelf }) {
       <p>
         A file saved here or by someone else (JSON), or a spreadsheet saved as CSV. The spreadsheet needs the columns{' '}
         <em>paper</em> and <em>adhesive</em>, and one column for each question that says pass, partly or fail.{' '}
-        <em>Grammage</em>, <em>hold</em>, <em>repeat</em> and <em>note</em> are understood too.
+        <em>Grammage</em>, <em>hold</em>, <em>spread with</em> (a tool such as roller), <em>repeat</em> and{' '}
+        <em>note</em> are understood too.
       </p>
       <div class="field">
         <label class="field-label" for="read-file">

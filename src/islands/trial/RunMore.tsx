@@ -2,11 +2,14 @@
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { parseNumber } from '../../core/base/number-text';
+import { OTHER, USUAL_METHOD } from '../../core/trial/method';
 import { isDone, nameIn, TRIAL_LIMITS, type Swatch, type Trial } from '../../core/trial/record';
 import type { TrialRun } from '../../stores/trial/run';
-import { NumberField } from '../parts/Field';
+import { NumberField, SelectField, type Option } from '../parts/Field';
 import { TextField } from '../parts/TextField';
 import { Photo } from './Photo';
+
+const ANOTHER_TOOL: Option = { value: OTHER, text: 'Something else' };
 
 interface Props {
   readonly run: TrialRun;
@@ -14,9 +17,10 @@ interface Props {
   readonly swatch: Swatch;
   readonly readAt: string;
   readonly cardsAt: string;
+  readonly tools: readonly Option[];
 }
 
-export function RunMore({ run, trial, swatch, readAt, cardsAt }: Props) {
+export function RunMore({ run, trial, swatch, readAt, cardsAt, tools }: Props) {
   const who = useStore(run.$who);
   const blind = useStore(run.$blind);
   const [note, setNote] = useState(swatch.note ?? '');
@@ -51,7 +55,7 @@ export function RunMore({ run, trial, swatch, readAt, cardsAt }: Props) {
         </p>
       </details>
       <details>
-        <summary>Room, batches, who judges</summary>
+        <summary>Tool, room, batches, who judges</summary>
         <label class="choice">
           <input type="checkbox" checked={blind} onChange={(event) => run.setBlind(event.currentTarget.checked)} />
           <span>
@@ -59,6 +63,14 @@ export function RunMore({ run, trial, swatch, readAt, cardsAt }: Props) {
             <span class="cell-note">For when another has laid the swatches, or for judging a day later.</span>
           </span>
         </label>
+        <SelectField
+          id="run-tool"
+          label="Spread with"
+          hint="Of the whole trial. A swatch that came in from another trial keeps its own."
+          value={trial.method?.tool ?? USUAL_METHOD.tool}
+          options={[...tools, ANOTHER_TOOL]}
+          onPick={(tool) => run.setMethod({ ...trial.method, tool })}
+        />
         <Room run={run} trial={trial} />
         <TextField
           id="run-who"

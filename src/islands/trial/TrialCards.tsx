@@ -4,6 +4,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { keepUnits } from '../../core/base/format';
 import { BOARD_MARGIN_MM } from '../../core/trial/amounts';
 import { paperWithWeight } from '../../core/trial/counts';
+import { madeInWords, methodOf } from '../../core/trial/method';
 import type { Trial } from '../../core/trial/record';
 import { openShelf } from '../../stores/trial/shelf';
 import type { Option } from '../parts/Field';
@@ -73,6 +74,7 @@ export default function TrialCards({ demo, adhesives }: Props) {
                   </span>
                   <span>
                     lift after {swatch.hold} s · repeat {swatch.block}
+                    {(swatch.method ?? trial.method) && ` · ${madeInWords(methodOf(swatch, trial))}`}
                   </span>
                   {trial.questions.map(({ id: question, text }) => (
                     <span class="card-question" key={question}>

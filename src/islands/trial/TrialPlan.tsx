@@ -4,8 +4,10 @@
  */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { Range } from '../../core/base/quantity';
+import { around, type Range } from '../../core/base/quantity';
+import { USUAL_METHOD } from '../../core/trial/method';
 import { planTextOf } from '../../core/trial/plan-link';
+import type { SwatchMethod } from '../../core/trial/record';
 import { DEFAULT_PLAN } from '../../core/trial/plan-text';
 import { createTrialPlan } from '../../stores/trial/plan';
 import { preparePower } from '../../stores/trial/plan-power';
@@ -24,8 +26,9 @@ interface Props {
   readonly families: readonly Option[];
   readonly adhesives: readonly Option[];
   readonly substrates: readonly Option[];
-  /** wet coat of a full brush, g/m² */
-  readonly coat: Range;
+  readonly tools: readonly Option[];
+  /** wet coat of each tool, g/m² */
+  readonly coats: Readonly<Record<string, Range>>;
   /** where a trial is run */
   readonly runAt: string;
   /** where else one goes from a plan */
@@ -35,10 +38,16 @@ interface Props {
 /** On a phone, where a link asked for it; as the page has it before it wakes (components/trial/TrialPlanLab.astro). */
 const isFolded = () => typeof document !== 'undefined' && document.querySelector('.form-fold:not([open])') !== null;
 
+/** The coat that was weighed, that of the tool, or of a tool that nobody knows that of a full brush. */
+const coatOf = (method: SwatchMethod = {}, coats: Readonly<Record<string, Range>>): Range =>
+  method.coat === undefined
+    ? (coats[method.tool ?? ''] ?? coats[USUAL_METHOD.tool]!)
+    : around(method.coat, 0, 'measured');
+
 const nameIn = (records: readonly Option[]) => (record: string) =>
   records.find(({ value }) => value === record)?.text ?? '';
 
-export default function TrialPlan({ families, adhesives, substrates, coat, runAt, next }: Props) {
+export default function TrialPlan({ families, adhesives, substrates, tools, coats, runAt, next }: Props) {
   const store = useMemo(() => createTrialPlan(DEFAULT_PLAN, nameIn(adhesives)), []);
   const shelf = useMemo(openShelf, []);
   const problems = useStore(store.$problems);
@@ -47,7 +56,12 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
   const [folded] = useState(isFolded);
 
   useEffect(() => {
-    const names = { paper: nameIn(families), adhesive: nameIn(adhesives), substrate: nameIn(substrates) };
+    const names = {
+      paper: nameIn(families),
+      adhesive: nameIn(adhesives),
+      substrate: nameIn(substrates),
+      tool: nameIn(tools),
+    };
     const sent = planTextOf(window.location.search, names);
     store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999), sent);
   }, []);
@@ -77,7 +91,7 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
           </summary>
           <PaperRows store={store} families={families} />
           <GlueRows store={store} adhesives={adhesives} />
-          <TrialBenchFields store={store} substrates={substrates} />
+          <TrialBenchFields store={store} substrates={substrates} tools={tools} />
           <QuestionFields store={store} />
           <SizeFields store={store} />
         </details>
@@ -88,7 +102,7 @@ export default function TrialPlan({ families, adhesives, substrates, coat, runAt
         aria-label="What the trial takes and can show"
         tabIndex={-1}
       >
-        <PlanAnswer plan={plan} coat={coat} />
+        <PlanAnswer plan={plan} coat={coatOf(plan.method, coats)} />
         <div class="button-row">
           <button type="button" class="button" onClick={() => void draw()}>
             Draw the order and begin

@@ -5,6 +5,7 @@
 import { useStore } from '@nanostores/preact';
 import { useMemo } from 'preact/hooks';
 import { doneCount, paperWithWeight } from '../../core/trial/counts';
+import { madeInWords, methodOf } from '../../core/trial/method';
 import { createRun } from '../../stores/trial/run';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
@@ -22,6 +23,7 @@ interface Props {
   readonly readAt: string;
   readonly cardsAt: string;
   readonly adhesives: readonly Option[];
+  readonly tools: readonly Option[];
 }
 
 export default function TrialRun(props: Props) {
@@ -63,7 +65,7 @@ export default function TrialRun(props: Props) {
   return <Bench key={id} id={id} {...props} />;
 }
 
-function Bench({ id, readAt, cardsAt, adhesives }: Props & { readonly id: string }) {
+function Bench({ id, readAt, cardsAt, adhesives, tools }: Props & { readonly id: string }) {
   const shelf = useMemo(openShelf, []);
   const run = useMemo(() => createRun(shelf, id, localStorageOrNone(), { now: Date.now }), []);
   const trial = useStore(run.$trial);
@@ -95,7 +97,10 @@ function Bench({ id, readAt, cardsAt, adhesives }: Props & { readonly id: string
         </div>
         <div>
           <dt>Adhesive</dt>
-          <dd>{blind ? 'hidden' : <GlueName trial={trial} glue={swatch.glue} shelf={adhesives} />}</dd>
+          <dd>
+            {blind ? 'hidden' : <GlueName trial={trial} glue={swatch.glue} shelf={adhesives} />}
+            <span class="cell-note">{madeInWords(methodOf(swatch, trial))}</span>
+          </dd>
         </div>
         <div>
           <dt>Lift after</dt>
@@ -132,6 +137,7 @@ function Bench({ id, readAt, cardsAt, adhesives }: Props & { readonly id: string
         swatch={swatch}
         readAt={readAt}
         cardsAt={cardsAt}
+        tools={tools}
       />
     </div>
   );

@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { doneCount } from '../../core/trial/counts';
 import type { Trial } from '../../core/trial/record';
 import { openShelf, type TrialShelf as Shelf } from '../../stores/trial/shelf';
+import type { Option } from '../parts/Field';
 import { ReadIn } from './ReadIn';
 import { StorageNotice } from './StorageNotice';
 import { useFocusNext } from '../parts/use-focus-next';
@@ -13,6 +14,7 @@ interface Props {
   readonly runAt: string;
   readonly readAt: string;
   readonly cardsAt: string;
+  readonly tools: readonly Option[];
 }
 
 const files = () => import('../../stores/trial/files');
@@ -81,7 +83,7 @@ export default function TrialShelf(props: Props) {
           </div>
         </div>
       ))}
-      <ReadIn shelf={shelf} />
+      <ReadIn shelf={shelf} tools={props.tools} />
     </>
   );
 }

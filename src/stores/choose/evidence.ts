@@ -68,7 +68,11 @@ export function openEvidence(
       return undefined;
     }
   })();
-  const learning = openLearning($trials, catalogue);
+  const learning = openLearning(
+    $trials,
+    catalogue,
+    computed($job, ({ bench }) => bench),
+  );
   // A reader of a link sees what its sender saw, whatever was switched here before.
   const $isOn = atom(sent.size > 0 || stored !== 'off');
   const $source = computed([$job, learning.$learned], (job, learned): 'own' | 'sent' => {

@@ -16,10 +16,15 @@ export const newId = (): string =>
 export const trialsJson = (trials: readonly Trial[]): string =>
   `${JSON.stringify({ format: TRIAL_FORMAT, trials }, null, 1)}\n`;
 
-/** Reads a file by what is in it, whatever it is called. Never throws. */
+/** Reads a file by what is in it, whatever it is called. `tools`: what the shelf calls its tools, by id. Never throws. */
 export async function readIn(
   text: string,
-  info: { readonly name: string; readonly by: string; readonly now: string },
+  info: {
+    readonly name: string;
+    readonly by: string;
+    readonly now: string;
+    readonly tools?: ReadonlyMap<string, string>;
+  },
 ): Promise<FileReading> {
   if (text.length > TRIAL_LIMITS.file)
     return {
@@ -52,11 +57,11 @@ function fromJson(text: string): FileReading {
 
 async function fromCsv(
   text: string,
-  { name, by, now }: { name: string; by: string; now: string },
+  { name, by, now, tools }: { name: string; by: string; now: string; tools?: ReadonlyMap<string, string> },
 ): Promise<FileReading> {
   const { default: Papa } = await import('papaparse');
   const { data } = Papa.parse<string[]>(text, { skipEmptyLines: 'greedy', preview: TRIAL_LIMITS.swatches + 2 });
-  const found: FromRows = trialFromRows(data, { id: newId(), name, by, createdAt: now });
+  const found: FromRows = trialFromRows(data, { id: newId(), name, by, createdAt: now }, tools);
   const notes = found.problems.map(
     ({ row, column, message }) => `Row ${row}${column ? `, ${column}` : ''}: ${message}`,
   );

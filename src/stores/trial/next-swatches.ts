@@ -2,13 +2,15 @@
 import { atom } from 'nanostores';
 import { parseNumber } from '../../core/base/number-text';
 import { DEFAULT_JOB, JOB_FIELDS, type Job } from '../../core/choose/job';
-import { judgedIn } from '../../core/learn/judged';
+import { judgedIn, ownBench } from '../../core/learn/judged';
 import { nextSwatchesInTurns, type Asking, type NextSwatches, type Suggested } from '../../core/learn/next-swatch';
 import { learnInTurns, type Learned } from '../../core/learn/reweigh';
 import { trialOf } from '../../core/trial/plan';
 import { STANDARD_QUESTIONS } from '../../core/trial/design';
 import { TRIAL_VERSION, type Trial } from '../../core/trial/record';
 import { catalogue } from '../../data/catalogue';
+import { recordsOn } from '../../core/records/kinds';
+import { fetchBench, waitsForBench, withBenches } from '../shared/on-bench';
 import { inTurns } from '../shared/time-slice';
 
 export interface Wish {
@@ -20,6 +22,10 @@ export interface Wish {
   /** ids of adhesives */
   readonly among: readonly string[];
   readonly substrate: string;
+  /** id of a tool */
+  readonly tool: string;
+  /** what was measured of one's own bench, as links carry it; '' for the records alone */
+  readonly bench: string;
   /** seconds needed to place it, as typed */
   readonly seconds: string;
 }
@@ -30,6 +36,8 @@ export const FIRST_WISH: Wish = {
   grammage: '',
   among: ['pva', 'pva-mc-1-1', 'wheat-starch-paste-12'],
   substrate: 'binders-board',
+  tool: 'brush-full',
+  bench: '',
   seconds: '60',
 };
 export const MOST_AMONG = 4;
@@ -57,7 +65,14 @@ export function askingOf(wish: Wish): { readonly asking?: Asking; readonly probl
     problems.push({ field: 'among', message: `Choose from 2 to ${MOST_AMONG} adhesives.` });
   if (problems.length > 0) return { problems };
   const paper = { family: wish.family, ...(grammage !== undefined && { grammage }) };
-  const job: Job = { ...DEFAULT_JOB, paper, substrate: wish.substrate, placeSeconds: seconds };
+  const job: Job = {
+    ...DEFAULT_JOB,
+    paper,
+    substrate: wish.substrate,
+    tool: wish.tool,
+    placeSeconds: seconds,
+    ...(wish.bench && { bench: wish.bench }),
+  };
   const papers = [paper, ...(wish.other === '' || wish.other === wish.family ? [] : [{ family: wish.other }])];
   return { asking: { job, among: wish.among, papers, holds: [...new Set([SOON, seconds])] }, problems };
 }
@@ -69,25 +84,37 @@ export interface Told {
   readonly swatches: number;
 }
 
-/** Works out what is most worth making, in turns; `learned` is kept for the next question. */
+const records = withBenches(catalogue);
+
+/**
+ * Works out what is most worth making, in turns. What was learned is kept for the next question on the same bench; where
+ * one's own was measured, one's own swatches and what may be made are both reckoned on it.
+ */
 export function createNextSwatches(trials: () => readonly Trial[]) {
   const $told = atom<Told | undefined>(undefined);
   const $busy = atom(false);
-  let learned: Learned | undefined;
+  let learned: { readonly bench: string | undefined; readonly from: Learned } | undefined;
   let stop = () => {};
   const ask = (asking: Asking): void => {
     stop();
     $busy.set(true);
+    const { bench, ...job } = asking.job;
+    if (waitsForBench({ bench })) {
+      let left = false;
+      stop = () => void (left = true);
+      return void fetchBench().then(() => left || ask(asking));
+    }
+    const onOwn = recordsOn(bench, records);
     const answer = (known: Learned) => {
-      learned = known;
-      stop = inTurns(nextSwatchesInTurns(asking, known, catalogue), (next) => {
+      learned = { bench, from: known };
+      stop = inTurns(nextSwatchesInTurns({ ...asking, job }, known, onOwn), (next) => {
         $busy.set(false);
         $told.set({ asking, next, swatches: known.swatches });
       });
     };
-    if (learned) return answer(learned);
-    const { conditions } = judgedIn(trials(), catalogue);
-    stop = inTurns(learnInTurns(conditions, catalogue), answer);
+    if (learned && learned.bench === bench) return answer(learned.from);
+    const { conditions } = judgedIn(trials(), records);
+    stop = inTurns(learnInTurns(conditions, records, ownBench(conditions), undefined, onOwn), answer);
   };
   return { $told, $busy, ask };
 }
@@ -110,6 +137,7 @@ export function trialOfSuggestion(one: Suggested, { job }: Asking, id: string, c
       name: suggestionName(one).slice(0, 80),
       by: '',
       substrate: job.substrate,
+      method: { tool: job.tool },
       papers: [{ id: 'paper-1', name: paperOf(family), family, ...(grammage !== undefined && { grammage }) }],
       glues: [{ id: 'glue-1', name: nameOf(one.adhesive), record: one.adhesive }],
       holds: [one.hold],

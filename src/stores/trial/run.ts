@@ -1,6 +1,13 @@
 /** Working through a trial at the bench: which swatch is up, what was done to it, and the way back. */
 import { atom, computed, type ReadableAtom } from 'nanostores';
-import { isDone, type Conditions, type Outcome, type Swatch, type Trial } from '../../core/trial/record';
+import {
+  isDone,
+  type Conditions,
+  type Outcome,
+  type Swatch,
+  type SwatchMethod,
+  type Trial,
+} from '../../core/trial/record';
 import { UNDO_KEY, type TrialShelf } from './shelf';
 
 const WHO_KEY = 'open-time:who';
@@ -30,6 +37,8 @@ export interface TrialRun {
   readonly spoil: (spoiled: boolean) => void;
   readonly note: (text: string) => void;
   readonly setConditions: (conditions: Conditions) => void;
+  /** how all swatches of the trial are made, but for those that say another way */
+  readonly setMethod: (method: SwatchMethod) => void;
   readonly undo: () => void;
 }
 
@@ -118,6 +127,7 @@ export function createRun(shelf: TrialShelf, id: string, storage: Storage | unde
       }));
     },
     setConditions: (conditions) => void shelf.change(id, (trial) => ({ ...trial, conditions })),
+    setMethod: (method) => void shelf.change(id, (trial) => ({ ...trial, method })),
     undo: () => {
       const last = $past.get().at(-1);
       if (!last) return;

@@ -28,6 +28,7 @@ const NAMES = {
   paper: (id: string) => catalogue.papers.get(id)?.name ?? '',
   adhesive: (id: string) => catalogue.adhesives.get(id)?.name ?? '',
   substrate: (id: string) => catalogue.substrates.get(id)?.name ?? '',
+  tool: (id: string) => catalogue.techniques.get(id)?.name ?? '',
 };
 
 /** The steps from the answer to a job whose maker has only this. */
@@ -72,6 +73,8 @@ describe('lokta of 55 g/m² on binder’s board, with a 1:1 mix at hand', () => 
     expect(plan.papers).toMatchObject([{ family: 'lokta-light', grammage: '55', name: NAMES.paper('lokta-light') }]);
     expect(plan.glues.map(({ record }) => record)).toEqual(['pva-mc-1-1']);
     expect(plan).toMatchObject({ substrate: 'binders-board', holds: '16', celsius: '22', humidity: '45' });
+    expect(plan.tool).toBe('brush-full');
+    expect(planTextOf(from({ ...DEFAULT_JOB, tool: 'roller' }).trial!, NAMES)!.tool).toBe('roller');
   });
 });
 

@@ -46,6 +46,16 @@ describe('which swatches bear on a job', () => {
     expect(near[0]?.weight).toBeCloseTo(Math.exp(-0.5), 2);
     expect(lift({ paper: { family: 'unryu', grammage: 60 } })).toHaveLength(0);
   });
+  test('a coat one width thinner counts as a paper one width off; the tool of the job in full; glue on the board nowhere', () => {
+    const brushed = catalogue.techniques.get('brush-full')!.coat.middle;
+    const thinner = lift({}, { ...trial, method: { coat: brushed * Math.exp(-0.35) } });
+    expect(thinner[0]?.weight).toBeCloseTo(Math.exp(-0.5), 2);
+    const rolled = { ...trial, method: { tool: 'roller' } };
+    expect(lift({ tool: 'roller' }, rolled)[0]?.weight).toBeCloseTo(1, 6);
+    expect(lift({}, rolled)[0]!.weight).toBeLessThan(0.5);
+    expect(lift({}, { ...trial, method: { face: 'ground' } })).toHaveLength(0);
+    expect(lift({}, { ...trial, method: { tool: 'other' } })[0]?.weight).toBeCloseTo(0.5, 6);
+  });
   test('another board, another adhesive or a swatch set aside says nothing', () => {
     expect(lift({ substrate: 'leather' })).toHaveLength(0);
     expect(witnessesFor([trial], 'eva', job, catalogue).lift).toHaveLength(0);

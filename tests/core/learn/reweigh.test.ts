@@ -1,6 +1,7 @@
 /** What re-weighing must keep to: nothing learned changes nothing, and what was seen moves chances its own way. */
 import { describe, expect, test } from 'vitest';
 import { atOnce } from '../../../src/core/base/turns';
+import { onBench } from '../../../src/core/bench/own-bench';
 import { drawsOf } from '../../../src/core/choose/draws';
 import { DEFAULT_JOB, type Job } from '../../../src/core/choose/job';
 import { kindOf } from '../../../src/core/choose/kind';
@@ -224,6 +225,63 @@ describe('whose swatches they are', () => {
   test('swatches of one condition stand together', () => {
     expect(judgedIn([trialOf(torn)], catalogue).conditions).toHaveLength(1);
     expect(ALIKE).toBeGreaterThan(0);
+  });
+});
+
+describe('how they were made', () => {
+  const torn = times(4, () => swatch('q', 'a', 'fail', { hold: 60 }));
+  const weightsOf = (over: Partial<Trial>) => [...reweigh(learnFrom(trialOf(torn, over))).weights];
+  test('a full brush, said or not, is the same; another tool or coat is another swatch', () => {
+    const usual = weightsOf({});
+    expect(weightsOf({ method: { tool: 'brush-full', face: 'sheet' } })).toEqual(usual);
+    const ways = [{ tool: 'roller' }, { coat: 30 }] as const;
+    for (const method of ways) expect(weightsOf({ method }), JSON.stringify(method)).not.toEqual(usual);
+  });
+  test('glue on the board drags no paper, so what it shows of spreading says next to nothing', () => {
+    const questions = STANDARD_QUESTIONS.filter(({ kind }) => kind === 'spread');
+    const spread = (method: Trial['method'] = {}) => {
+      const dragged = times(4, () => swatch('p', 'a', 'pass', { outcomes: { spread: 'fail' } }));
+      const { effective } = reweigh(learnFrom(trialOf(dragged, { questions, method })));
+      return POOL - effective;
+    };
+    expect(spread({ face: 'ground' })).toBeLessThan(spread() / 20);
+  });
+  test('a tool that is not on the shelf teaches nothing, and is counted as left out', () => {
+    expect(judgedIn([trialOf(torn, { method: { tool: 'other' } })], catalogue)).toMatchObject({
+      ...{ swatches: 0, unnamed: 4 },
+    });
+  });
+  test('swatches of two tools do not stand together', () => {
+    const two = torn.map((one, i) => (i === 0 ? { ...one, method: { tool: 'roller' } } : one));
+    expect(judgedIn([trialOf(two)], catalogue).conditions).toHaveLength(2);
+  });
+});
+
+describe('on a bench that was measured', () => {
+  // a thin coat, and a board that drinks fast, each well inside one end of its record's range
+  const measured = onBench('brush-full_coat_42_45_48~binders-board_drinks_3.2_3.5_3.8', catalogue);
+  const torn = times(4, () => swatch('q', 'a', 'fail', { hold: 60 }));
+  const on = (trials: readonly Trial[]) => {
+    const { conditions } = judgedIn(trials, catalogue);
+    return atOnce(learnInTurns(conditions, catalogue, ownBench(conditions), undefined, measured));
+  };
+  test('one’s own swatches are weighed by what was measured', () => {
+    const trial = trialOf(torn);
+    expect([...reweigh(on([trial])).weights]).not.toEqual([...reweigh(learnFrom(trial)).weights]);
+    expect(digestOf(on([trial])).digest).not.toBe(digestOf(learnFrom(trial)).digest);
+  });
+  test('those of another by the records', () => {
+    const mine = times(5, () => swatch('p', 'b', 'pass'));
+    const both = [trialOf([...mine, ...torn.map((one) => ({ ...one, by: 'Bo' }))])];
+    const logsOf = (learned: Learned, bench: string) =>
+      learned.asked.filter(({ condition }) => condition.bench === bench).map(({ logs }) => [...logs]);
+    expect(logsOf(on(both), 'Bo')).toEqual(logsOf(learnFrom(...both), 'Bo'));
+    expect(logsOf(on(both), 'Ada')).not.toEqual(logsOf(learnFrom(...both), 'Ada'));
+  });
+  test('a bench as wide as the records changes nothing', () => {
+    const { conditions } = judgedIn([trialOf(torn)], catalogue);
+    const same = atOnce(learnInTurns(conditions, catalogue, 'Ada', undefined, onBench('', catalogue)));
+    expect([...reweigh(same).weights]).toEqual([...reweigh(learnFrom(trialOf(torn))).weights]);
   });
 });
 

@@ -8,6 +8,7 @@ const NAMES = {
   paper: (id: string) => (id === 'kozo' ? 'Kozo' : ''),
   adhesive: (id: string) => ({ pva: 'PVA', paste: 'Paste' })[id] ?? '',
   substrate: (id: string) => (id === 'card' ? 'Card' : ''),
+  tool: (id: string) => (id === 'roller' ? 'Roller' : ''),
 };
 
 describe('a link with a sheet and adhesives', () => {
@@ -17,6 +18,12 @@ describe('a link with a sheet and adhesives', () => {
     expect(text.glues.map(({ name }) => name)).toEqual(['Paste', 'PVA']);
     expect(planOf(text, 1).problems).toEqual([]);
     expect(planOf(text, 1).plan).toMatchObject({ substrate: 'card', holds: [35], conditions: { celsius: 21 } });
+  });
+  it('takes the tool that it names, and a full brush where it names none that is known', () => {
+    const toolOf = (tail: string) => planOf(planTextOf(`paper=kozo&glue=pva${tail}`, NAMES)!, 1).plan!.method;
+    expect(toolOf('&tool=roller')).toEqual({ tool: 'roller' });
+    expect(toolOf('')).toEqual({ tool: 'brush-full' });
+    expect(toolOf('&tool=moon')).toEqual({ tool: 'brush-full' });
   });
   it('keeps the name of a paper of one’s own', () => {
     expect(planTextOf('paper=kozo~named Grey one&glue=pva', NAMES)!.papers[0]!.name).toBe('Grey one');

@@ -60,6 +60,11 @@ afterEach(() => {
 
 const at = (id: string) => window.history.replaceState(null, '', `/?trial=${id}`);
 
+const TOOLS = [
+  { value: 'brush-full', text: 'Bristle brush, full coat' },
+  { value: 'roller', text: 'Foam or short-pile roller' },
+];
+
 describe('the planner', () => {
   const show = () =>
     render(
@@ -67,7 +72,8 @@ describe('the planner', () => {
         families={[{ value: 'unryu', text: 'Unryu' }]}
         adhesives={SHELF}
         substrates={[{ value: 'binders-board', text: 'Board' }]}
-        coat={{ low: 40, middle: 65, high: 110, basis: 'from-memory' }}
+        tools={TOOLS}
+        coats={{ 'brush-full': { low: 40, middle: 65, high: 110, basis: 'from-memory' } }}
         runAt="/run/"
         next={[
           { id: 'cover', says: 'How much it takes', path: '/cover/' },
@@ -129,7 +135,7 @@ describe('the bench', () => {
   test('judges, goes on, and undoes', async () => {
     openShelf().put(OPEN);
     at(OPEN.id);
-    render(<TrialRun {...PATHS} adhesives={SHELF} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} tools={TOOLS} />);
     const pass = await screen.findByRole('button', { name: 'Pass' });
     fireEvent.click(pass);
     await expect.poll(() => screen.getByRole('button', { name: 'Pass' }).getAttribute('aria-pressed')).toBe('true');
@@ -140,9 +146,18 @@ describe('the bench', () => {
     await expect.poll(() => document.querySelector('.run-number')?.textContent).toBe('1');
     expect(openShelf().read(OPEN.id)?.swatches[0]?.outcomes).toEqual({});
   });
+  test('says how a swatch is made, and takes another tool for the whole trial', async () => {
+    openShelf().put(OPEN);
+    at(OPEN.id);
+    render(<TrialRun {...PATHS} adhesives={SHELF} tools={TOOLS} />);
+    await expect.poll(() => document.querySelector('.run-what')?.textContent).toContain('full brush');
+    fireEvent.change(screen.getByLabelText('Spread with'), { target: { value: 'roller' } });
+    await expect.poll(() => document.querySelector('.run-what')?.textContent).toContain('roller');
+    expect(openShelf().read(OPEN.id)?.method).toEqual({ tool: 'roller' });
+  });
   test('a trial that is not here is said to be elsewhere', async () => {
     at('t-nowhere');
-    render(<TrialRun {...PATHS} adhesives={SHELF} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} tools={TOOLS} />);
     expect(await screen.findByText(/holds no such trial/)).toBeTruthy();
   });
   test('a swatch laid before the page opened counts from then', async () => {
@@ -150,7 +165,7 @@ describe('the bench', () => {
     const laidAt = Date.now() - 5000;
     openShelf().put({ ...OPEN, swatches: OPEN.swatches.map((one) => (one.number === 1 ? { ...one, laidAt } : one)) });
     at(OPEN.id);
-    render(<TrialRun {...PATHS} adhesives={SHELF} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} tools={TOOLS} />);
     // 20 s in all, 5 gone
     expect((await screen.findByRole('timer')).textContent).toBe('0:15');
   });
@@ -168,7 +183,7 @@ describe('an adhesive by its name and by the shelf’s', () => {
     const trial = { ...OPEN, glues };
     openShelf().put(trial);
     at(trial.id);
-    render(<TrialRun {...PATHS} adhesives={SHELF} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} tools={TOOLS} />);
     const place = trial.swatches.find(({ glue }) => glue === 'glue-1')!.number;
     fireEvent.click((await screen.findAllByText(/Old pot/))[0]!);
     await expect.poll(() => document.querySelector('.run-number')?.textContent).toBe(String(place));
@@ -186,7 +201,7 @@ describe('an adhesive by its name and by the shelf’s', () => {
     };
     openShelf().put(doubtful);
     at(doubtful.id);
-    render(<TrialRun {...PATHS} adhesives={SHELF} />);
+    render(<TrialRun {...PATHS} adhesives={SHELF} tools={TOOLS} />);
     expect(await screen.findByText(/The name “PVA” may not match what was glued/)).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'It was EVA dispersion' }));
     await expect.poll(() => screen.queryByText(/may not match/)).toBeNull();
