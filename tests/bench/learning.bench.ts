@@ -2,7 +2,7 @@
 import { bench, describe } from 'vitest';
 import { atOnce } from '../../src/core/base/turns';
 import { DEFAULT_JOB } from '../../src/core/choose/job';
-import type { Condition } from '../../src/core/learn/judged';
+import type { Condition } from '../../src/core/learn/condition';
 import { nextSwatches } from '../../src/core/learn/next-swatch';
 import { learnInTurns } from '../../src/core/learn/reweigh';
 import { drawsForTaught, pairsInTurns } from '../../src/core/learn/taught';

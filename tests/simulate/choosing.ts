@@ -7,7 +7,7 @@ import { seededUniform } from '../../src/core/base/random';
 import { weighedUp, weightsOf } from '../../src/core/choose/ranking';
 import { holds } from '../../src/core/choose/tally';
 import type { BondConstants } from '../../src/core/joint/constants';
-import type { Condition } from '../../src/core/learn/judged';
+import type { Condition } from '../../src/core/learn/condition';
 import { firstPlaceInTurns, nextSwatches } from '../../src/core/learn/next-swatch';
 import { learnInTurns, type Learned, type MarginsOf } from '../../src/core/learn/reweigh';
 import type { Catalogue } from '../../src/core/records/records';

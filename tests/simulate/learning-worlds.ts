@@ -14,7 +14,7 @@ import { benchesOf } from '../../src/core/choose/sampling';
 import type { Margins } from '../../src/core/joint/bench';
 import { BOND_CONSTANTS, SEARCHED, type BondConstants } from '../../src/core/joint/constants';
 import { wetMargins } from '../../src/core/joint/margins';
-import type { Condition, SwatchSeen } from '../../src/core/learn/judged';
+import type { Condition, SwatchSeen } from '../../src/core/learn/condition';
 import { sheetOf } from '../../src/core/paper/sheet';
 import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
 import type { Outcome } from '../../src/core/trial/record';

@@ -211,7 +211,7 @@ test('a whole swatch with the keyboard alone, judged blind', () =>
     await to(/^Next/);
     await page.keyboard.press('Enter');
     await expect.poll(() => number(page).innerText()).toBe('2');
-    await to(/^Room, batches/);
+    await to(/^Tool, room, batches/);
     await page.keyboard.press('Enter');
     await to(/^Judge blind/);
     await page.keyboard.press('Space');

@@ -217,9 +217,14 @@ function grabStep(
     name: ingredient.name,
     measured,
     usual,
-    note: `The model alone had foretold about ${figure(foretold)} s for such a strip.`,
+    note: `The model alone had foretold about ${figure(foretold)} s for such a strip.${saysLittle(measured, usual) ? SAYS_LITTLE : ''}`,
   };
 }
+
+/** Whether what was measured leaves as much open as what is usual does. */
+const saysLittle = ({ standard }: BenchReading, { low, high }: Ends): boolean => 2 * standard >= (high - low) / 2;
+const SAYS_LITTLE =
+  ' It leaves more open than what is usual does, so it changes little: your coat and your board, measured, make it surer.';
 
 /** What cannot be, each beside the field it was typed in. */
 function contradictions(plan: BenchPlan): InputError[] {

@@ -4,7 +4,7 @@
  * from the job's. The more swatches near by, the less the model has to say.
  */
 import type { Job } from '../choose/job';
-import type { Condition } from '../learn/judged';
+import type { Condition } from '../learn/condition';
 import type { Catalogue } from '../records/records';
 import { mustBeWithin } from '../base/result';
 import { secondsNeeded } from '../choose/sampling';

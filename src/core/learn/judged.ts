@@ -3,42 +3,12 @@
  * paper, adhesive, ground, seconds and room) stand together as one condition with its outcomes.
  */
 import { clamp } from '../base/quantity';
-import { DEFAULT_JOB, JOB_FIELDS, type Job } from '../choose/job';
+import { DEFAULT_JOB, JOB_FIELDS } from '../choose/job';
 import type { JobPaper } from '../paper/asked-paper';
 import type { Catalogue } from '../records/records';
+import { MODELLED, ownBench, PUBLISHED, type Condition, type Modelled, type SwatchSeen } from './condition';
 import { methodKey, methodOf, USUAL_METHOD } from '../trial/method';
-import {
-  outcomeOf,
-  type Outcome,
-  type QuestionKind,
-  type Swatch,
-  type SwatchMethod,
-  type Trial,
-} from '../trial/record';
-
-/** The questions that the model has an answer to. */
-export const MODELLED = ['spread', 'lift', 'board', 'cockle', 'stuck'] as const satisfies readonly QuestionKind[];
-export type Modelled = (typeof MODELLED)[number];
-
-/** What one swatch showed; a question that was not asked, or not judged, is left out. */
-export type SwatchSeen = Readonly<Partial<Record<Modelled, Outcome>>>;
-
-export interface Condition {
-  /** whose bench it is: everything that is a bench's own is shared by all that has one key */
-  readonly bench: string;
-  /** whose sheet it is: what is a sheet's own is shared by all that has one key */
-  readonly sheet: string;
-  /** as the maker called it */
-  readonly paperName: string;
-  readonly paper: JobPaper;
-  /** id of the adhesive on the shelf */
-  readonly adhesive: string;
-  /** the swatch as a job: laid for the seconds after which it was lifted */
-  readonly job: Job;
-  /** how it was made, where that is not as usual: on the paper, with the coat of its tool (`job.tool`) */
-  readonly method?: Pick<SwatchMethod, 'face' | 'coat'>;
-  readonly seen: readonly SwatchSeen[];
-}
+import { outcomeOf, type Outcome, type Swatch, type Trial } from '../trial/record';
 
 export interface Judged {
   readonly conditions: readonly Condition[];
@@ -101,8 +71,6 @@ function signed(conditions: readonly Condition[]): readonly Condition[] {
   return conditions.map((one) => (one.bench === '' ? { ...one, bench: own, sheet: `${own}${one.sheet}` } : one));
 }
 
-/** Ids of trials that others have published begin so on this device: each is a bench of its own, and never one's own. */
-export const PUBLISHED = 'published';
 const isPublished = ({ id }: Trial): boolean => id.startsWith(`${PUBLISHED}-`);
 
 /** The worst that any question of each kind says. */
@@ -155,19 +123,4 @@ function conditionOf(swatch: Swatch, trial: Trial, catalogue: Catalogue): Omit<C
       lined: false,
     },
   };
-}
-
-/** The bench of whoever made most of these swatches; of as many, the name that comes first. Undefined for none. */
-export function ownBench(conditions: readonly Condition[]): string | undefined {
-  const counts = new Map<string, number>();
-  for (const { bench, seen } of conditions)
-    if (!bench.startsWith(`${PUBLISHED} `)) counts.set(bench, (counts.get(bench) ?? 0) + seen.length);
-  return [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1))[0]?.[0];
-}
-
-/** Whether this is the sheet of a condition: the same kind, and a weight within a twentieth where both are given. */
-export function isSheet(paper: JobPaper, other: JobPaper): boolean {
-  if (paper.family !== other.family) return false;
-  if (paper.grammage === undefined || other.grammage === undefined) return paper.grammage === other.grammage;
-  return Math.abs(Math.log(paper.grammage / other.grammage)) <= 0.05;
 }

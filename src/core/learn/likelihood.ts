@@ -2,7 +2,7 @@
 import type { Hand } from '../choose/draws';
 import type { Margins } from '../joint/bench';
 import type { Outcome } from '../trial/record';
-import type { SwatchSeen } from './judged';
+import type { SwatchSeen } from './condition';
 
 /** Swatches that are judged, or written down, as something else than they were. Estimate: 5 to 10 in 100. */
 export const MISJUDGED = 0.07;

@@ -17,7 +17,7 @@ import type { JobPaper } from '../paper/asked-paper';
 import { sheetOf } from '../paper/sheet';
 import type { Catalogue } from '../records/records';
 import type { Outcome } from '../trial/record';
-import { isSheet } from './judged';
+import { isSheet } from './condition';
 import { LIFTED, liftedShares, MISJUDGED, sharesOf } from './likelihood';
 import { learnedDraws, type Learned } from './reweigh';
 

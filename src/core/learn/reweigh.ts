@@ -21,7 +21,7 @@ import { sheetOf } from '../paper/sheet';
 import type { Catalogue } from '../records/records';
 import { departed, DEPARTURES, type Departure } from './departures';
 import { handsOf } from './hand';
-import { isSheet, ownBench, type Condition, type SwatchSeen } from './judged';
+import { isSheet, ownBench, type Condition, type SwatchSeen } from './condition';
 import { likelihoodOf } from './likelihood';
 
 /** Versions of a bench that are weighed: each set of the ensemble with several draws of the bench. */

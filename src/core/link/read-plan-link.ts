@@ -1,12 +1,14 @@
 /** A calculator's plan from the tail of a link. Nothing that is pasted here can throw. */
 import { parsePairs } from './pairs';
-import { valueOf, type Field, type FieldTable, type PlanOf } from './fields';
+import { usualOf, valueOf, type Field, type FieldTable, type PlanOf } from './fields';
 import { FORMAT, linkTextOf } from './plan-link';
 
 export interface DecodedPlan<S extends FieldTable> {
   readonly plan: PlanOf<S>;
   /** what was left at its usual value, each as its reader would name it */
   readonly dropped: readonly string[];
+  /** names of the fields that the link says, and that could be read whole */
+  readonly said: ReadonlySet<string>;
   readonly seen?: string;
 }
 
@@ -19,22 +21,34 @@ export const partName = (key: string, text: string): string => `${key} (${text.s
 export const fieldInLink = (field: Field, value: unknown): string =>
   field.kind === 'ids' ? field.key : partName(field.key, linkTextOf(field, value) ?? '');
 
-/** Any text to a plan; never throws. */
-export function decodePlan<S extends FieldTable>(text: unknown, fields: S): DecodedPlan<S> {
+/**
+ * Any text to a plan; never throws. `unsaid` is what stands for what the link leaves out, and for what cannot be
+ * read of it.
+ */
+export function decodePlan<S extends FieldTable>(
+  text: unknown,
+  fields: S,
+  unsaid: PlanOf<S> = usualOf(fields),
+): DecodedPlan<S> {
   const { query, broken } = parsePairs(text);
   const dropped = broken.map((key) => key.slice(0, MOST_SHOWN));
   const drop = (key: string) => dropped.push(partName(key, query.get(key)!));
   if (query.has('v') && query.get('v') !== FORMAT) drop('v');
+  const said = new Set<string>();
   const entries = Object.entries(fields).map(([name, field]) => {
     const carried = query.get(field.key);
-    if (carried === undefined) return [name, field.usual];
+    if (carried === undefined) return [name, unsaid[name]];
     const { value, whole } = carriedBy(name, field, carried);
-    if (!whole) drop(field.key);
-    return [name, value];
+    if (whole) said.add(name);
+    else drop(field.key);
+    return [name, whole || isList(field) ? value : unsaid[name]];
   });
+  const plan = Object.fromEntries(entries) as PlanOf<S>;
   const seen = query.get('seen');
-  return { plan: Object.fromEntries(entries) as PlanOf<S>, dropped, ...(seen !== undefined && { seen }) };
+  return { plan, dropped, said, ...(seen !== undefined && { seen }) };
 }
+
+const isList = ({ kind }: Field): boolean => kind === 'some-of' || kind === 'ids';
 
 /** The value that a link's text holds, and whether all of the text could be read; of a list what could be is kept. */
 function carriedBy(name: string, field: Field, text: string): { readonly value: unknown; readonly whole: boolean } {

@@ -1,5 +1,5 @@
 /** From any value whatever to a trial, or to a list of what is wrong with it. Never throws. */
-import { readMethod } from './method';
+import { readMethod } from './read-method';
 import { readConditions, readGlue, readTrialPaper, readQuestion, readSwatch } from './read';
 import { dateIn, idIn, isObject, numberIn, own, type Loose } from './read-value';
 import { TRIAL_LIMITS, TRIAL_VERSION, type Trial } from './record';

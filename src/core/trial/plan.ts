@@ -2,8 +2,9 @@
 import { parseNumber } from '../base/number-text';
 import type { InputError } from '../base/result';
 import { drawOrder, STANDARD_QUESTIONS, swatchCount } from './design';
-import { SWATCH_FACES, USUAL_METHOD } from './method';
+import { USUAL_METHOD } from './method';
 import type { PlanText } from './plan-text';
+import { SWATCH_FACES } from './read-method';
 import { TRIAL_LIMITS, TRIAL_VERSION, type Question, type Trial, type TrialGlue, type TrialPaper } from './record';
 import { lineOf, notesOf } from './text';
 

@@ -10,7 +10,7 @@ import {
   type TrialGlue,
   type TrialPaper,
 } from './record';
-import { readMethod } from './method';
+import { readMethod } from './read-method';
 import { dateIn, idIn, isObject, numberIn, own, type Loose } from './read-value';
 import { lineOf, notesOf } from './text';
 

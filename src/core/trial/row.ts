@@ -1,9 +1,9 @@
 /** One row of a spreadsheet to one swatch. */
 import { parseNumber } from '../base/number-text';
 import { outcomeIn, type ColumnKey, type Columns } from './columns';
-import { coatIn, faceIn, OTHER, toolIn } from './method';
+import { methodOfRow } from './row-method';
 import { dateIn, idIn, numberIn } from './read-value';
-import { TRIAL_LIMITS, type Outcome, type Swatch, type SwatchMethod, type TrialGlue, type TrialPaper } from './record';
+import { TRIAL_LIMITS, type Outcome, type Swatch, type TrialGlue, type TrialPaper } from './record';
 import { lineOf, notesOf } from './text';
 
 export interface RowProblem {
@@ -92,40 +92,6 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
     ...(at && { judgedAt: at }),
     ...(note && { note }),
     ...(outcomeIn(cell('spoiled')) === 'pass' && { spoiled: true }),
-  };
-}
-
-/** How the swatch of a row was made. What cannot be read is said, and counts as another tool, never as the usual one. */
-function methodOfRow(
-  cell: (key: ColumnKey) => string,
-  tools: ReadonlyMap<string, string>,
-  complain: (key: ColumnKey, message: string) => void,
-): SwatchMethod {
-  const shown = (key: ColumnKey) => `“${cell(key).slice(0, 40)}”`;
-  const taken = 'the swatch counts as made with another tool';
-  let unread = false;
-  const read = <T>(key: ColumnKey, value: T | undefined, message: string): T | undefined => {
-    if (cell(key) === '' || value !== undefined) return cell(key) === '' ? undefined : value;
-    unread = true;
-    complain(key, message);
-    return undefined;
-  };
-  const tool = read(
-    'tool',
-    toolIn(cell('tool'), tools),
-    `${shown('tool')} is no tool of the shelf (${[...tools.keys()].join(', ')}, ${OTHER}): ${taken}.`,
-  );
-  const face = read('face', faceIn(cell('face')), `${shown('face')} is not paper, board or support: ${taken}.`);
-  const { low, high, unit } = TRIAL_LIMITS.coat;
-  const coat = read(
-    'coat',
-    coatIn(cell('coat')),
-    `${shown('coat')} must be a number from ${low} to ${high} ${unit}: ${taken}.`,
-  );
-  return {
-    ...(unread ? { tool: OTHER } : tool !== undefined && { tool }),
-    ...(face !== undefined && { face }),
-    ...(coat !== undefined && { coat }),
   };
 }
 

@@ -93,6 +93,18 @@ const Sentences = ({ of }: { readonly of: readonly string[] }) => (
 
 function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> & { readonly claims: number }) {
   const { question, cells, summary } = read;
+  // the others are folded: on a phone each curve is half a screen
+  const isFirst = trial.questions[0]?.id === question.id;
+  const curve = (weighed: NonNullable<typeof summary>['weighed']) => (
+    <ThresholdPlate
+      id={question.id}
+      atOnce={trial.demo === true}
+      series={weighed.map((one) => ({
+        ...{ id: one.glue, name: trial.glues.find(({ id }) => id === one.glue)?.name ?? one.glue },
+        ...{ points: one.observations, words: weightWords(one, level) },
+      }))}
+    />
+  );
   const table = useMemo(() => <HeatTable trial={trial} cells={cells} question={question.text} />, [cells]);
   return (
     <section aria-labelledby={`q-${question.id}`} data-large={cells.length > LARGE ? '' : undefined}>
@@ -110,16 +122,16 @@ function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> &
       {summary && trial.glues.length > 1 && (
         <CompareGlues trial={trial} question={question.id} compared={summary.compared} claims={claims} level={level} />
       )}
-      {summary && summary.weighed.length > 0 && (
-        <ThresholdPlate
-          id={question.id}
-          atOnce={trial.demo === true}
-          series={summary.weighed.map((one) => ({
-            ...{ id: one.glue, name: trial.glues.find(({ id }) => id === one.glue)?.name ?? one.glue },
-            ...{ points: one.observations, words: weightWords(one, level) },
-          }))}
-        />
-      )}
+      {summary &&
+        summary.weighed.length > 0 &&
+        (isFirst ? (
+          curve(summary.weighed)
+        ) : (
+          <details class="fold">
+            <summary>By weight, as a curve</summary>
+            {curve(summary.weighed)}
+          </details>
+        ))}
     </section>
   );
 }

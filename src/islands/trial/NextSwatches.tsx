@@ -2,21 +2,13 @@
  * Planning begins with what one wants to know: a choice between adhesives on a paper. What is shown is the swatches most
  * worth making for it, and when there is nothing left to settle. Each can be run at once.
  */
-import { useStore } from '@nanostores/preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { chanceInTen } from '../../core/base/format';
-import {
-  adhesiveNamed,
-  askingOf,
-  createNextSwatches,
-  FIRST_WISH,
-  suggestionName,
-  trialOfSuggestion,
-  type Told,
-  type Wish,
-} from '../../stores/trial/next-swatches';
+import type { Asking } from '../../core/learn/next-swatch';
+import type { Told } from '../../stores/trial/next-swatches';
+import { askingOf, FIRST_WISH, type Wish } from '../../stores/trial/wish';
+import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
-import { BenchOffer } from '../parts/BenchOffer';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 
 interface Props {
@@ -33,18 +25,41 @@ interface Props {
 
 const PREFIX = 'want-';
 
+/** The model is fetched when it is asked. */
+const later = () => import('../../stores/trial/next-swatches');
+type Later = Awaited<ReturnType<typeof later>>;
+
 export default function NextSwatches({ families, adhesives, substrates, tools, runAt, benchAt, full }: Props) {
   const shelf = useMemo(openShelf, []);
-  const store = useMemo(() => createNextSwatches(() => shelf.$trials.get()), []);
-  const told = useStore(store.$told);
-  const busy = useStore(store.$busy);
+  const [told, setTold] = useState<Told>();
+  const [busy, setBusy] = useState(false);
+  const store = useRef<Promise<ReturnType<Later['createNextSwatches']>>>();
+  const ask = async (asking: Asking) => {
+    setBusy(true);
+    store.current ??= later().then(({ createNextSwatches }) => {
+      const made = createNextSwatches(() => shelf.$trials.get());
+      made.$told.listen((next) => setTold(next));
+      made.$busy.listen((now) => setBusy(now));
+      return made;
+    });
+    try {
+      (await store.current).ask(asking);
+    } catch {
+      store.current = undefined;
+      setBusy(false);
+      setMissed(true);
+    }
+  };
+  const [missed, setMissed] = useState(false);
   const [wish, setWish] = useState<Wish>(FIRST_WISH);
   const [failed, setFailed] = useState(false);
+  const [kept, setKept] = useState('');
+  useEffect(() => setKept(localStorageOrNone()?.getItem('open-time:bench') ?? ''), []);
   const { asking, problems } = askingOf(wish);
   const set = (part: Partial<Wish>) => setWish({ ...wish, ...part });
   const problemOf = (field: keyof Wish) => problems.find((one) => one.field === field)?.message;
   const begin = async (i: number) => {
-    const { newId } = await import('../../stores/trial/files');
+    const [{ newId }, { trialOfSuggestion }] = await Promise.all([import('../../stores/trial/files'), later()]);
     const one = told?.next.swatches[i];
     if (!told || !one) return;
     const trial = trialOfSuggestion(one, told.asking, newId(), new Date().toISOString());
@@ -123,9 +138,20 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
             value={wish.other}
             onPick={(other) => set({ other })}
           />
-          <BenchOffer bench={wish.bench} benchAt={benchAt} onTake={(bench) => set({ bench })} />
+          {kept !== '' && (
+            <label class="choice">
+              <input
+                type="checkbox"
+                checked={wish.bench !== ''}
+                onChange={(event) => set({ bench: event.currentTarget.checked ? kept : '' })}
+              />
+              <span>
+                Reckon with <a href={benchAt}>my bench</a> as I measured it
+              </span>
+            </label>
+          )}
           <div class="button-row">
-            <button type="button" class="button" disabled={!asking} onClick={() => asking && store.ask(asking)}>
+            <button type="button" class="button" disabled={!asking} onClick={() => asking && void ask(asking)}>
               Which swatches tell me most?
             </button>
           </div>
@@ -136,6 +162,9 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
         <div class="bench-answer" aria-live="polite">
           {busy && <p>Working it out…</p>}
           {!busy && told && <Suggestions told={told} onBegin={(i) => void begin(i)} />}
+          {missed && !told && (
+            <p class="field-error">This part could not be fetched. Press the button to try once more.</p>
+          )}
           {failed && <p class="field-error">This browser did not keep the trial, so it cannot be run from here.</p>}
           {!told && !busy && (
             <p>Choose, and press the button: what is shown here is which swatches would tell you most.</p>
@@ -161,12 +190,12 @@ const SHOWN = new Set([
 ]);
 
 function Suggestions({ told, onBegin }: { readonly told: Told; readonly onBegin: (i: number) => void }) {
-  const { first, wrong, swatches, settled } = told.next;
+  const { wrong, swatches, settled } = told.next;
   return (
     <div class="plate">
       <p>
-        As things stand: <strong>{adhesiveNamed(first)}</strong>. On {chanceInTen(wrong).replace('about ', '')} benches
-        like yours another of these would do better
+        As things stand: <strong>{told.firstName}</strong>. On {chanceInTen(wrong).replace('about ', '')} benches like
+        yours another of these would do better
         {told.swatches > 0
           ? `; your ${told.swatches === 1 ? 'swatch is' : `${told.swatches} swatches are`} counted in`
           : ''}
@@ -174,17 +203,16 @@ function Suggestions({ told, onBegin }: { readonly told: Told; readonly onBegin:
       </p>
       {settled ? (
         <p>
-          Stop here: none of the swatches that you could make would be likely to change that. Take{' '}
-          {adhesiveNamed(first)}.
+          Stop here: none of the swatches that you could make would be likely to change that. Take {told.firstName}.
         </p>
       ) : (
         <>
           <p>Most worth making, the best first. Four swatches alike take some ten minutes.</p>
           <ol>
             {swatches.map((one, i) => (
-              <li key={suggestionName(one)}>
-                {suggestionName(one)}. It comes up clean {chanceInTen(one.clean)}; four of them lower the chance of a
-                wrong choice from {percentOf(wrong)} to {percentOf(Math.max(0, wrong - one.settles))}.{' '}
+              <li key={told.says[i]}>
+                {told.says[i]}. It comes up clean {chanceInTen(one.clean)}; four of them lower the chance of a wrong
+                choice from {percentOf(wrong)} to {percentOf(Math.max(0, wrong - one.settles))}.{' '}
                 <button type="button" class="button" onClick={() => onBegin(i)}>
                   Make it now
                 </button>

@@ -60,31 +60,36 @@ export default function TrialCards({ demo, adhesives }: Props) {
       {what === 'cards' ? (
         <>
           <CuttingList trial={trial} />
-          <ol class="cards">
-            {trial.swatches.map((swatch) => {
-              const paper = trial.papers.find((one) => one.id === swatch.paper);
-              return (
-                <li class="card" key={swatch.number}>
-                  <span class="card-number">{swatch.number}</span>
-                  <span>{paper ? paperWithWeight(paper) : swatch.paper}</span>
-                  <span>
-                    <strong>
-                      <GlueName trial={trial} glue={swatch.glue} shelf={adhesives} />
-                    </strong>
-                  </span>
-                  <span>
-                    lift after {swatch.hold} s · repeat {swatch.block}
-                    {(swatch.method ?? trial.method) && ` · ${madeInWords(methodOf(swatch, trial))}`}
-                  </span>
-                  {trial.questions.map(({ id: question, text }) => (
-                    <span class="card-question" key={question}>
-                      {text}: ☐{'\u00a0'}pass ☐{'\u00a0'}partly ☐{'\u00a0'}fail
+          <details class="fold">
+            <summary>
+              <h2>{trial.swatches.length === 1 ? 'The card' : `The ${trial.swatches.length} cards`}</h2>
+            </summary>
+            <ol class="cards">
+              {trial.swatches.map((swatch) => {
+                const paper = trial.papers.find((one) => one.id === swatch.paper);
+                return (
+                  <li class="card" key={swatch.number}>
+                    <span class="card-number">{swatch.number}</span>
+                    <span>{paper ? paperWithWeight(paper) : swatch.paper}</span>
+                    <span>
+                      <strong>
+                        <GlueName trial={trial} glue={swatch.glue} shelf={adhesives} />
+                      </strong>
                     </span>
-                  ))}
-                </li>
-              );
-            })}
-          </ol>
+                    <span>
+                      lift after {swatch.hold} s · repeat {swatch.block}
+                      {(swatch.method ?? trial.method) && ` · ${madeInWords(methodOf(swatch, trial))}`}
+                    </span>
+                    {trial.questions.map(({ id: question, text }) => (
+                      <span class="card-question" key={question}>
+                        {text}: ☐{'\u00a0'}pass ☐{'\u00a0'}partly ☐{'\u00a0'}fail
+                      </span>
+                    ))}
+                  </li>
+                );
+              })}
+            </ol>
+          </details>
         </>
       ) : (
         <ol class="cards labels">

@@ -4,6 +4,7 @@ import { benchAnswer, type BenchAnswer, type StripReader } from '../../core/benc
 import { BENCH_FIELDS, UNMEASURED_BENCH, type BenchPlan } from '../../core/bench/plan';
 import type { JobFacts } from '../../core/handover/job-facts';
 import { textsOf } from '../../core/link/fields';
+import { measuredOnly } from '../../core/link/measured-only';
 import type { Catalogue } from '../../core/records/records';
 import { createPlan, type PlanStore } from '../shared/plan';
 
@@ -20,6 +21,7 @@ export function createBench(catalogue: Catalogue): BenchStore {
   const store = createPlan<typeof BENCH_FIELDS, BenchAnswer>(
     {
       fields: BENCH_FIELDS,
+      settle: measuredOnly(BENCH_FIELDS, UNMEASURED_BENCH),
       answer(plan) {
         const found = benchAnswer(plan, catalogue, reader);
         // The model is fetched when a strip is first to be read.

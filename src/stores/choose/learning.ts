@@ -1,6 +1,7 @@
 /** What the model has learned from all the swatches on this device. Fetched only where there are some. */
 import { atom, computed, type ReadableAtom } from 'nanostores';
-import { judgedIn, ownBench, type Judged } from '../../core/learn/judged';
+import { ownBench } from '../../core/learn/condition';
+import { judgedIn, type Judged } from '../../core/learn/judged';
 import { learnInTurns, type Learned } from '../../core/learn/reweigh';
 import { pairsInTurns, taughtBy, type Pair, type Taught } from '../../core/learn/taught';
 import { recordsOn, type Narrowable } from '../../core/records/kinds';

@@ -2,6 +2,7 @@
 import { computed, type ReadableAtom } from 'nanostores';
 import type { JobFacts } from '../../core/handover/job-facts';
 import { textsOf } from '../../core/link/fields';
+import { measuredOnly } from '../../core/link/measured-only';
 import { measureAnswer, type MeasureAnswer } from '../../core/measure/answer';
 import { isMeasured, MEASURE_FIELDS, UNMEASURED, type MeasurePlan } from '../../core/measure/plan';
 import type { Catalogue } from '../../core/records/records';
@@ -17,7 +18,11 @@ export type MeasureStore = PlanStore<typeof MEASURE_FIELDS, MeasureAnswer> & {
 
 export function createMeasure(catalogue: Catalogue): MeasureStore {
   const store = createPlan<typeof MEASURE_FIELDS, MeasureAnswer>(
-    { fields: MEASURE_FIELDS, answer: (plan) => measureAnswer(plan, catalogue) },
+    {
+      fields: MEASURE_FIELDS,
+      answer: (plan) => measureAnswer(plan, catalogue),
+      settle: measuredOnly(MEASURE_FIELDS, UNMEASURED),
+    },
     UNMEASURED,
   );
   return {

@@ -12,10 +12,16 @@ import type { InputError, Loading, Result } from '../../core/base/result';
 interface Calculator<S extends FieldTable, A> {
   readonly fields: S;
   readonly answer: (plan: PlanOf<S>) => Result<A & { readonly figures: readonly number[] }> | Loading;
+  /** of a link's plan, what is taken: all of it when left out */
+  readonly settle?: Settle<S>;
 }
+type Settle<S extends FieldTable> = (
+  plan: PlanOf<S>,
+  lacks: (name: string) => boolean,
+) => { readonly plan: PlanOf<S>; readonly put: readonly string[] };
 
 export function createPlan<S extends FieldTable, A>(
-  { fields, answer }: Calculator<S, A>,
+  { fields, answer, settle = (plan) => ({ plan, put: [] }) }: Calculator<S, A>,
   start: PlanOf<S> = usualOf(fields),
 ) {
   type Solved = { readonly plan: PlanOf<S>; readonly answer: A & { readonly figures: readonly number[] } };
@@ -55,6 +61,9 @@ export function createPlan<S extends FieldTable, A>(
   const seenNow = ({ answer: { figures } }: Solved) => fingerprint(MODEL_VERSION, figures);
   return {
     fields,
+    /** what the form opens with, and what a link means by what it leaves out */
+    start,
+    settle,
     $texts,
     $solved,
     $problems,

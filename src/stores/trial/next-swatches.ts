@@ -1,8 +1,7 @@
-/** What to try next: a choice between adhesives on one paper, and the swatches most worth making for it. */
+/** What to try next: the swatches most worth making for a choice between adhesives. Fetched when it is first asked for. */
 import { atom } from 'nanostores';
-import { parseNumber } from '../../core/base/number-text';
-import { DEFAULT_JOB, JOB_FIELDS, type Job } from '../../core/choose/job';
-import { judgedIn, ownBench } from '../../core/learn/judged';
+import { ownBench } from '../../core/learn/condition';
+import { judgedIn } from '../../core/learn/judged';
 import { nextSwatchesInTurns, type Asking, type NextSwatches, type Suggested } from '../../core/learn/next-swatch';
 import { learnInTurns, type Learned } from '../../core/learn/reweigh';
 import { trialOf } from '../../core/trial/plan';
@@ -13,72 +12,11 @@ import { recordsOn } from '../../core/records/kinds';
 import { fetchBench, waitsForBench, withBenches } from '../shared/on-bench';
 import { inTurns } from '../shared/time-slice';
 
-export interface Wish {
-  /** id of the kind of paper, and of a second one at hand, '' for none */
-  readonly family: string;
-  readonly other: string;
-  /** g/m², as typed */
-  readonly grammage: string;
-  /** ids of adhesives */
-  readonly among: readonly string[];
-  readonly substrate: string;
-  /** id of a tool */
-  readonly tool: string;
-  /** what was measured of one's own bench, as links carry it; '' for the records alone */
-  readonly bench: string;
-  /** seconds needed to place it, as typed */
-  readonly seconds: string;
-}
-
-export const FIRST_WISH: Wish = {
-  family: 'marbled',
-  other: '',
-  grammage: '',
-  among: ['pva', 'pva-mc-1-1', 'wheat-starch-paste-12'],
-  substrate: 'binders-board',
-  tool: 'brush-full',
-  bench: '',
-  seconds: '60',
-};
-export const MOST_AMONG = 4;
-/** Seconds after which a swatch is lifted: soon, and when the job needs it. */
-const SOON = 20;
-
-export interface Problem {
-  readonly field: keyof Wish;
-  readonly message: string;
-}
-
-/** The question that a wish makes, or what is wrong with it. */
-export function askingOf(wish: Wish): { readonly asking?: Asking; readonly problems: readonly Problem[] } {
-  const problems: Problem[] = [];
-  const figure = (field: 'grammage' | 'seconds', { low, high, unit }: { low: number; high: number; unit: string }) => {
-    if (wish[field].trim() === '') return undefined;
-    const value = parseNumber(wish[field]);
-    if (value !== undefined && value >= low && value <= high) return value;
-    problems.push({ field, message: `A number from ${low} to ${high} ${unit}, or nothing.` });
-    return undefined;
-  };
-  const grammage = figure('grammage', JOB_FIELDS.grammage);
-  const seconds = figure('seconds', JOB_FIELDS.placeSeconds) ?? 60;
-  if (wish.among.length < 2 || wish.among.length > MOST_AMONG)
-    problems.push({ field: 'among', message: `Choose from 2 to ${MOST_AMONG} adhesives.` });
-  if (problems.length > 0) return { problems };
-  const paper = { family: wish.family, ...(grammage !== undefined && { grammage }) };
-  const job: Job = {
-    ...DEFAULT_JOB,
-    paper,
-    substrate: wish.substrate,
-    tool: wish.tool,
-    placeSeconds: seconds,
-    ...(wish.bench && { bench: wish.bench }),
-  };
-  const papers = [paper, ...(wish.other === '' || wish.other === wish.family ? [] : [{ family: wish.other }])];
-  return { asking: { job, among: wish.among, papers, holds: [...new Set([SOON, seconds])] }, problems };
-}
-
 export interface Told {
   readonly asking: Asking;
+  /** what stands first now is called so, and each suggestion said so */
+  readonly firstName: string;
+  readonly says: readonly string[];
   readonly next: NextSwatches;
   /** swatches on this device that the model has learned from */
   readonly swatches: number;
@@ -109,7 +47,8 @@ export function createNextSwatches(trials: () => readonly Trial[]) {
       learned = { bench, from: known };
       stop = inTurns(nextSwatchesInTurns({ ...asking, job }, known, onOwn), (next) => {
         $busy.set(false);
-        $told.set({ asking, next, swatches: known.swatches });
+        const [firstName, says] = [nameOf(next.first), next.swatches.map(suggestionName)];
+        $told.set({ asking, next, swatches: known.swatches, firstName, says });
       });
     };
     if (learned && learned.bench === bench) return answer(learned.from);
@@ -123,9 +62,8 @@ const nameOf = (id: string) => catalogue.adhesives.get(id)?.name ?? id;
 const paperOf = (id: string) => catalogue.papers.get(id)?.name ?? id;
 
 /** "Marbled paper with PVA, as supplied, lifted after 20 s". */
-export const suggestionName = ({ paper, adhesive, hold }: Suggested): string =>
+const suggestionName = ({ paper, adhesive, hold }: Suggested): string =>
   `${paperOf(paper.family)} with ${nameOf(adhesive)}, lifted after ${hold} s`;
-export const adhesiveNamed = nameOf;
 
 /** A trial of one suggestion, four swatches of it, ready for the bench screen. */
 export function trialOfSuggestion(one: Suggested, { job }: Asking, id: string, createdAt: string): Trial {

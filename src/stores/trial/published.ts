@@ -1,5 +1,5 @@
 /** Published trials that a reader has asked to be counted: they are kept on the shelf under an id of their own. */
-import { PUBLISHED } from '../../core/learn/judged';
+import { PUBLISHED } from '../../core/learn/condition';
 import { parseTrial } from '../../core/trial/parse';
 import type { Trial } from '../../core/trial/record';
 import type { TrialShelf } from './shelf';

@@ -6,7 +6,7 @@ import { benchesOf, liquidsOf } from '../../core/choose/sampling';
 import { holds } from '../../core/choose/tally';
 import type { InTurns } from '../../core/base/turns';
 import { wetMargins } from '../../core/joint/margins';
-import type { Condition, SwatchSeen } from '../../core/learn/judged';
+import type { Condition, SwatchSeen } from '../../core/learn/condition';
 import { learnedDraws, learnInTurns, reweigh } from '../../core/learn/reweigh';
 import { sheetOf } from '../../core/paper/sheet';
 import type { WetAdhesive } from '../../core/records/records';

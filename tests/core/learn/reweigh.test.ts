@@ -10,7 +10,8 @@ import { benchesOf, liquidsOf } from '../../../src/core/choose/sampling';
 import { holds } from '../../../src/core/choose/tally';
 import { wetMargins } from '../../../src/core/joint/margins';
 import { bestRatio } from '../../../src/core/choose/best-ratio';
-import { judgedIn, ownBench } from '../../../src/core/learn/judged';
+import { ownBench } from '../../../src/core/learn/condition';
+import { judgedIn } from '../../../src/core/learn/judged';
 import {
   ALIKE,
   LEAST_EFFECTIVE,

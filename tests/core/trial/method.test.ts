@@ -2,12 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { compareGlues } from '../../../src/core/trial/analysis';
 import { mergeTrials } from '../../../src/core/trial/merge';
-import { madeInWords, methodOf, OTHER, readMethod, toolIn, toolInWords } from '../../../src/core/trial/method';
+import { madeInWords, methodOf, OTHER, toolInWords } from '../../../src/core/trial/method';
 import { parseTrial } from '../../../src/core/trial/parse';
 import { planOf } from '../../../src/core/trial/plan';
 import { DEFAULT_PLAN, draftOf } from '../../../src/core/trial/plan-text';
 import { trialCsv } from '../../../src/core/trial/publish';
+import { readMethod } from '../../../src/core/trial/read-method';
 import type { Trial } from '../../../src/core/trial/record';
+import { toolIn } from '../../../src/core/trial/row-method';
 import { trialFromRows } from '../../../src/core/trial/rows';
 import { factsOf } from '../../../src/core/trial/summary';
 import { readCatalogue } from '../../tools/read-content';

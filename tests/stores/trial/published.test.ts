@@ -1,6 +1,7 @@
 /** Published trials count only when asked, as another's bench, and go again. */
 import { describe, expect, test } from 'vitest';
-import { judgedIn, ownBench } from '../../../src/core/learn/judged';
+import { ownBench } from '../../../src/core/learn/condition';
+import { judgedIn } from '../../../src/core/learn/judged';
 import { countAlso, isCounted, leaveOut } from '../../../src/stores/trial/published';
 import { createShelf } from '../../../src/stores/trial/shelf';
 import { trialWith } from '../../core/support/trial';
