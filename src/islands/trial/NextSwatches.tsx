@@ -4,9 +4,8 @@
  */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { chanceInTen } from '../../core/base/format';
-import type { Asking } from '../../core/learn/next-swatch';
 import type { Told } from '../../stores/trial/next-swatches';
-import { askingOf, FIRST_WISH, type Wish } from '../../stores/trial/wish';
+import { FIRST_WISH, wantedOf, type Wanted, type Wish } from '../../stores/trial/wish';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
 import { NumberField, SelectField, type Option } from '../parts/Field';
@@ -34,7 +33,7 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
   const [told, setTold] = useState<Told>();
   const [busy, setBusy] = useState(false);
   const store = useRef<Promise<ReturnType<Later['createNextSwatches']>>>();
-  const ask = async (asking: Asking) => {
+  const ask = async (wanted: Wanted) => {
     setBusy(true);
     store.current ??= later().then(({ createNextSwatches }) => {
       const made = createNextSwatches(() => shelf.$trials.get());
@@ -43,7 +42,7 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
       return made;
     });
     try {
-      (await store.current).ask(asking);
+      (await store.current).ask((await later()).askingOf(wanted));
     } catch {
       store.current = undefined;
       setBusy(false);
@@ -55,7 +54,7 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
   const [failed, setFailed] = useState(false);
   const [kept, setKept] = useState('');
   useEffect(() => setKept(localStorageOrNone()?.getItem('open-time:bench') ?? ''), []);
-  const { asking, problems } = askingOf(wish);
+  const { wanted, problems } = wantedOf(wish);
   const set = (part: Partial<Wish>) => setWish({ ...wish, ...part });
   const problemOf = (field: keyof Wish) => problems.find((one) => one.field === field)?.message;
   const begin = async (i: number) => {
@@ -151,7 +150,7 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
             </label>
           )}
           <div class="button-row">
-            <button type="button" class="button" disabled={!asking} onClick={() => asking && void ask(asking)}>
+            <button type="button" class="button" disabled={!wanted} onClick={() => wanted && void ask(wanted)}>
               Which swatches tell me most?
             </button>
           </div>

@@ -4,7 +4,7 @@ import { benchAnswer, type BenchAnswer, type StripReader } from '../../core/benc
 import { BENCH_FIELDS, UNMEASURED_BENCH, type BenchPlan } from '../../core/bench/plan';
 import type { JobFacts } from '../../core/handover/job-facts';
 import { textsOf } from '../../core/link/fields';
-import { measuredOnly } from '../../core/link/measured-only';
+import { measuredOnly } from '../../core/link/read-plan-link-measured';
 import type { Catalogue } from '../../core/records/records';
 import { createPlan, type PlanStore } from '../shared/plan';
 

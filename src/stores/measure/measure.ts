@@ -2,7 +2,7 @@
 import { computed, type ReadableAtom } from 'nanostores';
 import type { JobFacts } from '../../core/handover/job-facts';
 import { textsOf } from '../../core/link/fields';
-import { measuredOnly } from '../../core/link/measured-only';
+import { measuredOnly } from '../../core/link/read-plan-link-measured';
 import { measureAnswer, type MeasureAnswer } from '../../core/measure/answer';
 import { isMeasured, MEASURE_FIELDS, UNMEASURED, type MeasurePlan } from '../../core/measure/plan';
 import type { Catalogue } from '../../core/records/records';

@@ -1,6 +1,7 @@
 /** What to try next: the swatches most worth making for a choice between adhesives. Fetched when it is first asked for. */
 import { atom } from 'nanostores';
 import { ownBench } from '../../core/learn/condition';
+import { DEFAULT_JOB, type Job } from '../../core/choose/job';
 import { judgedIn } from '../../core/learn/judged';
 import { nextSwatchesInTurns, type Asking, type NextSwatches, type Suggested } from '../../core/learn/next-swatch';
 import { learnInTurns, type Learned } from '../../core/learn/reweigh';
@@ -11,6 +12,18 @@ import { catalogue } from '../../data/catalogue';
 import { recordsOn } from '../../core/records/kinds';
 import { fetchBench, waitsForBench, withBenches } from '../shared/on-bench';
 import { inTurns } from '../shared/time-slice';
+import type { Wanted } from './wish';
+
+/** Seconds after which a swatch is lifted: soon, and when the job needs it. */
+const SOON = 20;
+
+/** The question that a wish makes. */
+export function askingOf({ family, grammage, other, seconds, among, substrate, tool, bench }: Wanted): Asking {
+  const paper = { family, ...(grammage !== undefined && { grammage }) };
+  const job: Job = { ...DEFAULT_JOB, paper, substrate, tool, placeSeconds: seconds, ...(bench && { bench }) };
+  const papers = [paper, ...(other === '' || other === family ? [] : [{ family: other }])];
+  return { job, among, papers, holds: [...new Set([SOON, seconds])] };
+}
 
 export interface Told {
   readonly asking: Asking;

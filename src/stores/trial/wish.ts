@@ -1,7 +1,6 @@
 /** What somebody wants to know before planning: which of a few adhesives is right for a paper. As typed, and as it is asked. */
 import { parseNumber } from '../../core/base/number-text';
-import { DEFAULT_JOB, JOB_FIELDS, type Job } from '../../core/choose/job';
-import type { Asking } from '../../core/learn/next-swatch';
+import { PAPER_LIMITS } from '../../core/paper/limits';
 
 export interface Wish {
   /** id of the kind of paper, and of a second one at hand, '' for none */
@@ -31,16 +30,24 @@ export const FIRST_WISH: Wish = {
   seconds: '60',
 };
 export const MOST_AMONG = 4;
-/** Seconds after which a swatch is lifted: soon, and when the job needs it. */
-const SOON = 20;
-
 export interface Problem {
   readonly field: keyof Wish;
   readonly message: string;
 }
 
-/** The question that a wish makes, or what is wrong with it. */
-export function askingOf(wish: Wish): { readonly asking?: Asking; readonly problems: readonly Problem[] } {
+/** A wish as it can be asked: its numbers read. */
+export interface Wanted extends Pick<Wish, 'family' | 'other' | 'among' | 'substrate' | 'tool' | 'bench'> {
+  /** g/m² */
+  readonly grammage?: number;
+  /** needed to place it */
+  readonly seconds: number;
+}
+
+/** Seconds in which a sheet may have to be placed: as in a job (a test holds them to that). */
+export const PLACE_SECONDS = { low: 1, high: 1800, unit: 's' } as const;
+
+/** What is wanted, or what is wrong with it. */
+export function wantedOf(wish: Wish): { readonly wanted?: Wanted; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
   const figure = (field: 'grammage' | 'seconds', { low, high, unit }: { low: number; high: number; unit: string }) => {
     if (wish[field].trim() === '') return undefined;
@@ -49,20 +56,11 @@ export function askingOf(wish: Wish): { readonly asking?: Asking; readonly probl
     problems.push({ field, message: `A number from ${low} to ${high} ${unit}, or nothing.` });
     return undefined;
   };
-  const grammage = figure('grammage', JOB_FIELDS.grammage);
-  const seconds = figure('seconds', JOB_FIELDS.placeSeconds) ?? 60;
+  const grammage = figure('grammage', PAPER_LIMITS.grammage);
+  const seconds = figure('seconds', PLACE_SECONDS) ?? 60;
   if (wish.among.length < 2 || wish.among.length > MOST_AMONG)
     problems.push({ field: 'among', message: `Choose from 2 to ${MOST_AMONG} adhesives.` });
   if (problems.length > 0) return { problems };
-  const paper = { family: wish.family, ...(grammage !== undefined && { grammage }) };
-  const job: Job = {
-    ...DEFAULT_JOB,
-    paper,
-    substrate: wish.substrate,
-    tool: wish.tool,
-    placeSeconds: seconds,
-    ...(wish.bench && { bench: wish.bench }),
-  };
-  const papers = [paper, ...(wish.other === '' || wish.other === wish.family ? [] : [{ family: wish.other }])];
-  return { asking: { job, among: wish.among, papers, holds: [...new Set([SOON, seconds])] }, problems };
+  const { grammage: _typed, ...rest } = wish;
+  return { wanted: { ...rest, seconds, ...(grammage !== undefined && { grammage }) }, problems };
 }

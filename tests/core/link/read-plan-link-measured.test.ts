@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { BENCH_FIELDS, UNMEASURED_BENCH } from '../../../src/core/bench/plan';
 import { decodePlan } from '../../../src/core/link/read-plan-link';
 import { encodePlan } from '../../../src/core/link/plan-link';
-import { measuredOnly } from '../../../src/core/link/measured-only';
+import { measuredOnly } from '../../../src/core/link/read-plan-link-measured';
 import { MEASURE_FIELDS, UNMEASURED } from '../../../src/core/measure/plan';
 import { createBench } from '../../../src/stores/bench/bench';
 import { createMeasure } from '../../../src/stores/measure/measure';
