@@ -17,6 +17,8 @@ const JOBS = {
   'the bow': 'flat/?v=1',
   'cutting from sheets': 'cut/?v=1',
   'a paper of one’s own': 'paper/?v=1',
+  'a bench of one’s own':
+    'bench/?v=1&coat=spoon&ml=5&tool=brush-full&spread=pva&wide=148&high=210&board=drop&on=binders-board&drops=44_52',
   'a trial': 'trials/plan/?paper=lokta-light&glue=pva.methylcellulose-4',
   'a class': 'workshop/?v=1',
   ...Object.fromEntries(
@@ -135,3 +137,28 @@ describe('a long page', () => {
       await expect.poll(() => page.locator('#endpaper p').first().isVisible()).toBe(true);
     }));
 });
+
+const READ = {
+  'a bench of one’s own, with how each test is done': 'bench/',
+  'cards and labels': 'trials/cards/',
+  'what a trial showed': 'trials/read/',
+};
+test.for(Object.entries(READ))('%s, as it opens', async ([, path]) => {
+  await withPage(PHONE, async (page) => {
+    await open(page, SITE + path);
+    expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(6 * SCREEN);
+  });
+});
+
+test('what is folded of the tests of a bench opens by its link, and is on paper all the same', () =>
+  withPage(PHONE, async (page) => {
+    await open(page, `${SITE}bench/#card-grab`);
+    const steps = (id: string) => page.locator(`details:has(#card-${id}) .steps`);
+    await expect.poll(() => steps('grab').isVisible()).toBe(true);
+    expect(await steps('coat').isVisible()).toBe(false);
+    await page.locator('a[href$="#card-coat"]').first().click();
+    await expect.poll(() => steps('coat').isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'print' });
+    for (const id of ['coat', 'solids', 'board', 'grab'])
+      await expect.poll(() => steps(id).evaluate((list) => list.getBoundingClientRect().height)).toBeGreaterThan(50);
+  }));

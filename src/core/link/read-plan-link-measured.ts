@@ -5,24 +5,18 @@
 import { isAsked, type FieldTable, type PlanOf } from './fields';
 import { fieldInLink } from './read-plan-link';
 
-export interface Settled<S extends FieldTable> {
-  readonly plan: PlanOf<S>;
-  /** what was put back to being unmeasured, each as its reader would name it in a link */
-  readonly put: readonly string[];
-}
-
 /**
  * The plan without what was measured in a way that asks for a field that it `lacks`: a weighed coat of which the link
- * holds no weights. `unmeasured` is what the form opens with; a way to measure is what differs in it from what is usual.
+ * holds no weights. `unmeasured` is what the form opens with; a way to measure is what differs in it from what is usual. What
+ * was put back is added to `put`, as its reader would name it in a link.
  */
 export function measuredOnly<S extends FieldTable>(
   fields: S,
   unmeasured: PlanOf<S>,
-): (plan: PlanOf<S>, lacks: (name: string) => boolean) => Settled<S> {
+): (plan: PlanOf<S>, lacks: (name: string) => boolean, put: string[]) => PlanOf<S> {
   const ways = Object.keys(fields).filter((way) => unmeasured[way] !== fields[way]!.usual);
-  return (from, lacks) => {
+  return (from, lacks, put) => {
     let plan = from;
-    const put: string[] = [];
     for (const [name, field] of Object.entries(fields)) {
       if (!field.example || !lacks(name) || !isAsked(field, plan)) continue;
       for (const way of ways) {
@@ -32,6 +26,6 @@ export function measuredOnly<S extends FieldTable>(
         plan = without;
       }
     }
-    return { plan, put };
+    return plan;
   };
 }

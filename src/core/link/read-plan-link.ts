@@ -38,20 +38,23 @@ export function decodePlan<S extends FieldTable>(
   const entries = Object.entries(fields).map(([name, field]) => {
     const carried = query.get(field.key);
     if (carried === undefined) return [name, unsaid[name]];
-    const { value, whole } = carriedBy(name, field, carried);
+    const { value, whole } = carriedBy(name, field, carried, unsaid[name]);
     if (whole) said.add(name);
     else drop(field.key);
-    return [name, whole || isList(field) ? value : unsaid[name]];
+    return [name, value];
   });
   const plan = Object.fromEntries(entries) as PlanOf<S>;
   const seen = query.get('seen');
   return { plan, dropped, said, ...(seen !== undefined && { seen }) };
 }
 
-const isList = ({ kind }: Field): boolean => kind === 'some-of' || kind === 'ids';
-
 /** The value that a link's text holds, and whether all of the text could be read; of a list what could be is kept. */
-function carriedBy(name: string, field: Field, text: string): { readonly value: unknown; readonly whole: boolean } {
+function carriedBy(
+  name: string,
+  field: Field,
+  text: string,
+  unsaid: unknown,
+): { readonly value: unknown; readonly whole: boolean } {
   const words = [...new Set(text.split('.').filter(Boolean))];
   if (field.kind === 'some-of')
     return {
@@ -63,5 +66,5 @@ function carriedBy(name: string, field: Field, text: string): { readonly value: 
     return { value: ids.slice(0, field.most).sort(), whole: ids.length === words.length && ids.length <= field.most };
   }
   const found = valueOf(name, field, text);
-  return found.ok ? { value: found.value, whole: true } : { value: field.usual, whole: false };
+  return found.ok ? { value: found.value, whole: true } : { value: unsaid, whole: false };
 }

@@ -1,5 +1,5 @@
 /** Taking a plan from a link. Apart from the store, because a calculator inside a lesson has no link to read. */
-import { textsOf, type FieldTable } from '../../core/link/fields';
+import { textsOf, type FieldTable, type PlanOf } from '../../core/link/fields';
 import { decodePlan } from '../../core/link/read-plan-link';
 import type { PlanStore } from './plan';
 
@@ -10,16 +10,16 @@ export function loadPlan<S extends FieldTable, A>(
 ): void {
   if (text.replace(/^[?#]/, '') === '') return;
   const { plan: asSent, said, dropped, seen } = decodePlan(text, fields, start);
-  const settled = settle(asSent, (name) => !said.has(name));
-  let { plan } = settled;
-  const put = [...settled.put];
+  const put: string[] = [];
+  const taken = (plan: PlanOf<S>, lacks: (name: string) => boolean) => (settle ? settle(plan, lacks, put) : plan);
+  let plan = taken(asSent, (name) => !said.has(name));
   const found = solve(plan);
   if ('problems' in found) {
     for (const { field: name } of found.problems) {
       const field = fields[name];
       if (!field) continue;
       put.push(field.key);
-      plan = settle({ ...plan, [name]: start[name] }, (lacking) => lacking === name).plan;
+      plan = taken({ ...plan, [name]: start[name] }, (lacking) => lacking === name);
     }
     if ('problems' in solve(plan)) plan = start;
   }

@@ -13,15 +13,13 @@ interface Calculator<S extends FieldTable, A> {
   readonly fields: S;
   readonly answer: (plan: PlanOf<S>) => Result<A & { readonly figures: readonly number[] }> | Loading;
   /** of a link's plan, what is taken: all of it when left out */
-  readonly settle?: Settle<S>;
+  readonly settle?: Settle<S> | undefined;
 }
-type Settle<S extends FieldTable> = (
-  plan: PlanOf<S>,
-  lacks: (name: string) => boolean,
-) => { readonly plan: PlanOf<S>; readonly put: readonly string[] };
+/** Gives the plan without what it may not say; what was put back is added to `put`, as its reader would name it in a link. */
+type Settle<S extends FieldTable> = (plan: PlanOf<S>, lacks: (name: string) => boolean, put: string[]) => PlanOf<S>;
 
 export function createPlan<S extends FieldTable, A>(
-  { fields, answer, settle = (plan) => ({ plan, put: [] }) }: Calculator<S, A>,
+  { fields, answer, settle }: Calculator<S, A>,
   start: PlanOf<S> = usualOf(fields),
 ) {
   type Solved = { readonly plan: PlanOf<S>; readonly answer: A & { readonly figures: readonly number[] } };

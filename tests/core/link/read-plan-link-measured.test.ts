@@ -16,7 +16,8 @@ describe('a bench', () => {
   const settle = measuredOnly(BENCH_FIELDS, UNMEASURED_BENCH);
   const opened = (link: string) => {
     const { plan, said } = decodePlan(link, BENCH_FIELDS, UNMEASURED_BENCH);
-    return settle(plan, (name) => !said.has(name));
+    const put: string[] = [];
+    return { plan: settle(plan, (name) => !said.has(name), put), put };
   };
   const ways = ({ plan }: ReturnType<typeof opened>) => [plan.coatBy, plan.solidsBy, plan.boardBy, plan.grabBy];
   it('of which a link says nothing is unmeasured', () => {
@@ -47,7 +48,7 @@ describe('on the page', () => {
     const store = createBench(catalogue);
     loadPlan(store, 'v=1&coat=weighed&before=43&after=41&step=0.1&waited=20&wide=148&high=210');
     expect(store.$solved.get().answer).toMatchObject({ found: [], brief: 'nothing measured' });
-    expect(store.$link.get().dropped).toEqual(['after']);
+    expect(store.$link.get().dropped).toEqual(['after', 'coat (weighed)']);
   });
   it('a sheet of which a link says only the kind goes by the kind', () => {
     const store = createMeasure(catalogue);
