@@ -5,7 +5,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { chanceInTen } from '../../core/base/format';
 import type { Told } from '../../stores/trial/next-swatches';
-import { FIRST_WISH, wantedOf, type Wanted, type Wish } from '../../stores/trial/wish';
+import { planTextOf } from '../../core/trial/plan-link';
+import { FIRST_WISH, wantedOf, wishOf, type Wanted, type Wish } from '../../stores/trial/wish';
 import { localStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
 import { NumberField, SelectField, type Option } from '../parts/Field';
@@ -53,7 +54,18 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
   const [wish, setWish] = useState<Wish>(FIRST_WISH);
   const [failed, setFailed] = useState(false);
   const [kept, setKept] = useState('');
-  useEffect(() => setKept(localStorageOrNone()?.getItem('open-time:bench') ?? ''), []);
+  useEffect(() => {
+    setKept(localStorageOrNone()?.getItem('open-time:bench') ?? '');
+    const known = (records: readonly Option[]) => (id: string) => (records.some(({ value }) => value === id) ? id : '');
+    const names = {
+      paper: known(families),
+      adhesive: known(adhesives),
+      substrate: known(substrates),
+      tool: known(tools),
+    };
+    const sent = planTextOf(window.location.search, names);
+    if (sent) setWish((before) => wishOf(sent, before));
+  }, []);
   const { wanted, problems } = wantedOf(wish);
   const set = (part: Partial<Wish>) => setWish({ ...wish, ...part });
   const problemOf = (field: keyof Wish) => problems.find((one) => one.field === field)?.message;
@@ -73,7 +85,7 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
           <fieldset class="choice-set">
             <legend>Which of these is right for my paper? (2 to 4)</legend>
             {adhesives
-              .filter(({ value }) => SHOWN.has(value))
+              .filter(({ value }) => SHOWN.has(value) || wish.among.includes(value))
               .map(({ value, text }) => (
                 <label class="choice" key={value}>
                   <input

@@ -184,7 +184,7 @@ export function SizeFields({ store }: Props) {
       </div>
       <TextField
         id="plan-batch"
-        label="Batches, makers, tools"
+        label="Batches and makers"
         lines
         most={TRIAL_LIMITS.note}
         value={text.batch}

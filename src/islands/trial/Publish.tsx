@@ -81,7 +81,10 @@ export function Publish({ trial, address }: Props) {
   return (
     <section class="no-print" aria-labelledby="publish">
       <h2 id="publish">Give it to others</h2>
-      <p>Everything goes out from this device by your own hand. Names and notes go with it: look it over first.</p>
+      <p>
+        Everything goes out from this device by your own hand. Names and notes go with it: look it over first. The data
+        can also be <a href={address.replace(/read\/$/, 'published/')}>handed in</a>, for everybody.
+      </p>
       <div class="button-row">
         {button('Page in a file', page, true)}
         {button('Link', link)}

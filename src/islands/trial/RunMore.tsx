@@ -167,7 +167,7 @@ function Room({ run, trial }: Pick<Props, 'run' | 'trial'>) {
       </div>
       <TextField
         id="run-batch"
-        label="Batches, makers, tools"
+        label="Batches and makers"
         lines
         most={TRIAL_LIMITS.note}
         value={batch}

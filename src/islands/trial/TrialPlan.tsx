@@ -35,7 +35,7 @@ interface Props {
   readonly next: readonly RoomAfterPlan[];
 }
 
-/** On a phone, where a link asked for it; as the page has it before it wakes (components/trial/TrialPlanLab.astro). */
+/** On a phone; as the page has it before it wakes (components/trial/TrialPlanLab.astro). */
 const isFolded = () => typeof document !== 'undefined' && document.querySelector('.form-fold:not([open])') !== null;
 
 /** The coat that was weighed, that of the tool, or of a tool that nobody knows that of a full brush. */

@@ -10,7 +10,7 @@ export function loadPlan<S extends FieldTable, A>(
 ): void {
   if (text.replace(/^[?#]/, '') === '') return;
   const { plan: asSent, said, dropped, seen } = decodePlan(text, fields, start);
-  const put: string[] = [];
+  const put = [...dropped];
   const taken = (plan: PlanOf<S>, lacks: (name: string) => boolean) => (settle ? settle(plan, lacks, put) : plan);
   let plan = taken(asSent, (name) => !said.has(name));
   const found = solve(plan);
@@ -24,5 +24,5 @@ export function loadPlan<S extends FieldTable, A>(
     if ('problems' in solve(plan)) plan = start;
   }
   $texts.set(textsOf(plan, fields));
-  $link.set({ dropped: [...dropped, ...put], ...(seen !== undefined && { seen }) });
+  $link.set({ dropped: put, ...(seen !== undefined && { seen }) });
 }

@@ -1,6 +1,7 @@
 /** What somebody wants to know before planning: which of a few adhesives is right for a paper. As typed, and as it is asked. */
 import { parseNumber } from '../../core/base/number-text';
 import { PAPER_LIMITS } from '../../core/paper/limits';
+import type { PlanText } from '../../core/trial/plan-text';
 
 export interface Wish {
   /** id of the kind of paper, and of a second one at hand, '' for none */
@@ -33,6 +34,14 @@ export const MOST_AMONG = 4;
 export interface Problem {
   readonly field: keyof Wish;
   readonly message: string;
+}
+
+/** What a link to a plan asks about; what it leaves out stays as it is. One adhesive alone is set against those that stand there. */
+export function wishOf({ papers: [paper], glues, substrate, tool, holds }: PlanText, before: Wish): Wish {
+  const named = glues.map(({ record }) => record);
+  const among = [...new Set(named.length > 1 ? named : [...named, ...before.among])].slice(0, MOST_AMONG);
+  const { family = before.family, grammage = '' } = paper ?? {};
+  return { ...before, family, grammage, among, substrate, tool, seconds: holds };
 }
 
 /** A wish as it can be asked: its numbers read. */

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { JOB_FIELDS } from '../../../src/core/choose/job';
 import { askingOf, createNextSwatches } from '../../../src/stores/trial/next-swatches';
-import { FIRST_WISH, PLACE_SECONDS, wantedOf } from '../../../src/stores/trial/wish';
+import { planTextOf } from '../../../src/core/trial/plan-link';
+import { FIRST_WISH, PLACE_SECONDS, wantedOf, wishOf } from '../../../src/stores/trial/wish';
 
 describe('a wish', () => {
   it('can be asked as it stands there at first', () => {
@@ -17,6 +18,16 @@ describe('a wish', () => {
     const { wanted, problems } = wantedOf({ ...FIRST_WISH, grammage: 'light', seconds: '0', among: ['pva'] });
     expect(wanted).toBeUndefined();
     expect(problems.map(({ field }) => field)).toEqual(['grammage', 'seconds', 'among']);
+  });
+  it('takes what a link to a plan asks about', () => {
+    const names = { paper: String, adhesive: String, substrate: String, tool: String };
+    const of = (tail: string) => wishOf(planTextOf(tail, names)!, FIRST_WISH);
+    expect(of('paper=kozo-medium~40gsm&glue=eva.pva&on=mount-board&hold=35&tool=roller')).toEqual({
+      ...FIRST_WISH,
+      ...{ family: 'kozo-medium', grammage: '40', among: ['eva', 'pva'], substrate: 'mount-board' },
+      ...{ tool: 'roller', seconds: '35' },
+    });
+    expect(of('paper=kozo-medium&glue=eva').among).toEqual(['eva', ...FIRST_WISH.among]);
   });
   it('has the seconds that a job may have', () => {
     const { low, high, unit } = JOB_FIELDS.placeSeconds;
