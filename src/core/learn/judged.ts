@@ -14,7 +14,7 @@ export interface Judged {
   readonly conditions: readonly Condition[];
   /** swatches that the model can be asked about */
   readonly swatches: number;
-  /** judged swatches that it cannot: the kind of paper, or the adhesive of the shelf, is not named, or the tool was another than those of the shelf */
+  /** judged swatches that it cannot: the kind of paper or the adhesive is not named, the tool is none of the shelf, or nobody says when it was lifted */
   readonly unnamed: number;
 }
 
@@ -35,9 +35,10 @@ export function judgedIn(trials: readonly Trial[], catalogue: Catalogue): Judged
   for (const trial of trials) {
     if (trial.demo) continue;
     for (const swatch of trial.swatches) {
-      const seen = seenOn(swatch, trial);
-      if (swatch.spoiled || Object.keys(seen).length === 0) continue;
-      const made = conditionOf(swatch, trial, catalogue);
+      const judged = seenOn(swatch, trial);
+      if (swatch.spoiled || Object.keys(judged).length === 0) continue;
+      const seen = swatch.hold > 0 ? judged : withoutLifting(judged);
+      const made = Object.keys(seen).length > 0 ? conditionOf(swatch, trial, catalogue) : undefined;
       if (!made) {
         unnamed += 1;
         continue;
@@ -85,6 +86,9 @@ function seenOn(swatch: Swatch, { questions }: Trial): SwatchSeen {
   return seen;
 }
 const BADNESS: Readonly<Record<Outcome, number>> = { pass: 0, partly: 1, fail: 2 };
+
+/** A spreadsheet that does not say after how long a swatch was lifted brings it in at 0 s: of its lifting nothing is learned. */
+const withoutLifting = ({ lift: _lift, board: _board, ...rest }: SwatchSeen): SwatchSeen => rest;
 
 function conditionOf(swatch: Swatch, trial: Trial, catalogue: Catalogue): Omit<Condition, 'seen'> | undefined {
   const paper = trial.papers.find(({ id }) => id === swatch.paper);

@@ -31,12 +31,16 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
   const cell = (key: ColumnKey) => row[place.get(key) ?? -1] ?? '';
   const complain = (message: string, column?: number) =>
     bench.report({ row: line, message, ...(column !== undefined && { column: headings[column]! }) });
-  const figure = (key: ColumnKey, limits: { low: number; high: number; unit: string }): number | undefined => {
+  const figure = (
+    key: ColumnKey,
+    limits: { low: number; high: number; unit: string },
+    instead = '',
+  ): number | undefined => {
     if (cell(key) === '') return undefined;
     const value = numberIn(parseNumber(cell(key).replace(/\s*(?:s|gsm|g\/m[2²])$/i, '')), limits);
     if (value !== undefined) return value;
     complain(
-      `“${cell(key).slice(0, 40)}” must be a number from ${limits.low} to ${limits.high} ${limits.unit}.`,
+      `“${cell(key).slice(0, 40)}” must be a number from ${limits.low} to ${limits.high} ${limits.unit}${instead}.`,
       place.get(key),
     );
     return undefined;
@@ -47,7 +51,9 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
     return undefined;
   }
   const [grammage, dropSeconds] = [figure('grammage', TRIAL_LIMITS.grammage), figure('drop', TRIAL_LIMITS.dropSeconds)];
-  const hold = figure('hold', TRIAL_LIMITS.hold) ?? 0;
+  // nobody knows after how long it was lifted: it is kept, and counts nowhere
+  const hold = figure('hold', TRIAL_LIMITS.hold, ': the swatch is set aside');
+  const isAside = hold === undefined && cell('hold') !== '';
   const [family, record] = [idIn(cell('family')), idIn(cell('record'))];
   // A row that leaves the weight out means the paper of that name, where there is one.
   const same = grammage === undefined ? [...bench.papers.values()].find(({ name }) => name === paperName) : undefined;
@@ -84,14 +90,14 @@ export function readRow(row: readonly string[], line: number, columns: Columns, 
     number: free,
     paper: paper.id,
     glue: glue.id,
-    hold,
+    hold: hold ?? 0,
     block: wholeIn(cell('block')) ?? 1,
     outcomes: Object.fromEntries(outcomes),
     ...(Object.keys(method).length > 0 && { method }),
     ...(by && { by }),
     ...(at && { judgedAt: at }),
     ...(note && { note }),
-    ...(outcomeIn(cell('spoiled')) === 'pass' && { spoiled: true }),
+    ...((isAside || outcomeIn(cell('spoiled')) === 'pass') && { spoiled: true }),
   };
 }
 

@@ -27,8 +27,8 @@ export function TaughtNote({ store, evidence }: Props) {
   const nameOf = (id: string) => adhesiveName(id, store.catalogue);
   const leftOut = unnamed > 0 && (
     <p class="field-hint">
-      {swatchesInWords(unnamed)} could not teach the model anything: the kind of paper, the adhesive of the shelf or the
-      tool is not named in the trial.
+      {swatchesInWords(unnamed)} could not teach the model anything: the kind of paper, the adhesive of the shelf, the
+      time or the tool is not named in the trial.
     </p>
   );
   if (!taught || !firsts) return <>{leftOut}</>;

@@ -21,7 +21,7 @@ export function createBench(catalogue: Catalogue): BenchStore {
   const store = createPlan<typeof BENCH_FIELDS, BenchAnswer>(
     {
       fields: BENCH_FIELDS,
-      settle: measuredOnly(BENCH_FIELDS, UNMEASURED_BENCH),
+      unsaid: { plan: UNMEASURED_BENCH, settle: measuredOnly(BENCH_FIELDS, UNMEASURED_BENCH) },
       answer(plan) {
         const found = benchAnswer(plan, catalogue, reader);
         // The model is fetched when a strip is first to be read.

@@ -21,7 +21,7 @@ export function createMeasure(catalogue: Catalogue): MeasureStore {
     {
       fields: MEASURE_FIELDS,
       answer: (plan) => measureAnswer(plan, catalogue),
-      settle: measuredOnly(MEASURE_FIELDS, UNMEASURED),
+      unsaid: { plan: UNMEASURED, settle: measuredOnly(MEASURE_FIELDS, UNMEASURED) },
     },
     UNMEASURED,
   );

@@ -12,14 +12,19 @@ import type { InputError, Loading, Result } from '../../core/base/result';
 interface Calculator<S extends FieldTable, A> {
   readonly fields: S;
   readonly answer: (plan: PlanOf<S>) => Result<A & { readonly figures: readonly number[] }> | Loading;
-  /** of a link's plan, what is taken: all of it when left out */
-  readonly settle?: Settle<S> | undefined;
+  /** of a form that opens with nothing measured */
+  readonly unsaid?: Unsaid<S> | undefined;
 }
-/** Gives the plan without what it may not say; what was put back is added to `put`, as its reader would name it in a link. */
-type Settle<S extends FieldTable> = (plan: PlanOf<S>, lacks: (name: string) => boolean, put: string[]) => PlanOf<S>;
+
+/** What a link means by what it leaves out, where that is not the usual. */
+interface Unsaid<S extends FieldTable> {
+  readonly plan: PlanOf<S>;
+  /** Gives a plan without what it lacks; what was put back is added to `put`, as its reader would name it in a link. */
+  readonly settle: (plan: PlanOf<S>, lacks: (name: string) => boolean, put: string[]) => PlanOf<S>;
+}
 
 export function createPlan<S extends FieldTable, A>(
-  { fields, answer, settle }: Calculator<S, A>,
+  { fields, answer, unsaid }: Calculator<S, A>,
   start: PlanOf<S> = usualOf(fields),
 ) {
   type Solved = { readonly plan: PlanOf<S>; readonly answer: A & { readonly figures: readonly number[] } };
@@ -59,9 +64,7 @@ export function createPlan<S extends FieldTable, A>(
   const seenNow = ({ answer: { figures } }: Solved) => fingerprint(MODEL_VERSION, figures);
   return {
     fields,
-    /** what the form opens with, and what a link means by what it leaves out */
-    start,
-    settle,
+    unsaid,
     $texts,
     $solved,
     $problems,

@@ -252,6 +252,16 @@ describe('how they were made', () => {
       ...{ swatches: 0, unnamed: 4 },
     });
   });
+  test('where nobody says after how long it was lifted, only what does not hang on it is learned', () => {
+    const questions = STANDARD_QUESTIONS.filter(({ kind }) => kind === 'lift' || kind === 'spread');
+    const at = (outcomes: Swatch['outcomes']) => swatch('q', 'a', 'pass', { hold: 0, outcomes });
+    const { conditions, unnamed } = judgedIn(
+      [trialOf([at({ lift: 'fail' }), at({ lift: 'fail', spread: 'pass' })], { questions })],
+      catalogue,
+    );
+    expect(conditions.map(({ seen }) => seen)).toEqual([[{ spread: 'pass' }]]);
+    expect(unnamed).toBe(1);
+  });
   test('swatches of two tools do not stand together', () => {
     const two = torn.map((one, i) => (i === 0 ? { ...one, method: { tool: 'roller' } } : one));
     expect(judgedIn([trialOf(two)], catalogue).conditions).toHaveLength(2);

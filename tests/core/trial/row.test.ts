@@ -50,7 +50,7 @@ describe('figures', () => {
   });
   it('an unreadable one leaves the swatch without it, and is quoted no longer than forty letters', () => {
     const long = 'x'.repeat(60);
-    expect(swatches({ hold: long, lift: 'pass' })).toMatchObject([{ hold: 0 }]);
+    expect(swatches({ hold: long, lift: 'pass' })).toMatchObject([{ hold: 0, spoiled: true }]);
     const [message] = said({ hold: long, lift: 'pass' });
     expect(message).toContain('x'.repeat(40));
     expect(message).not.toContain('x'.repeat(41));
