@@ -256,7 +256,7 @@ function sheetLogs(
 /** Every pair that was tried, with the weights as they would be without it; stops after each. */
 export function* withoutEachPair(learned: Learned): InTurns<ReadonlyMap<string, Float64Array>> {
   const share = pairShares(learned);
-  const sheets = sheetLogs(learned, ALL);
+  const { sheets } = weighed(learned, ALL);
   const pairs = new Map<string, Asked[]>();
   for (const one of learned.asked) {
     const key = pairKey(one.condition);
@@ -280,11 +280,25 @@ export function* withoutEachPair(learned: Learned): InTurns<ReadonlyMap<string, 
 export const pairKey = ({ sheet, adhesive }: Condition): string => `${sheet} ${adhesive}`;
 
 /** Weights of the versions of the own bench by what was kept of the swatches. */
-export function reweigh(learned: Learned, keep: Keep = ALL): Reweighed {
-  return weigh(sheetLogs(learned, keep), learned.own);
-}
+export const reweigh = (learned: Learned, keep: Keep = ALL): Reweighed => weighed(learned, keep).result;
 
 type SheetLogs = ReturnType<typeof sheetLogs>;
+
+interface Weighed {
+  readonly sheets: SheetLogs;
+  readonly result: Reweighed;
+}
+
+/** All of them are weighed once for an answer, its digest and what taught it: each time costs a phone some 15 ms. */
+const wholes = new WeakMap<Learned, Weighed>();
+function weighed(learned: Learned, keep: Keep): Weighed {
+  const known = keep === ALL ? wholes.get(learned) : undefined;
+  if (known) return known;
+  const sheets = sheetLogs(learned, keep);
+  const found = { sheets, result: weigh(sheets, learned.own) };
+  if (keep === ALL) wholes.set(learned, found);
+  return found;
+}
 
 /** What the swatches of one sheet say of each version, the sheet itself averaged over. */
 interface Said {
@@ -366,8 +380,8 @@ export function learnedDraws(
   count: number,
   keep: Keep = ALL,
 ): Draws & Omit<Reweighed, 'weights'> {
-  const sheets = sheetLogs(learned, keep);
-  const { weights, effective, softened: power } = weigh(sheets, learned.own);
+  const { sheets, result } = weighed(learned, keep);
+  const { weights, effective, softened: power } = result;
   const versions = drawn(weights, count);
   const from = pool();
   const points = new Float64Array(count * DIMENSIONS);
