@@ -71,8 +71,8 @@ function TestTable({
   return (
     <table class="numbers">
       <caption>
-        “Partly” counts as half a pass in the mean. Only swatches of one person, trial, paper and hold are set against
-        each other.
+        “Partly” counts as half a pass in the mean. Only swatches of one person, trial, tool, paper and hold are set
+        against each other.
       </caption>
       <tbody>
         <tr>
@@ -85,7 +85,7 @@ function TestTable({
             <span class="cell-note">
               {test === 'boschloo'
                 ? 'Boschloo’s exact test, two-sided'
-                : `exact stratified permutation test in ${blocks} ${blocks === 1 ? 'place' : 'places'} (person × trial × paper × hold), two-sided`}
+                : `exact stratified permutation test in ${blocks} ${blocks === 1 ? 'place' : 'places'} (person × trial × tool × paper × hold), two-sided`}
             </span>
           </th>
           <td class="n">p = {figure(p)}</td>
