@@ -5,10 +5,13 @@ import { bestRatio } from '../../../src/core/choose/best-ratio';
 import type { Draws } from '../../../src/core/choose/draws';
 import { decodeTaught } from '../../../src/core/choose/seen';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
+import { digestOf } from '../../../src/core/learn/taught';
 import { STANDARD_QUESTIONS } from '../../../src/core/trial/design';
 import type { Trial } from '../../../src/core/trial/record';
+import { openLearning } from '../../../src/stores/choose/learning';
 import { createChoosePage } from '../../../src/stores/choose/choose-page';
 import { openEvidence } from '../../../src/stores/choose/evidence';
+import { withBenches } from '../../../src/stores/shared/on-bench';
 import { trialWith } from '../../core/support/trial';
 import { readCatalogue } from '../../tools/read-content';
 
@@ -74,4 +77,29 @@ test('a link that had learned says so where its swatches are not', () => {
   expect(page.$link.get().taught).toEqual({ swatches: 8, digest: '0a1b2c' });
   page.load(`?${page.$tail.get()}&ls=nonsense`);
   expect(page.$link.get().taught).toBeUndefined();
+});
+
+const BENCH = 'brush-full_coat_98_100_102~binders-board_drinks_3.4_3.5_3.6';
+
+test('one’s own swatches are weighed on the bench of the job, anew when another is named, and it is said', async () => {
+  const $bench = atom<string | undefined>(undefined);
+  const { $learned, $taught } = openLearning(atom([torn]), withBenches(catalogue), $bench);
+  const learned = async (isMeasured: boolean) => {
+    await vi.waitFor(() => expect($taught.get()?.onMeasured).toBe(isMeasured), { timeout: 60_000 });
+    return digestOf($learned.get()!);
+  };
+  const usual = await learned(false);
+  $bench.set(BENCH);
+  expect(await learned(true)).not.toEqual(usual);
+  $bench.set(undefined);
+  expect(await learned(false)).toEqual(usual);
+});
+
+test('a link carries the bench that its swatches were weighed on', async () => {
+  const page = createChoosePage(withBenches(catalogue), { ...JOB, bench: BENCH });
+  const evidence = openEvidence(page, atom([torn]), undefined, undefined);
+  await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
+  const sent = new URLSearchParams(page.$tail.get());
+  expect(sent.get('bench')).toBe(BENCH);
+  expect(decodeTaught(sent.get('ls'))).toEqual(digestOf(evidence.learning.$learned.get()!));
 });
