@@ -3,9 +3,12 @@ import { seededUniform } from '../core/base/random';
 import { DEFAULT_JOB, type Job } from '../core/choose/job';
 import { rank, verdictOf } from '../core/choose/ranking';
 import type { Catalogue } from '../core/records/records';
-import type { Check, PracticeRow } from '../schemas/checks';
+import type { PracticeRow } from '../schemas/checks';
 
-type Practice = Extract<Check, { kind: 'practice' }>;
+/** Statements, whatever stands round them. */
+interface Practice {
+  readonly rows: readonly PracticeRow[];
+}
 
 /** What the chooser said of one statement. */
 export interface Asked {
@@ -69,10 +72,10 @@ export function scored(row: PracticeRow, order: readonly string[]): Asked {
 export const alwaysPaste = ({ rows }: Practice): readonly Asked[] =>
   rows.map((row) => scored(row, ['wheat-starch-paste-thin']));
 
-/** What other sources accept most often for the task, each statement asked with its own source left out. */
-export function favourites({ rows }: Practice): readonly Asked[] {
+/** What other sources accept most often for the task, each statement asked with its own source left out. `from`: where that is learned. */
+export function favourites({ rows }: Practice, from: Practice = { rows }): readonly Asked[] {
   return rows.map((row) => {
-    const others = rows.filter(({ group }) => group !== row.group);
+    const others = from.rows.filter(({ group }) => group !== row.group);
     const counted = (some: readonly PracticeRow[]) => {
       const count = new Map<string, number>();
       for (const { accepted, best } of some) {

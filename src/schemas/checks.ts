@@ -106,6 +106,13 @@ const practiceRow = strictObject({
   reading: z.string().min(10).optional(),
 });
 
+/** Statements that no setting was made with: half were looked at while the model was changed, half kept back till the end. */
+const freshRow = strictObject({ ...practiceRow.shape, half: z.enum(['seen', 'kept']) });
+const count = z.number().int().nonnegative();
+/** How often each question was answered yes, on the day. */
+const told = strictObject({ first: count, three: count, likely: count, warned: count });
+const toldOfHalves = strictObject({ seen: told, kept: told });
+
 const share = z.number().min(0).max(1);
 const head = { title: z.string().min(5), about: z.string().min(20) };
 
@@ -138,6 +145,18 @@ export const checkSchema = z.discriminatedUnion('kind', [
     ),
   }),
   strictObject({ ...head, kind: z.literal('practice'), rows: z.array(practiceRow).min(1) }),
+  strictObject({
+    ...head,
+    kind: z.literal('fresh-practice'),
+    /** the statements from which the favourites of tasks are learned */
+    of: idOf('checks'),
+    /** the day on which they were coded and asked, as it is read */
+    made: z.string().min(10),
+    /** before the model was changed with the first half in view, and after */
+    before: toldOfHalves,
+    after: toldOfHalves,
+    rows: z.array(freshRow).min(1),
+  }),
   strictObject({
     ...head,
     kind: z.literal('simulated'),
@@ -193,3 +212,4 @@ export type Check = z.infer<typeof checkSchema>;
 export type FormulaRow = z.infer<typeof formulaRow>;
 export type OutcomeRow = z.infer<typeof outcomeRow>;
 export type PracticeRow = z.infer<typeof practiceRow>;
+export type FreshRow = z.infer<typeof freshRow>;

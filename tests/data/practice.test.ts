@@ -45,6 +45,37 @@ describe('what it comes to', () => {
   });
 });
 
+describe('statements that no setting was made with', () => {
+  const fresh = checkSchema.parse(readRecords('checks')['practice-fresh.yaml']);
+  if (fresh.kind !== 'fresh-practice') throw new Error('practice-fresh.yaml is of another kind');
+  const answers = askAll(fresh, catalogue);
+  const half = new Map(fresh.rows.map((row) => [row.id, row.half]));
+  const inHalf = (which: 'seen' | 'kept') => answers.filter(({ row }) => half.get(row.id) === which);
+  test('each is a job that can be asked, stands once, and has our reading where it is missed', () => {
+    expect(fresh.rows.flatMap((row) => jobProblems(jobOf(row), catalogue))).toEqual([]);
+    for (const { best, accepted } of fresh.rows) expect(accepted).toEqual(expect.arrayContaining(best));
+    expect(half.size).toBe(fresh.rows.length);
+    const silent = answers.filter(({ first, row }) => first === false && row.reading === undefined);
+    expect(silent.map(({ row }) => row.id)).toEqual([]);
+  });
+  test('every second was kept back, by its number', () => {
+    for (const { id, half: which } of fresh.rows)
+      expect(which, id).toBe(Number(id.slice(1)) % 2 === 0 ? 'kept' : 'seen');
+  });
+  test('none is from a source of the others', () => {
+    const known = new Set(check.rows.map(({ group }) => group));
+    expect(fresh.rows.filter(({ group }) => known.has(group))).toEqual([]);
+  });
+  test.for(['seen', 'kept'] as const)('%s: it says no less than on the day', (which) => {
+    for (const question of ['first', 'three', 'likely'] as const) {
+      const { yes, asked: of } = shareOf(inHalf(which), question)!;
+      expect(yes, question).toBeGreaterThanOrEqual(fresh.after[which][question]);
+      expect(fresh.before[which][question]).toBeLessThanOrEqual(of);
+    }
+    expect(shareOf(inHalf(which), 'warned')!.yes).toBeLessThanOrEqual(fresh.after[which].warned);
+  });
+});
+
 describe('how it is counted, by hand', () => {
   const row = (id: string, group: string, accepted: string[], more: Partial<PracticeRow> = {}): PracticeRow => ({
     ...check.rows[0]!,
@@ -64,6 +95,13 @@ describe('how it is counted, by hand', () => {
     const order = favourites({ ...check, rows }).map(({ order: [first] }) => first);
     // A hears y twice; B and C hear x twice and the other's y once
     expect(order).toEqual(['y', 'y', 'x', 'x']);
+  });
+  test('it can be learned from other statements altogether', () => {
+    const from = { rows: [row('1', 'B', ['x']), row('2', 'B', ['x'])] };
+    expect(favourites({ rows: [row('3', 'A', ['y']), row('4', 'C', ['y'])] }, from).map(({ order }) => order)).toEqual([
+      ['x'],
+      ['x'],
+    ]);
   });
   test('one that is named best breaks a tie', () => {
     const rows = [row('1', 'A', ['x']), row('2', 'B', ['y'], { best: ['y'] }), row('3', 'C', ['z'])];

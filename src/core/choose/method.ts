@@ -34,7 +34,8 @@ const SUPPORTED_GRAMMAGE = 55;
 /** How usual it is to glue this face, 0–1; 0 where it cannot be done. */
 function usualFace(face: Face, traits: TaskTraits, sheet: Sheet, substrate: Substrate): number {
   const usual = traits.faces[face] ?? 0;
-  if (face === 'ground' && !substrate.takesGlue && !traits.small) return 0;
+  // A limp sheet is not brushed to take another, but for what is decorated, where the glue goes on the thing itself.
+  if (face === 'ground' && !substrate.takesGlue && !traits.small && traits.faces.ground !== 1) return 0;
   // Nobody carries a stiff sheet over on glass.
   if (face === 'sheet-on-support') return usual / (1 + (sheet.grammage.middle / SUPPORTED_GRAMMAGE) ** 6);
   return usual;
