@@ -34,7 +34,7 @@ const SUPPORTED_GRAMMAGE = 55;
 /** How usual it is to glue this face, 0–1; 0 where it cannot be done. */
 function usualFace(face: Face, traits: TaskTraits, sheet: Sheet, substrate: Substrate): number {
   const usual = traits.faces[face] ?? 0;
-  // A limp sheet is not brushed to take another, but for what is decorated, where the glue goes on the thing itself.
+  // A limp sheet is not brushed to take another, but where the glue goes on the thing itself: a back, what is decorated.
   if (face === 'ground' && !substrate.takesGlue && !traits.small && traits.faces.ground !== 1) return 0;
   // Nobody carries a stiff sheet over on glass.
   if (face === 'sheet-on-support') return usual / (1 + (sheet.grammage.middle / SUPPORTED_GRAMMAGE) ** 6);
@@ -46,7 +46,7 @@ const SMALL_MM = 60;
 
 function toolsFor(job: Job, traits: TaskTraits, catalogue: Catalogue): readonly Technique[] {
   const own = job.atHand.filter((id) => catalogue.techniques.has(id));
-  const small = (traits.small && !traits.loaded) || Math.max(job.widthMm, job.heightMm) < SMALL_MM;
+  const small = traits.small || Math.max(job.widthMm, job.heightMm) < SMALL_MM;
   const ids =
     own.length > 0
       ? own

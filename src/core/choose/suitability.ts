@@ -27,7 +27,7 @@ const VALUED = ['valued-original', ...OLD_THINGS];
  * Share left behind a photograph to what does not last. A judgement; that rubber cement and glue sticks are not for
  * photographs is published: US National Archives, family archives; State Library and Archives of Florida, scrapbooks.
  */
-const BEHIND_A_PICTURE = 0.5;
+const BEHIND_A_PICTURE = 0.4;
 
 /**
  * Water of a usual coat, g/m²; what brings less of it takes off less, each gram the same share. A judgement. Published:
@@ -35,9 +35,6 @@ const BEHIND_A_PICTURE = 0.5;
  * Archives of Australia, repair tests, 2012).
  */
 const WETTED = 40;
-
-/** Work in which the sheet is a tissue or a strip, and the colours that may run are those of what it is laid on. */
-const ON_OTHERS_COLOURS: readonly Task[] = ['mend', 'line-sheet', 'laminate', 'hinge'];
 
 /** What it costs a film where a task always wants a second go, and the pull that counts half of that, N/m. Estimates. */
 const ONE_GO = 0.3;
@@ -93,15 +90,13 @@ export function suitability(
   // Nobody has to say that a joint should last and bend a little.
   if (!needs.has('long-lived') && adhesive.longLived !== 'yes') {
     off(
-      adhesive.longLived === 'no' ? 0.8 : 0.95,
+      adhesive.longLived === 'no' ? (sheet.photograph ? BEHIND_A_PICTURE : 0.8) : 0.95,
       'ages',
       adhesive.longLived === 'no'
         ? 'It does not last: it yellows, stains or lets go with age.'
         : 'How well it ages depends on the make.',
     );
   }
-  if (sheet.photograph && adhesive.longLived === 'no')
-    off(BEHIND_A_PICTURE, 'picture', 'It can stain or fade a photograph from behind.');
   const task = taskOf(job);
   const traits = TASK_TRAITS[task];
   if (!needs.has('flexes') && adhesive.flexes !== 'yes') {
@@ -172,7 +167,8 @@ export function suitability(
   const carrier = carrierOf(adhesive, catalogue);
   const wet = carrier === 'water' || carrier === 'alcohol';
   const asked = needs.has('colours');
-  const ofAnother = asked && job.paper.coloursRun === undefined && ON_OTHERS_COLOURS.includes(task);
+  // A tissue or a strip, such as is pasted out on a support, is laid on something whose colours are meant.
+  const ofAnother = asked && job.paper.coloursRun === undefined && traits.faces['sheet-on-support'];
   const runs = ofAnother && sheet.coloursRun === 'unlikely' ? 'possible' : sheet.coloursRun;
   if (runs !== 'unlikely') {
     const likely = runs === 'likely';

@@ -28,10 +28,8 @@ export interface TaskTraits {
   readonly says: string;
   /** faces that may be glued, each with how usual it is, 0–1 */
   readonly faces: Partial<Readonly<Record<Face, number>>>;
-  /** done a strip or a tab at a time, with a small brush */
+  /** done with a small brush, a strip or a tab at a time */
   readonly small: boolean;
-  /** though it is a strip, glued with a loaded glue brush; left out: it is not */
-  readonly loaded?: boolean;
   /** 0 nobody lifts the sheet again … 1 everybody wants to be able to */
   readonly secondGo: number;
   /** share of the time to place it for which it has to slide */
@@ -107,9 +105,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
   'line-spine': {
     says: 'line a spine with it',
     faces: { ground: 1, sheet: 0.97 },
-    small: true,
     // a back is glued generously, with the brush that glues a sheet
-    loaded: true,
+    small: false,
     secondGo: 0,
     slide: 0.3,
     load: 1,
