@@ -1,10 +1,26 @@
 /** After the glue: lifting, waiting, laying, rubbing down, pressing. */
 import { flatHand, grip, pinch, pointing } from './hands';
 import { roundBar } from './apply';
-import { all, leader, line2, put, putAt, path, shape, strokes, way, way2, word, type Mark } from './ink';
+import {
+  all,
+  dots,
+  leader,
+  line2,
+  put,
+  putAt,
+  path,
+  shape,
+  standsOff,
+  strokes,
+  strokes2,
+  way,
+  way2,
+  word,
+  type Mark,
+} from './ink';
 import { bent, block, curledStrip, curlLeft, pane, pot, sheet, waste, weight } from './sheets';
 import { clock, folder, iron, softBrush } from './tools';
-import { flat, plus, type P3 } from './space';
+import { between, flat, plus, type P2, type P3 } from './space';
 
 const BOARD: P3 = [0, 0, 0];
 const [BW, BD, BH] = [100, 66, 7];
@@ -20,17 +36,18 @@ export const keepWarm = (): Mark =>
     pot([32, 8, 30], 24, 30, { liquid: 'glue', full: 0.6 }),
     putAt(
       all(
-        path('M-2.500 0V-62Q0-65 2.500-62V0Q0 4-2.500 0Z', 'paper', 'line', [
-          [-4, -66],
+        path('M-4 0V-66Q0-70 4-66V0Q0 4-4 0Z', 'paper', 'line', [
+          [-4, -70],
           [4, 4],
         ]),
-        path('M-1 0V-34H1V0Z', 'ink', 'bare', []),
-        line2s([
-          [-2.5, -20],
-          [-2.5, -30],
-          [-2.5, -40],
-          [-2.5, -50],
-        ]),
+        path('M-1.300 0V-34H1.300V0Z', 'ink', 'bare', []),
+        strokes2(
+          between(-58, -14, 9).map((y, i): P2[] => [
+            [i % 2 ? 1.5 : 0, y],
+            [4, y],
+          ]),
+          'line',
+        ),
       ),
       [6, 8, 46],
       8,
@@ -38,10 +55,6 @@ export const keepWarm = (): Mark =>
     steam([20, 8, 66]),
     steam([40, 8, 66]),
   );
-const line2s = (ticks: readonly (readonly [number, number])[]): Mark => ({
-  svg: `<path class="t" d="${ticks.map(([x, y]) => `M${x} ${y}h3`).join('')}"/>`,
-  reach: [],
-});
 const steam = (at: P3): Mark =>
   putAt(
     path('M0 0C-5-6 5-10 0-16S5-26 0-32', 'none', 'thin', [
@@ -63,7 +76,7 @@ const fromLeft = (at: P3, degrees = 58) => ({
 
 /** A sheet going down on glass with its face under it. */
 export const faceDownOnGlass = (): Mark => {
-  const curve = curledStrip([6, 0, 4], 40, 112, 88);
+  const curve = curledStrip([6, 0, 4], 34, 112, 112);
   const hand = fromRight(plus(curve.at(-1)!, [0, 40, 0]), -82);
   return all(
     pane([-12, -12, 0], 134, 92),
@@ -81,7 +94,7 @@ export const faceDownOnGlass = (): Mark => {
     hand.behind,
     bent(curve, [0, 68, 0], { top: 'plain', under: 'printed' }),
     hand.front,
-    way2([...flat([98, -30, 60])], [...flat([112, -30, 20])], 8),
+    way2(flat([100, -6, 56]), flat([116, -6, 12]), 10),
   );
 };
 
@@ -123,14 +136,14 @@ export const relax = (share = 4 / 60): Mark =>
 /** One edge down, the rest let down after it. `down` is the share that lies already. */
 export const letDown = (down = 0.3, withHand = true): Mark => {
   const long = 124;
-  const curve = curledStrip([-12, -10, BH + 0.5], 12 + down * 88, long, 100 * (1 - down) + 6);
+  const curve = curledStrip([-12, -10, BH + 0.5], 8 + down * 88, long, 150 * (1 - down) + 6);
   const hand = fromRight(plus(curve.at(-1)!, [0, 46, 0]), -82);
   return all(
     board(),
     withHand && hand.behind,
     bent(curve, [0, 86, 0], { top: 'printed', under: 'glued' }),
     withHand && hand.front,
-    way2([...flat([104, -34, 64])], [...flat([116, -34, 22])], 8),
+    way2(flat([112, -10, 52]), flat([122, -10, 12]), 10),
   );
 };
 
@@ -248,16 +261,34 @@ export const clampSquare = (): Mark =>
     block([0, 0, 0], 118, 80, 7),
     block([0, 10, 7], 7, 70, 40, { top: 'board', sides: 'board' }),
     block([0, 73, 7], 96, 7, 40, { top: 'board', sides: 'board' }),
-    shape(
-      [
-        [7.5, 40, 7],
-        [54, 40, 7],
-        [54, 40, 13],
-        [14, 40, 13],
-        [14, 40, 44],
-        [7.5, 40, 44],
-      ],
-      'paper',
+    // a square set of steel, one leg along the base and one up the wall
+    standsOff(
+      all(
+        shape(
+          [
+            [7.5, 40, 7],
+            [62, 40, 7],
+            [62, 40, 16],
+            [17, 40, 16],
+            [17, 40, 46],
+            [7.5, 40, 46],
+          ],
+          'ink',
+        ),
+        strokes(
+          [
+            ...between(22, 58, 7).map((x): P3[] => [
+              [x, 40, 16],
+              [x, 40, 12.5],
+            ]),
+            ...between(20, 42, 5).map((z): P3[] => [
+              [17, 40, z],
+              [13.5, 40, z],
+            ]),
+          ],
+          'shine',
+        ),
+      ),
     ),
     putAt(put(pointing, [0, 0], 44, { mirrored: true }), [0, 24, 30]),
     way([-46, 24, 32], [-12, 24, 32]),
@@ -350,8 +381,8 @@ export const spray = (): Mark =>
           [-12, -16],
           [12, 50],
         ]),
-        path('M-4-9V-17H5V-9', 'paper', 'line', [
-          [-4, -18],
+        path('M-4-14V-22H5V-14M-4-20H-8V-16H-4', 'ink', 'line', [
+          [-8, -22],
           [5, -8],
         ]),
         put(grip, [0, 22], -4),
@@ -360,17 +391,31 @@ export const spray = (): Mark =>
     ),
   );
 const mist = (): Mark => {
-  const [nx, ny] = flat([106, 30, 77]);
-  const [tx, ty] = flat([52, 38, 0]);
-  const spots: string[] = [];
-  for (let i = 0; i < 46; i += 1) {
-    const t = 0.12 + 0.88 * Math.sqrt((i * 0.618034) % 1);
-    const side = 2 * ((i * 0.7548777) % 1) - 1;
-    spots.push(
-      `M${(nx + (tx - nx) * t + side * 34 * t).toFixed(1)} ${(ny + (ty - ny) * t + side * 9 * t).toFixed(1)}h0`,
-    );
-  }
-  return { svg: `<path class="d v" d="${spots.join('')}"/>`, reach: [] };
+  const [nx, ny] = flat([105, 30, 76]);
+  const edges: P3[] = [
+    [6, 22, 0],
+    [84, 54, 0],
+  ];
+  // spread evenly over the cone: rows farther from the can hold more
+  const spots = between(0.16, 1, 9).flatMap((t, row): P2[] =>
+    Array.from({ length: 2 + row }, (_, i): P2 => {
+      const across = (i + (row % 2 ? 0.3 : 0.7)) / (2 + row);
+      const [ex, ey] = flat([6 + 78 * across, 22 + 32 * across, 0]);
+      return [nx + (ex - nx) * t, ny + (ey - ny) * t];
+    }),
+  );
+  return all(
+    strokes2(
+      edges.map((edge): P2[] => {
+        const [ex, ey] = flat(edge);
+        return [
+          [nx, ny],
+          [ex, ey],
+        ];
+      }),
+    ),
+    dots(spots),
+  );
 };
 
 /** Set with an iron through a clean sheet. */
@@ -386,7 +431,7 @@ export const ironed = (): Mark =>
 /** The three things that every question here is about: a sheet, a coat of glue, a board. */
 export const joint = (): Mark => {
   const [w, d, h] = [150, 84, 12];
-  const curve = curledStrip([0, 0, h + 3], 74, 152, 66);
+  const curve = curledStrip([0, 0, h + 3], 62, 156, 108);
   const label = (at: P3, text: string): Mark => {
     const [x, y] = flat(at);
     return all(leader([x, y], [228, y]), word([232, y + 4], text));
@@ -402,7 +447,7 @@ export const joint = (): Mark => {
       { top: 'glued' },
     ),
     bent(curve, [0, d, 0], { top: 'printed', under: 'glued' }),
-    label([curve[12]![0], d * 0.7, curve[12]![2]], 'the sheet'),
+    label([curve[12]![0], d * 0.8, curve[12]![2]], 'the sheet'),
     label([w - 8, d * 0.74, h + 2], 'wet glue'),
     label([w, d * 0.16, h / 2], 'the board'),
   );

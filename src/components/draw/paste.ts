@@ -201,7 +201,7 @@ export const cool = (): Mark => {
       [-16, 0],
       [70, 20],
       [-4, -25],
-      [62, -18],
+      [74, -6],
     ] as const
   ).map(([x, y]) => block([x, y, 18], 12, 11, 9, { top: 'paper', sides: 'glass' }));
   return all(

@@ -241,14 +241,25 @@ const speckleFront = ([x, y, z]: P3, w: number, d: number): Mark => {
 
 function portfolio(): ProjectPlate {
   const [w, d] = [76, 100] as const;
-  const tie = (at: P3, turn = 0): Mark =>
+  // a bow over the fore-edge, and a loose tie that hangs from an edge
+  const bow = (at: P3): Mark =>
     putAt(
-      path('M0 0C10 3 12 8 22 8M0 0C8-4 14-2 20-8M-1 0C-5 6-14 4-18 9', 'none', 'way', [
-        [-18, -8],
-        [22, 10],
+      all(
+        path('M0 0L-2-9M0 0L-5 13M0 0L7 12', 'none', 'way', []),
+        path('M0 0C-7-10-19-8-17-1C-15 5-5 4 0 0C7-10 19-8 17-1C15 5 5 4 0 0Z', 'green', 'way', [
+          [-18, -9],
+          [18, 13],
+        ]),
+      ),
+      at,
+    );
+  const tie = (at: P3, side: 1 | -1): Mark =>
+    putAt(
+      path(`M0 0C${side * 9}-3 ${side * 12} 5 ${side * 20} 4S${side * 26} 12 ${side * 34} 10`, 'none', 'way', [
+        [0, -3],
+        [side * 34, 12],
       ]),
       at,
-      turn,
     );
   const finished = all(
     covered([0, 0, 0], w, d, 4),
@@ -280,7 +291,7 @@ function portfolio(): ProjectPlate {
       [0, d, 0],
       { top: 'cloth' },
     ),
-    tie([w, d / 2, 9]),
+    bow([w, d / 2, 9]),
   );
   const open = all(
     // the cover laid open to the left
@@ -331,8 +342,8 @@ function portfolio(): ProjectPlate {
       [w - 12, 0, 0],
       { top: 'plain', under: 'plain' },
     ),
-    tie([-w - 16, d / 2, 3], 180),
-    tie([w + 30, d / 2, 26]),
+    tie([-w - 16, d / 2, 3], -1),
+    tie([w, d / 2, 3], 1),
     word(flat([-w / 2 - 16, -14, -8]), 'cover', 'middle'),
     word(flat([w / 2 + 4, -22, -16]), 'flaps', 'middle'),
     line(
