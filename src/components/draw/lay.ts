@@ -5,7 +5,6 @@ import {
   all,
   dots,
   leader,
-  line2,
   put,
   putAt,
   path,
@@ -136,12 +135,12 @@ export const relax = (share = 4 / 60): Mark =>
 /** One edge down, the rest let down after it. `down` is the share that lies already. */
 export const letDown = (down = 0.3, withHand = true): Mark => {
   const long = 124;
-  const curve = curledStrip([-12, -10, BH + 0.5], 8 + down * 88, long, 150 * (1 - down) + 6);
+  const curve = curledStrip([-12, -10, BH + 0.5], 8 + down * 88, long, 150 * (1 - down) + 6, 8);
   const hand = fromRight(plus(curve.at(-1)!, [0, 46, 0]), -82);
   return all(
     board(),
     withHand && hand.behind,
-    bent(curve, [0, 86, 0], { top: 'printed', under: 'glued' }),
+    bent(curve, [0, 86, 0], { top: 'printed', under: 'wet' }),
     withHand && hand.front,
     way2(flat([112, -10, 52]), flat([122, -10, 12]), 10),
   );
@@ -149,8 +148,8 @@ export const letDown = (down = 0.3, withHand = true): Mark => {
 
 /** The sheet held over its place, not touching yet, its corners over the corners. */
 export const holdOver = (): Mark => {
-  const hang = Array.from({ length: 15 }, (_, i): P3 => {
-    const t = i / 14;
+  const hang = Array.from({ length: 12 }, (_, i): P3 => {
+    const t = i / 11;
     return [-14 + 128 * t, -10, 74 - 22 * 4 * t * (1 - t)];
   });
   const [left, right] = [fromLeft(plus(hang[0]!, [0, 50, 0]), 74), fromRight(plus(hang.at(-1)!, [0, 40, 0]), -64)];
@@ -199,9 +198,8 @@ export const slideAlong = (by = 0): Mark => {
       'hid',
     ),
     putAt(put(flatHand, [0, 0], -20), [52 + by, 52, BH]),
-    line2([[...flat([x + 26, y - 34, z])], [...flat([x + 92, y - 34, z])]], 'way'),
-    way([x + 60, y - 34, z], [x + 96, y - 34, z]),
-    way([x + 60, y - 34, z], [x + 22, y - 34, z]),
+    way([x + 40, y - 30, z], [x + 74, y - 30, z]),
+    way([x + 40, y - 30, z], [x + 4, y - 30, z]),
   );
 };
 
@@ -314,7 +312,7 @@ export const film = (): Mark => {
       { top: 'film', under: 'film' },
     ),
     putAt(pinch.front, plus(end, [-14, 20, 0]), 78),
-    way2([...flat([60, -12, 44])], [...flat([14, -12, 44])], 10),
+    way([98, -16, 0], [36, -16, 0]),
   );
 };
 

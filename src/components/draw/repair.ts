@@ -52,7 +52,7 @@ export const coverDown = (): Mark => {
     shape([hinge, edge, plus(edge, far), plus(hinge, far)], 'board'),
     shape([edge, plus(edge, [-4, 0, -2]), plus(hinge, [-4, 0, -2]), hinge], 'edge'),
     hand.front,
-    way2([...flat(plus(edge, [26, 0, 10]))], [...flat([66, -3, THICK + 34])], -22),
+    way2(flat(plus(edge, [18, TALL + 6, 2])), flat([62, TALL * 0.6, THICK + 16]), 22),
   );
 };
 

@@ -2,12 +2,14 @@
 import { all, dots, shape, shape2, strokes, strokes2, standsOff, type Fill, type Mark } from './ink';
 import { between, common, flat, hull, nearness, plus, ring, turning, type P2, type P3 } from './space';
 
-/** What a face of a sheet shows: nothing, its printed side, wet glue, clear film, old newsprint, a page of a book. */
-export type DrawnFace = 'plain' | 'printed' | 'glued' | 'film' | 'news' | 'page' | 'cloth' | 'tissue' | 'blotter';
+/** What a face of a sheet shows: nothing, its printed side, wet glue with or without its shine, clear film, old newsprint, a page of a book. */
+export type DrawnFace =
+  'plain' | 'printed' | 'glued' | 'wet' | 'film' | 'news' | 'page' | 'cloth' | 'tissue' | 'blotter';
 const FILL: Readonly<Record<DrawnFace, Fill>> = {
   plain: 'paper',
   printed: 'paper',
   glued: 'glue',
+  wet: 'glue',
   film: 'glass',
   news: 'ground',
   page: 'paper',
@@ -61,7 +63,7 @@ export function bent(curve: readonly P3[], sweep: P3, { top = 'plain', under = '
 
 /** What lies on a face, in rows along the sheet. */
 function lying(face: DrawnFace, edge: readonly P3[], lengths: readonly number[], sweep: P3, before: number): Mark {
-  if (face === 'plain' || face === 'film') return all();
+  if (face === 'plain' || face === 'film' || face === 'wet') return all();
   const long = lengths.reduce((sum, one) => sum + one, 0);
   const deep = Math.hypot(...sweep);
   const on = (u: number, v: number): P3 => {
