@@ -223,8 +223,7 @@ function grabStep(
 
 /** Whether what was measured leaves as much open as what is usual does. */
 const saysLittle = ({ standard }: BenchReading, { low, high }: Ends): boolean => 2 * standard >= (high - low) / 2;
-const SAYS_LITTLE =
-  ' It leaves more open than what is usual does, so it changes little: your coat and your board, measured, make it surer.';
+const SAYS_LITTLE = ' It says less than what is usual does: measure your coat and your board as well.';
 
 /** What cannot be, each beside the field it was typed in. */
 function contradictions(plan: BenchPlan): InputError[] {

@@ -7,8 +7,6 @@ export interface DecodedPlan<S extends FieldTable> {
   readonly plan: PlanOf<S>;
   /** what was left at its usual value, each as its reader would name it */
   readonly dropped: readonly string[];
-  /** names of the fields that the link says, and that could be read whole */
-  readonly said: ReadonlySet<string>;
   readonly seen?: string;
 }
 
@@ -34,18 +32,16 @@ export function decodePlan<S extends FieldTable>(
   const dropped = broken.map((key) => key.slice(0, MOST_SHOWN));
   const drop = (key: string) => dropped.push(partName(key, query.get(key)!));
   if (query.has('v') && query.get('v') !== FORMAT) drop('v');
-  const said = new Set<string>();
   const entries = Object.entries(fields).map(([name, field]) => {
     const carried = query.get(field.key);
     if (carried === undefined) return [name, unsaid[name]];
     const { value, whole } = carriedBy(name, field, carried, unsaid[name]);
-    if (whole) said.add(name);
-    else drop(field.key);
+    if (!whole) drop(field.key);
     return [name, value];
   });
   const plan = Object.fromEntries(entries) as PlanOf<S>;
   const seen = query.get('seen');
-  return { plan, dropped, said, ...(seen !== undefined && { seen }) };
+  return { plan, dropped, ...(seen !== undefined && { seen }) };
 }
 
 /** The value that a link's text holds, and whether all of the text could be read; of a list what could be is kept. */

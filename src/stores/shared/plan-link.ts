@@ -10,9 +10,9 @@ export function loadPlan<S extends FieldTable, A>(
 ): void {
   if (text.replace(/^[?#]/, '') === '') return;
   const usual = unsaid?.plan ?? usualOf(fields);
-  const { plan: asSent, said, dropped, seen } = decodePlan(text, fields, usual);
+  const { plan: asSent, dropped, seen } = decodePlan(text, fields, usual);
   const put = [...dropped];
-  let plan = unsaid?.settle(asSent, (name) => !said.has(name), put) ?? asSent;
+  let plan = unsaid?.settle(asSent, put, text) ?? asSent;
   const found = solve(plan);
   if ('problems' in found) {
     for (const { field: name } of found.problems) {
@@ -20,7 +20,7 @@ export function loadPlan<S extends FieldTable, A>(
       if (!field) continue;
       put.push(field.key);
       const without = { ...plan, [name]: usual[name] };
-      plan = unsaid?.settle(without, (lacking) => lacking === name, put) ?? without;
+      plan = unsaid?.settle(without, put, text, name) ?? without;
     }
     if ('problems' in solve(plan)) plan = usual;
   }

@@ -19,8 +19,8 @@ interface Calculator<S extends FieldTable, A> {
 /** What a link means by what it leaves out, where that is not the usual. */
 interface Unsaid<S extends FieldTable> {
   readonly plan: PlanOf<S>;
-  /** Gives a plan without what it lacks; what was put back is added to `put`, as its reader would name it in a link. */
-  readonly settle: (plan: PlanOf<S>, lacks: (name: string) => boolean, put: string[]) => PlanOf<S>;
+  /** Gives a plan without what the link's text does not say whole, or without the field that is wrong, and adds it to `put`. */
+  readonly settle: (plan: PlanOf<S>, put: string[], text: string, wrong?: string) => PlanOf<S>;
 }
 
 export function createPlan<S extends FieldTable, A>(

@@ -15,9 +15,9 @@ const catalogue = readCatalogue();
 describe('a bench', () => {
   const settle = measuredOnly(BENCH_FIELDS, UNMEASURED_BENCH);
   const opened = (link: string) => {
-    const { plan, said } = decodePlan(link, BENCH_FIELDS, UNMEASURED_BENCH);
-    const put: string[] = [];
-    return { plan: settle(plan, (name) => !said.has(name), put), put };
+    const { plan, dropped } = decodePlan(link, BENCH_FIELDS, UNMEASURED_BENCH);
+    const put = [...dropped];
+    return { plan: settle(plan, put, link), put };
   };
   const ways = ({ plan }: ReturnType<typeof opened>) => [plan.coatBy, plan.solidsBy, plan.boardBy, plan.grabBy];
   it('of which a link says nothing is unmeasured', () => {
@@ -33,7 +33,7 @@ describe('a bench', () => {
   it('whose weights cannot be read was not weighed', () => {
     const found = opened('v=1&coat=weighed&before=heavy&after=43&step=0.1&waited=20&wide=148&high=210');
     expect(ways(found)).toEqual(['none', 'none', 'none', 'none']);
-    expect(found.put).toEqual(['coat (weighed)']);
+    expect(found.put).toEqual(['before (heavy)', 'coat (weighed)']);
   });
   it('is what its own link says, whole', () => {
     for (const boardBy of ['none', 'drop'] as const) {
