@@ -3,6 +3,7 @@
  * a link brings what its sender's swatches showed.
  */
 import { atom, computed, type ReadableAtom } from 'nanostores';
+import type { InTurns } from '../../core/base/turns';
 import { chooseInTurns, type Choice } from '../../core/choose/choose';
 import { settleJob, type Job } from '../../core/choose/job';
 import { encodeTaught, type TaughtBy } from '../../core/choose/seen';
@@ -126,12 +127,16 @@ export function openEvidence(
     const [job, learned] = [$job.get(), learning.$learned.get()];
     if (!learned || learned.swatches === 0 || $source.get() === 'sent') return $learnedChoices.set(undefined);
     const speaksOf = $evidence.get();
-    const draws = drawsForTaught(learned, job.paper, (id) =>
-      speaksOf.has(id) ? leftToLearn(id, job, catalogue) : undefined,
-    );
-    stop = inTurns(chooseInTurns(settleJob(job, catalogue).job, catalogue, draws), (choices) =>
-      $learnedChoices.set({ job, choices }),
-    );
+    function* answer(): InTurns<readonly Choice[]> {
+      // in the turn of whoever learned there is no time left for it
+      yield 'rest';
+      const draws = drawsForTaught(learned!, job.paper, (id) =>
+        speaksOf.has(id) ? leftToLearn(id, job, catalogue) : undefined,
+      );
+      yield 'rest';
+      return yield* chooseInTurns(settleJob(job, catalogue).job, catalogue, draws);
+    }
+    stop = inTurns(answer(), (choices) => $learnedChoices.set({ job, choices }));
   };
   $evidence.subscribe(apply);
   $isOn.listen(apply);

@@ -1,6 +1,7 @@
 /** What the model has learned from all the swatches on this device. Fetched only where there are some. */
 import { atom, computed, type ReadableAtom } from 'nanostores';
 import { ownBench } from '../../core/learn/condition';
+import type { InTurns } from '../../core/base/turns';
 import { judgedIn, type Judged } from '../../core/learn/judged';
 import { learnInTurns, type Learned } from '../../core/learn/reweigh';
 import { pairsInTurns, taughtBy, type Pair, type Taught } from '../../core/learn/taught';
@@ -50,14 +51,20 @@ export function openLearning(
       $pairs.set([]);
       return $learned.set(undefined);
     }
-    const own = ownBench(judged.conditions);
-    const onOwn = recordsOn(bench, catalogue);
-    stop = inTurns(learnInTurns(judged.conditions, catalogue, own, undefined, onOwn), (learned) => {
-      $taught.set({ ...taughtBy(learned), onMeasured: bench !== undefined });
-      $learned.set(learned);
-      stop = inTurns(pairsInTurns(learned), (pairs) => $pairs.set(pairs));
-    });
+    stop = inTurns(learnFrom(judged, bench), () => {});
   };
+  /** Hands over what is done as it goes, and ends its turn there: what each sets off is work of its own. */
+  function* learnFrom({ conditions }: Judged, bench: string | undefined): InTurns<void> {
+    const onOwn = recordsOn(bench, catalogue);
+    const learned = yield* learnInTurns(conditions, catalogue, ownBench(conditions), undefined, onOwn);
+    yield 'rest';
+    const taught = taughtBy(learned);
+    yield 'rest';
+    $taught.set({ ...taught, onMeasured: bench !== undefined });
+    $learned.set(learned);
+    yield 'rest';
+    $pairs.set(yield* pairsInTurns(learned));
+  }
   computed([$trials, $bench], (trials, bench) => ({ trials, bench })).subscribe(({ trials, bench }) =>
     learn(judgedIn(trials, catalogue), bench),
   );
