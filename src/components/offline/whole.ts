@@ -58,6 +58,7 @@ function sayWhatIsMissing(): void {
 sayWhatIsMissing();
 try {
   ask('WHAT_IS_KEPT', (told) => {
+    found('no-keep').hidden = true;
     found('keep').hidden = false;
     show(told);
   });
