@@ -9,7 +9,7 @@ interface Props {
 
 /** What a link says when it opens the student's sheet alone. */
 const SHEET = 'sheet=student';
-/** The page shows the student's sheet alone while its root says so (styles/bench.css). */
+/** The page shows the student's sheet alone while its root says so (styles/class.css). */
 const showSheet = (shown: boolean) => document.documentElement.toggleAttribute('data-student', shown);
 
 export function ForStudents({ address, tail }: Props) {
