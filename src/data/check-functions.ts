@@ -124,7 +124,11 @@ const lidOver = (inside: Space, board: number): Space => lidInside(trayRound(ins
 function mostWorthOfSheet(widthMm: number, heightMm: number, rows: readonly (readonly number[])[]): number | undefined {
   const stock = { widthMm, heightMm, grain: widthMm > heightMm ? 'long' : 'short' } as const;
   const pieces = rows.map(([w = 0, h = 0, count = 0]) => ({
-    ...{ name: '', widthMm: w, heightMm: h, count, grain: 'width' as const },
+    name: '',
+    widthMm: w,
+    heightMm: h,
+    count,
+    grain: 'width' as const,
   }));
   const worth = rows.map(([, , , one = 0]) => one);
   return mostWorth(kindsOf(pieces, stock, 1), worth, roomOf(stock), { left: 1e8 });

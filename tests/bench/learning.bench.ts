@@ -14,7 +14,11 @@ const adhesives = ['pva', 'pva-mc-1-1', 'methylcellulose-2-5', 'wheat-starch-pas
 /** 48 swatches, no two alike: the dearest there can be. */
 const conditions = papers.flatMap((family, i) =>
   adhesives.map((adhesive, k): Condition => ({
-    ...{ bench: 'one', sheet: `one ${family}`, paperName: family, paper: { family }, adhesive },
+    bench: 'one',
+    sheet: `one ${family}`,
+    paperName: family,
+    paper: { family },
+    adhesive,
     job: { ...DEFAULT_JOB, paper: { family }, placeSeconds: 40, lined: false },
     seen: [{ spread: 'pass', lift: (i + k) % 3 ? 'pass' : 'fail', board: 'pass' }],
   })),

@@ -16,7 +16,8 @@ const typed = (kits: number, rows: readonly string[]) => ({
   ...DEFAULT_CUT,
   stocks: stocksIn(`board~700x${1000 + (turn++ % 10)}~long~5`),
   pieces: cutPiecesIn(rows.join('_')),
-  ...{ kits, kerf: 1 },
+  kits,
+  kerf: 1,
 });
 
 describe('a cutting plan', () => {

@@ -32,8 +32,17 @@ function largest(papers: number, glues: number, holds: number, replicates: numbe
     return between < 0.15 ? 'partly' : lot < rate(paper) ? 'pass' : 'fail';
   };
   return {
-    ...{ version: TRIAL_VERSION, id: 'largest', name: 'Largest', by: '', createdAt: '', ...design, questions },
-    ...{ widthMm: 50, heightMm: 70, seed: 1, conditions: {} },
+    version: TRIAL_VERSION,
+    id: 'largest',
+    name: 'Largest',
+    by: '',
+    createdAt: '',
+    ...design,
+    questions,
+    widthMm: 50,
+    heightMm: 70,
+    seed: 1,
+    conditions: {},
     swatches: drawOrder(design, 1).map((swatch) => ({
       ...swatch,
       outcomes: Object.fromEntries(questions.map(({ id }) => [id, outcome(swatch.paper)])),
@@ -63,7 +72,10 @@ describe('576 swatches, 10 questions', () => {
   ] as const) {
     const trial = largest(papers, glues, holds, replicates);
     bench(name, () => read(name, trial), {
-      ...{ iterations: 3, warmupIterations: 1, time: 0, warmupTime: 0 },
+      iterations: 3,
+      warmupIterations: 1,
+      time: 0,
+      warmupTime: 0,
       teardown: () => console.log(`${name}: longest step ${longest.get(name)?.toFixed(0)} ms`),
     });
   }

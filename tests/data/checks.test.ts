@@ -98,8 +98,14 @@ test('no two rows share an id', () => {
 
 describe('a slip in a check file is caught', () => {
   const sound: FormulaRow = {
-    ...{ id: 'one', call: 'apparentDensity', args: [80, 100], expected: 0.8, unit: '', within: 0.001 },
-    ...{ basis: 'exact', says: '80 g/m² at 100 µm' },
+    id: 'one',
+    call: 'apparentDensity',
+    args: [80, 100],
+    expected: 0.8,
+    unit: '',
+    within: 0.001,
+    basis: 'exact',
+    says: '80 g/m² at 100 µm',
   };
   test('a wrong value does not pass', () => {
     expect(runFormula(sound).passes).toBe(true);

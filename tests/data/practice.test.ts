@@ -79,12 +79,20 @@ describe('statements that no setting was made with', () => {
 describe('how it is counted, by hand', () => {
   const row = (id: string, group: string, accepted: string[], more: Partial<PracticeRow> = {}): PracticeRow => ({
     ...check.rows[0]!,
-    ...{ id, group, accepted, best: [], others: [], warned: [], task: 'mend' },
+    id,
+    group,
+    accepted,
+    best: [],
+    others: [],
+    warned: [],
+    task: 'mend',
     ...more,
   });
   test('first, one of three, and what is warned of', () => {
     expect(scored(row('a', 'A', ['c'], { warned: ['a'] }), ['a', 'b', 'c'])).toMatchObject({
-      ...{ first: false, three: true, warned: true },
+      first: false,
+      three: true,
+      warned: true,
     });
     expect(scored(row('a', 'A', ['d']), ['a', 'b', 'c', 'd'])).toMatchObject({ first: false, three: false });
     expect(scored(row('a', 'A', []), ['a', 'b', 'c'])).not.toHaveProperty('first');

@@ -27,8 +27,15 @@ import { anyPlan } from '../core/support/any-plan';
 
 const catalogue = readCatalogue();
 const TABLES: Readonly<Record<string, FieldTable>> = {
-  ...{ choose: JOB_FIELDS, mix: MIX_FIELDS, cover: COVER_FIELDS, flat: FLAT_FIELDS, make: MAKE_FIELDS },
-  ...{ cut: CUT_FIELDS, measure: MEASURE_FIELDS, bench: BENCH_FIELDS, class: CLASS_FIELDS },
+  choose: JOB_FIELDS,
+  mix: MIX_FIELDS,
+  cover: COVER_FIELDS,
+  flat: FLAT_FIELDS,
+  make: MAKE_FIELDS,
+  cut: CUT_FIELDS,
+  measure: MEASURE_FIELDS,
+  bench: BENCH_FIELDS,
+  class: CLASS_FIELDS,
 };
 
 test('every calculator has its table here; trials have none', () => {

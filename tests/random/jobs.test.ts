@@ -114,7 +114,10 @@ describe('a step of one per cent', () => {
         grammage: catalogue.papers.get(job.paper.family)!.grammage.middle,
         cobb,
         placeSeconds: 3 + 60 * uniform(),
-        ...{ widthMm: job.widthMm, heightMm: job.heightMm, celsius: job.celsius, humidity: job.humidity },
+        widthMm: job.widthMm,
+        heightMm: job.heightMm,
+        celsius: job.celsius,
+        humidity: job.humidity,
       }[field];
       const at = (value: number): Job =>
         field === 'grammage' || field === 'cobb'

@@ -36,8 +36,17 @@ function laid(plan: Plan, nature: Nature, uniform: Uniform): Trial {
   const questions = asked(plan.questions);
   const design = { papers, glues, holds: [20], replicates };
   return {
-    ...{ version: TRIAL_VERSION, id, name: id, by, createdAt: '2026-01-01', ...design, questions },
-    ...{ widthMm: 50, heightMm: 70, seed: 1, conditions: {} },
+    version: TRIAL_VERSION,
+    id,
+    name: id,
+    by,
+    createdAt: '2026-01-01',
+    ...design,
+    questions,
+    widthMm: 50,
+    heightMm: 70,
+    seed: 1,
+    conditions: {},
     swatches: drawOrder(design, 1).map((swatch) => ({
       ...swatch,
       outcomes: Object.fromEntries(questions.map((question) => [question.id, nature(swatch, uniform)])),

@@ -70,7 +70,10 @@ export const taskAnswer = memoize(
 function answered({ id, title, job, hasPage }: Pick<PairAnswer, 'id' | 'title' | 'job'> & { hasPage: boolean }) {
   const choices = choose(job, catalogue);
   return {
-    ...{ id, title, job, choices },
+    id,
+    title,
+    job,
+    choices,
     task: job.task ?? 'cover',
     paper: job.paper.family,
     ground: job.substrate,

@@ -8,13 +8,34 @@ export type LengthUnit = 'mm' | 'cm' | 'in';
 export const MILLIMETRES: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 10, in: 25.4 };
 
 const UNIT_WORDS: Readonly<Record<string, LengthUnit>> = {
-  ...{ mm: 'mm', millimetre: 'mm', millimetres: 'mm', millimeters: 'mm' },
-  ...{ cm: 'cm', centimetre: 'cm', centimetres: 'cm', centimeters: 'cm' },
-  ...{ in: 'in', ins: 'in', inch: 'in', inches: 'in', '"': 'in', '″': 'in', '”': 'in', "''": 'in' },
+  mm: 'mm',
+  millimetre: 'mm',
+  millimetres: 'mm',
+  millimeters: 'mm',
+  cm: 'cm',
+  centimetre: 'cm',
+  centimetres: 'cm',
+  centimeters: 'cm',
+  in: 'in',
+  ins: 'in',
+  inch: 'in',
+  inches: 'in',
+  '"': 'in',
+  '″': 'in',
+  '”': 'in',
+  "''": 'in',
 };
 
 const SIGNS: Readonly<Record<string, string>> = {
-  ...{ '¼': '1/4', '½': '1/2', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅓': '1/3', '⅔': '2/3' },
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+  '⅓': '1/3',
+  '⅔': '2/3',
 };
 
 export interface LengthField {

@@ -296,7 +296,11 @@ export function mixOf(parts: readonly RatioPart[], catalogue: Catalogue): WetAdh
   const most = known.reduce((top, one) => (one.share > top.share ? one : top)).adhesive;
   return {
     ...first.adhesive,
-    ...{ id: OWN, name: OWN, short: OWN, by: 'volume', special: false },
+    id: OWN,
+    name: OWN,
+    short: OWN,
+    by: 'volume',
+    special: false,
     parts: parts.map(({ of, parts: amount }) => ({ of, parts: amount })),
     // Water undoes a mix as far as it undoes what most of it is, and never wholly while something in it stays.
     undoneWithWater: mixUndone(known.map(({ adhesive, share }) => [adhesive.undoneWithWater, share / whole])),

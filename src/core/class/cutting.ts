@@ -11,7 +11,9 @@ export function classCutPlan(plan: ClassPlan, pieces: readonly MakePiece[]): Cut
     const [wide, high, grain] = SHEET_FIELDS[stock];
     return {
       ...USUAL_STOCKS[stock],
-      ...{ widthMm: plan[wide] as number, heightMm: plan[high] as number, grain: plan[grain] as 'long' },
+      widthMm: plan[wide] as number,
+      heightMm: plan[high] as number,
+      grain: plan[grain] as 'long',
     };
   };
   return cutPlanFor(toCut(pieces), {

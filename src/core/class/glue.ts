@@ -22,8 +22,14 @@ export interface Batch {
 /** What the class covers, as the calculator of how much glue asks for it. */
 export const classCover = (plan: ClassPlan, pieces: readonly MakePiece[]): CoverPlan => ({
   ...DEFAULT_COVER,
-  ...{ thing: 'own', unit: plan.unit, pieces: coverPieces(pieces) },
-  ...{ adhesive: plan.adhesive, tool: plan.tool, paper: plan.paper, makers: kitsOf(plan), loss: plan.loss },
+  thing: 'own',
+  unit: plan.unit,
+  pieces: coverPieces(pieces),
+  adhesive: plan.adhesive,
+  tool: plan.tool,
+  paper: plan.paper,
+  makers: kitsOf(plan),
+  loss: plan.loss,
   bench: plan.bench,
 });
 

@@ -39,7 +39,8 @@ export function* cutAnswerInTurns(plan: CutPlan): InTurns<Result<CutAnswer>> {
   const problems: InputError[] = numbered
     .filter(({ stock }) => stock >= stocks.length)
     .map(({ row }) => ({
-      ...{ field: `piece-${row}-stock`, code: 'unknown-id' },
+      field: `piece-${row}-stock`,
+      code: 'unknown-id',
       message: `Piece ${row + 1} names a sheet that is not in the list: choose one that is.`,
     }));
   if (pieces.length === 0) problems.push({ field: 'pieces', code: 'empty', message: 'Give at least one piece.' });

@@ -103,7 +103,11 @@ export function readStocks(text: string): readonly StockRow[] | undefined {
     const [name = '', size = '', grain = '', trim = '0', price] = row.split('~');
     const [widthMm = 0, heightMm = 0] = size.split('x').map(Number);
     return {
-      ...{ name: tidyName(name), widthMm, heightMm, grain: grain as StockRow['grain'], trimMm: Number(trim) },
+      name: tidyName(name),
+      widthMm,
+      heightMm,
+      grain: grain as StockRow['grain'],
+      trimMm: Number(trim),
       ...(price !== undefined && { price: Number(price) }),
     };
   });

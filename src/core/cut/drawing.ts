@@ -48,8 +48,10 @@ export function drawSheet(
 ): SheetDrawing {
   const scale = Math.min(WIDEST / stock.widthMm, LONGEST / stock.heightMm);
   const rect = (x: number, y: number, width: number, height: number): Rect => ({
-    ...{ x: round(LEFT + x * scale), y: round(TOP + y * scale) },
-    ...{ width: round(width * scale), height: round(height * scale) },
+    x: round(LEFT + x * scale),
+    y: round(TOP + y * scale),
+    width: round(width * scale),
+    height: round(height * scale),
   });
   const sheet = rect(0, 0, stock.widthMm, stock.heightMm);
   const trim = stock.trimMm ?? 0;

@@ -137,8 +137,12 @@ export function parseCutPieces(typed: string, unit: LengthUnit): Result<readonly
 export const showStocks = (stocks: readonly StockRow[], unit: LengthUnit): string =>
   joinStocks(
     stocks.map(({ name, widthMm, heightMm, grain, trimMm, price }) => ({
-      ...{ name, wide: asTyped(widthMm, unit), high: asTyped(heightMm, unit), grain },
-      ...{ trim: asTyped(trimMm, unit), price: price === undefined ? '' : String(price) },
+      name,
+      wide: asTyped(widthMm, unit),
+      high: asTyped(heightMm, unit),
+      grain,
+      trim: asTyped(trimMm, unit),
+      price: price === undefined ? '' : String(price),
     })),
   );
 
@@ -146,7 +150,11 @@ export const showStocks = (stocks: readonly StockRow[], unit: LengthUnit): strin
 export const showCutPieces = (pieces: readonly CutPiece[], unit: LengthUnit): string =>
   joinCutPieces(
     pieces.map(({ stock, name, widthMm, heightMm, count, grain }) => ({
-      ...{ stock: String(stock + 1), name, wide: asTyped(widthMm, unit), high: asTyped(heightMm, unit) },
-      ...{ count: String(count), grain },
+      stock: String(stock + 1),
+      name,
+      wide: asTyped(widthMm, unit),
+      high: asTyped(heightMm, unit),
+      count: String(count),
+      grain,
     })),
   );

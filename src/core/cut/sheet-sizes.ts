@@ -13,7 +13,9 @@ export interface SheetSize {
 
 const mm = (name: string, widthMm: number, heightMm: number): SheetSize => ({
   id: name.toLowerCase().replace(/[^a-z0-9]+/g, '-'),
-  ...{ name, widthMm, heightMm },
+  name,
+  widthMm,
+  heightMm,
 });
 const inches = (width: number, height: number): SheetSize => ({
   id: `in-${width}-${height}`,

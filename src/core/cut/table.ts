@@ -29,7 +29,9 @@ export function placeRows({ placements }: SheetPlan, own: readonly Own[], unit: 
     const turned = here.filter((place) => place.turned).length;
     return [
       {
-        ...{ number: piece.row + 1, name: piece.name || `piece ${piece.row + 1}`, count: here.length },
+        number: piece.row + 1,
+        name: piece.name || `piece ${piece.row + 1}`,
+        count: here.length,
         size: `${inUnit(piece.widthMm, unit)} × ${inUnit(piece.heightMm, unit)}`,
         lies: turned === 0 ? 'upright' : turned === here.length ? 'turned' : `${turned} turned`,
       },

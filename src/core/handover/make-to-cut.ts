@@ -10,7 +10,10 @@ export const sheetStockOf = ({ stock, inside }: MakePiece): Stock => (inside ? '
 export const toCut = (pieces: readonly MakePiece[]): ToCut[] =>
   pieces.map((piece) => ({
     ...cutSizeOf(piece),
-    ...{ name: piece.name, stock: sheetStockOf(piece), count: piece.count, grain: piece.grain },
+    name: piece.name,
+    stock: sheetStockOf(piece),
+    count: piece.count,
+    grain: piece.grain,
   }));
 
 /** Tail of a link to the cutting plan of one kit, from the usual sheets. */

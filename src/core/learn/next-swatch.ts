@@ -201,8 +201,15 @@ function outcomesOf(
 ): { chances: readonly Float64Array[]; clean: number } {
   const made: Job = {
     ...DEFAULT_JOB,
-    ...{ paper, substrate: job.substrate, widthMm: 50, heightMm: 70, placeSeconds: Math.max(1, hold) },
-    ...{ celsius: job.celsius, humidity: job.humidity, tool: job.tool, lined: false },
+    paper,
+    substrate: job.substrate,
+    widthMm: 50,
+    heightMm: 70,
+    placeSeconds: Math.max(1, hold),
+    celsius: job.celsius,
+    humidity: job.humidity,
+    tool: job.tool,
+    lined: false,
   };
   const benches = benchesOf(made, sheetOf(made, catalogue), catalogue, draws);
   const margins = marginsOf(adhesive, draws, catalogue, benches);

@@ -345,7 +345,11 @@ export const EXAMPLE_MEASURE: MeasurePlan = usualOf(MEASURE_FIELDS);
 /** The form as it opens: nothing is measured yet, and all goes by the kind. */
 export const UNMEASURED: MeasurePlan = {
   ...EXAMPLE_MEASURE,
-  ...{ weightBy: 'kind', thickBy: 'kind', drinkBy: 'kind', bend: 'untried', tear: 'untried' },
+  weightBy: 'kind',
+  thickBy: 'kind',
+  drinkBy: 'kind',
+  bend: 'untried',
+  tear: 'untried',
 };
 
 /** Whether any test of the grain was tried. */

@@ -42,9 +42,22 @@ export const COLUMNS: Readonly<Record<ColumnKey, readonly [string, ...string[]]>
 };
 
 const WORDS: Readonly<Record<string, Outcome>> = {
-  ...{ pass: 'pass', passed: 'pass', yes: 'pass', y: 'pass', ok: 'pass', '1': 'pass' },
-  ...{ partly: 'partly', partial: 'partly', half: 'partly', '0.5': 'partly', '0,5': 'partly' },
-  ...{ fail: 'fail', failed: 'fail', no: 'fail', n: 'fail', '0': 'fail' },
+  pass: 'pass',
+  passed: 'pass',
+  yes: 'pass',
+  y: 'pass',
+  ok: 'pass',
+  '1': 'pass',
+  partly: 'partly',
+  partial: 'partly',
+  half: 'partly',
+  '0.5': 'partly',
+  '0,5': 'partly',
+  fail: 'fail',
+  failed: 'fail',
+  no: 'fail',
+  n: 'fail',
+  '0': 'fail',
 };
 
 /** The outcome that a cell of a spreadsheet names, or undefined. */

@@ -41,8 +41,12 @@ export function methodOfRow(
 
 /** Words that people write for a side, beside our own. */
 const FACES: Readonly<Record<string, SwatchFace>> = {
-  ...{ sheet: 'sheet', paper: 'sheet', 'sheet-on-support': 'sheet-on-support', support: 'sheet-on-support' },
-  ...{ ground: 'ground', board: 'ground' },
+  sheet: 'sheet',
+  paper: 'sheet',
+  'sheet-on-support': 'sheet-on-support',
+  support: 'sheet-on-support',
+  ground: 'ground',
+  board: 'ground',
 };
 
 /** The side that a cell of a spreadsheet names, or undefined. */

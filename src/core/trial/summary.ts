@@ -102,7 +102,9 @@ export function* summaryInTurns(trial: Trial, level: number = PAGE_LEVEL): InTur
     const cells = cellsOf(trial, question.id);
     yield;
     const summary = {
-      ...{ question, cells, weighed: stood },
+      question,
+      cells,
+      weighed: stood,
       compared: compared.map((comparison) => ({ comparison, adjusted: adjustedOf.get(comparison)! })),
     };
     yield;

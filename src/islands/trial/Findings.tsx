@@ -100,8 +100,10 @@ function QuestionBody({ trial, read, claims, level }: Omit<PartProps, 'whole'> &
       id={question.id}
       atOnce={trial.demo === true}
       series={weighed.map((one) => ({
-        ...{ id: one.glue, name: trial.glues.find(({ id }) => id === one.glue)?.name ?? one.glue },
-        ...{ points: one.observations, words: weightWords(one, level) },
+        id: one.glue,
+        name: trial.glues.find(({ id }) => id === one.glue)?.name ?? one.glue,
+        points: one.observations,
+        words: weightWords(one, level),
       }))}
     />
   );

@@ -96,7 +96,9 @@ export function openEvidence(
   /** the answer by what was learned, before the swatches of this very pair are counted */
   const $learnedChoices = atom<{ readonly job: Job; readonly choices: readonly Choice[] } | undefined>(undefined);
   const apply = () => {
-    const [evidence, job, learned] = [$evidence.get(), $job.get(), $learnedChoices.get()];
+    const evidence = $evidence.get();
+    const job = $job.get();
+    const learned = $learnedChoices.get();
     const taught = learned?.job === job && $source.get() === 'own' ? learned.choices : undefined;
     const on = $isOn.get() && (evidence.size > 0 || taught !== undefined);
     const tail =
@@ -124,7 +126,8 @@ export function openEvidence(
   let stop = () => {};
   const learn = () => {
     stop();
-    const [job, learned] = [$job.get(), learning.$learned.get()];
+    const job = $job.get();
+    const learned = learning.$learned.get();
     if (!learned || learned.swatches === 0 || $source.get() === 'sent') return $learnedChoices.set(undefined);
     const speaksOf = $evidence.get();
     function* answer(): InTurns<readonly Choice[]> {

@@ -54,14 +54,23 @@ export interface FromThree {
 
 const jobOn = (family: string, hold: number): Job => ({
   ...DEFAULT_JOB,
-  ...{ paper: { family }, widthMm: 50, heightMm: 70, placeSeconds: hold, lined: false },
+  paper: { family },
+  widthMm: 50,
+  heightMm: 70,
+  placeSeconds: hold,
+  lined: false,
 });
 
 /** Chances of a clean lift on papers that were not swatched, before and with three swatches that showed this. */
 export function* fromThreeInTurns(shown: readonly Shown[]): InTurns<FromThree> {
   const conditions = THREE.map(({ family, adhesive, hold, says }, i): Condition => ({
-    ...{ bench: 'one', sheet: `one ${family}`, paperName: says, paper: { family }, adhesive },
-    ...{ job: jobOn(family, hold), seen: [SEEN[shown[i]!]] },
+    bench: 'one',
+    sheet: `one ${family}`,
+    paperName: says,
+    paper: { family },
+    adhesive,
+    job: jobOn(family, hold),
+    seen: [SEEN[shown[i]!]],
   }));
   const learned = yield* learnInTurns(conditions, catalogue);
   yield;

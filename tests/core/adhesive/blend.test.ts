@@ -30,7 +30,10 @@ describe('stretching', () => {
     expect(asAdhesive(base, catalogue).parts).toHaveLength(2);
     expect(alone('pva', catalogue)).toBe(catalogue.adhesives.get('pva'));
     expect(alone('wheat-starch', catalogue)).toMatchObject({
-      ...{ id: 'wheat-starch', form: 'wet', by: 'mass', parts: [{ of: 'wheat-starch', parts: 1 }] },
+      id: 'wheat-starch',
+      form: 'wet',
+      by: 'mass',
+      parts: [{ of: 'wheat-starch', parts: 1 }],
     });
     expect(() => alone('no-such', catalogue)).toThrow(/no-such/);
     expect(() => alone('wheat-starch', { ...catalogue, adhesives: new Map() })).toThrow(/no wet adhesive/);

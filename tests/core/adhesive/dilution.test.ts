@@ -223,7 +223,10 @@ describe('the density of a solution, both ways of counting its strength', () => 
         fc.double({ min: 1, max: 2.5, noNaN: true }),
         (basis, percent, density) => {
           const { batchGrams } = solutionFromPowder({
-            ...{ targetPercent: percent, batchMillilitres: 500, basis, powderDensity: density },
+            targetPercent: percent,
+            batchMillilitres: 500,
+            basis,
+            powderDensity: density,
           });
           expect(solutionDensity(percent, basis, { solids: 1, density })).toBeCloseTo(batchGrams / 500, 9);
         },

@@ -22,7 +22,13 @@ const read = (text: string, unit: LengthUnit) =>
 
 /** Every table of fields that lengths are typed into. */
 const TABLES: Readonly<Record<string, FieldTable>> = {
-  ...{ COVER_FIELDS, CUT_FIELDS, MEASURE_FIELDS, MIX_FIELDS, MAKE_FIELDS, FLAT_FIELDS, CLASS_FIELDS },
+  COVER_FIELDS,
+  CUT_FIELDS,
+  MEASURE_FIELDS,
+  MIX_FIELDS,
+  MAKE_FIELDS,
+  FLAT_FIELDS,
+  CLASS_FIELDS,
 };
 
 const UNITS = Object.keys(MILLIMETRES) as LengthUnit[];
@@ -162,7 +168,12 @@ test('what is shown of pieces in another unit is read back as the same pieces, t
         expect(parseRows(showRows(kept, unit), unit)).toEqual({ ok: true, value: kept });
         const cut = tidyCutPieces(
           pieces.map(({ widthMm, heightMm, count }) => ({
-            ...{ stock: 0, name: 'lid', widthMm, heightMm, count, grain: 'either' as const },
+            stock: 0,
+            name: 'lid',
+            widthMm,
+            heightMm,
+            count,
+            grain: 'either' as const,
           })),
         );
         expect(parseCutPieces(showCutPieces(cut, unit), unit)).toEqual({ ok: true, value: cut });

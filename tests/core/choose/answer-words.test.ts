@@ -18,7 +18,9 @@ function sentence({ verdict = 'sound', tool = 'brush', before = false, ...found 
   const { adhesive, slipSeconds } = facts;
   const placement = {
     glueGoesOn: 'the back of the paper',
-    ...{ tool, relaxMinutes: 0, placeBeforeContact: before },
+    tool,
+    relaxMinutes: 0,
+    placeBeforeContact: before,
     ...(adhesive.form === 'wet' && { coat: { low: 30, middle: 45, high: 60, basis: 'from-memory' } }),
   };
   return answerSentence({ adhesiveId: adhesive.id, verdict, placement, slipSeconds, facts } as Ranked, catalogue);

@@ -7,8 +7,13 @@ import { catalogue } from '../../../src/data/catalogue';
 import { jobWith } from '../support/jobs';
 
 const lift: Blind = {
-  ...{ paper: 'lokta-light', grammage: 55, adhesive: 'pva', substrate: 'binders-board' },
-  ...{ thing: 'lift', said: 0.98, happened: false },
+  paper: 'lokta-light',
+  grammage: 55,
+  adhesive: 'pva',
+  substrate: 'binders-board',
+  thing: 'lift',
+  said: 0.98,
+  happened: false,
 };
 const spread: Blind = { ...lift, thing: 'spread', said: 0.4, happened: true };
 const best = (face: 'sheet' | 'ground' = 'sheet', adhesiveId = 'pva') => ({ adhesiveId, method: { face } }) as Ranked;

@@ -227,7 +227,11 @@ describe('a back, glued up and dried before it is lined', () => {
     choose(
       {
         ...DEFAULT_JOB,
-        ...{ task: 'line-spine', substrate: 'spine', needs, widthMm: 30, heightMm: 220 },
+        task: 'line-spine',
+        substrate: 'spine',
+        needs,
+        widthMm: 30,
+        heightMm: 220,
         paper: { family },
       },
       catalogue,

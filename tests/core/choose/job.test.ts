@@ -148,7 +148,13 @@ describe('each field by itself', () => {
       surface: 'smooth',
       sizing: 'sized',
     },
-    ...{ widthMm: 100, heightMm: 90, placeSeconds: 12, celsius: 25, humidity: 40, tool: 'card', atHand: ['pva'] },
+    widthMm: 100,
+    heightMm: 90,
+    placeSeconds: 12,
+    celsius: 25,
+    humidity: 40,
+    tool: 'card',
+    atHand: ['pva'],
   };
   const odd = 'odd' as never;
   const fieldsOf = (job: Job) => jobProblems(job, catalogue).map(({ field }) => field);

@@ -33,7 +33,8 @@ function placed({ job, grammage = 100, slip = 60, needed = 30, adhesive = pva, m
   const whole = { ...DEFAULT_JOB, paper: { family: 'wove-text', grammage }, ...job };
   const facts: Finding = {
     ...factsOf({ adhesive, needed, slip: [slip / 2, slip, slip * 2] }),
-    ...{ job: whole, sheet: sheetOf(whole, catalogue) },
+    job: whole,
+    sheet: sheetOf(whole, catalogue),
     method: { face: 'sheet', tool: 'brush-full', coat: COAT, wait: 'none', minutes: 0, press: 'weight', ...method },
   };
   return placementOf(facts, catalogue);
@@ -271,7 +272,9 @@ describe('what is left of one adhesive', () => {
   it('for a valued original: by how well water undoes it, none of what is ruled out; and always the caution', () => {
     const left = (undoneWithWater: YesNo, needs: readonly Need[] = []) => on({ undoneWithWater }, ['valued', ...needs]);
     expect(left('yes')).toMatchObject({
-      ...{ share: 1, verdict: 'defer', codes: ['valued'] },
+      share: 1,
+      verdict: 'defer',
+      codes: ['valued'],
       cautions: ['valued-original', 'old-pigments', 'mould'],
     });
     expect(left('partly').share).toBeLessThan(1);

@@ -7,8 +7,20 @@ import { verdictOf } from '../../../src/core/choose/ranking';
 import { heldBy, holds, placed, tally } from '../../../src/core/choose/tally';
 
 const sound: Margins = {
-  ...{ spread: 2, reach: 2, place: 2, lift: 2, grab: 2, strike: 2, bond: 2, flat: 2 },
-  ...{ slipSeconds: 10, openSeconds: 60, growsMm: 0, sheetToFace: 1, shows: 0, gives: 'neither' },
+  spread: 2,
+  reach: 2,
+  place: 2,
+  lift: 2,
+  grab: 2,
+  strike: 2,
+  bond: 2,
+  flat: 2,
+  slipSeconds: 10,
+  openSeconds: 60,
+  growsMm: 0,
+  sheetToFace: 1,
+  shows: 0,
+  gives: 'neither',
 };
 const count = (draws: readonly Partial<Margins>[]) => tally((i) => ({ ...sound, ...draws[i] }), draws.length);
 

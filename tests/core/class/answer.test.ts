@@ -17,14 +17,30 @@ import { CUT_FIELDS } from '../../../src/core/cut/plan';
 import { PROJECT_IDS } from '../../../src/core/make/projects';
 /** Three people and one spare kit, and glue as it comes out of the pot. */
 const plan = (change: Partial<ClassPlan> = {}): ClassPlan => ({
-  ...{ ...DEFAULT_CLASS, people: 3, spare: 1, adhesive: 'pva', day: '2026-12-04', time: '14:00' },
+  ...DEFAULT_CLASS,
+  people: 3,
+  spare: 1,
+  adhesive: 'pva',
+  day: '2026-12-04',
+  time: '14:00',
   ...change,
 });
 
 const choice = (adhesiveId: string, p10: number, change: Partial<Choice> = {}): Choice => ({
-  ...{ adhesiveId, verdict: 'sound', chance: 0.9, gives: 'neither', atHand: true, reasons: [], cautions: [] },
-  ...{ method: factsOf().method, weights: factsOf().weights, openSeconds: factsOf().openSeconds, kind: 'vinyl' },
-  ...{ chances: factsOf().chances, margins: factsOf().margins, facts: factsOf() },
+  adhesiveId,
+  verdict: 'sound',
+  chance: 0.9,
+  gives: 'neither',
+  atHand: true,
+  reasons: [],
+  cautions: [],
+  method: factsOf().method,
+  weights: factsOf().weights,
+  openSeconds: factsOf().openSeconds,
+  kind: 'vinyl',
+  chances: factsOf().chances,
+  margins: factsOf().margins,
+  facts: factsOf(),
   slipSeconds: { p10, p50: 2 * p10, p90: 3 * p10 },
   placement: { glueGoesOn: 'the board', tool: 'brush-full', relaxMinutes: 0, placeBeforeContact: false },
   technique: { glueGoesOn: 'the board', tool: 'brush-full', relaxMinutes: 0, placeBeforeContact: false, steps: [] },
@@ -198,8 +214,12 @@ describe('the day', () => {
 describe('what cannot be', () => {
   it('is said all at once, each beside its field', () => {
     const wrong = {
-      ...{ paper: 'nowhere', on: 'nowhere', adhesive: 'nowhere', tool: 'nowhere' },
-      ...{ day: '2026-02-30', joint: 1 },
+      paper: 'nowhere',
+      on: 'nowhere',
+      adhesive: 'nowhere',
+      tool: 'nowhere',
+      day: '2026-02-30',
+      joint: 1,
     };
     expect(problems(wrong).sort()).toEqual(['adhesive', 'day', 'joint', 'on', 'paper', 'tool']);
     expect(problems({})).toEqual([]);

@@ -18,10 +18,12 @@ describe('cutting', () => {
   it('adds up the sheets that bear a price, and names those that bear none', () => {
     // two sheets at 2.50 and one at 4
     expect(price('board~100x100~long~0~2.5_paper~100x100~long~0~4')).toMatchObject({
-      ...{ value: '9', note: 'In your own currency.' },
+      value: '9',
+      note: 'In your own currency.',
     });
     expect(price('board~100x100~long~0~2.5_paper~100x100~long')).toMatchObject({
-      ...{ value: '5', note: 'In your own currency, without paper.' },
+      value: '5',
+      note: 'In your own currency, without paper.',
     });
     expect(price('board~100x100~long_paper~100x100~long')).toBeUndefined();
   });

@@ -7,10 +7,17 @@ import type { SheetPlan, StockSheet } from '../../../src/core/cut/layout-types';
 describe('a sheet of 190 × 200 mm, drawn at two units to the millimetre from (30, 30)', () => {
   const stock: StockSheet = { widthMm: 190, heightMm: 200, grain: 'long', trimMm: 5 };
   const place = (piece: number, x: number, y: number, width: number, height: number) => ({
-    ...{ piece, x, y, width, height, turned: false },
+    piece,
+    x,
+    y,
+    width,
+    height,
+    turned: false,
   });
   const cutLine = (number: number, x1: number, y1: number, x2: number, y2: number): CutStep => ({
-    ...{ number, text: '', lines: [{ x1, y1, x2, y2 }] },
+    number,
+    text: '',
+    lines: [{ x1, y1, x2, y2 }],
   });
   const draw = (
     change: Partial<StockSheet> = {},

@@ -6,11 +6,18 @@ import { type Tree } from '../../../src/core/cut/layout-tree';
 import type { PieceGrain, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
 import { kindsOf, roomOf } from '../../../src/core/cut/layout-units';
 const piece = (widthMm: number, heightMm: number, count = 1, grain: PieceGrain = 'either', name = ''): SheetPiece => ({
-  ...{ name, widthMm, heightMm, count, grain },
+  name,
+  widthMm,
+  heightMm,
+  count,
+  grain,
 });
 
 const sheet = (widthMm: number, heightMm: number, more: Partial<StockSheet> = {}): StockSheet => ({
-  ...{ widthMm, heightMm, grain: 'none', ...more },
+  widthMm,
+  heightMm,
+  grain: 'none',
+  ...more,
 });
 
 const fixed = sheet(100, 100, { grain: 'long' });

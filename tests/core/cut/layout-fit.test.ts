@@ -3,11 +3,18 @@ import { describe, expect, it } from 'vitest';
 import { fitProblems } from '../../../src/core/cut/layout-fit';
 import type { PieceGrain, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
 const piece = (widthMm: number, heightMm: number, count = 1, grain: PieceGrain = 'either', name = ''): SheetPiece => ({
-  ...{ name, widthMm, heightMm, count, grain },
+  name,
+  widthMm,
+  heightMm,
+  count,
+  grain,
 });
 
 const sheet = (widthMm: number, heightMm: number, more: Partial<StockSheet> = {}): StockSheet => ({
-  ...{ widthMm, heightMm, grain: 'none', ...more },
+  widthMm,
+  heightMm,
+  grain: 'none',
+  ...more,
 });
 
 describe('what does not fit', () => {

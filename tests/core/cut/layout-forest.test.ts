@@ -14,7 +14,11 @@ import { KINDS, knownJob } from '../../measure/known-layouts';
 import { faultsOf } from '../support/cutting';
 
 const piece = (widthMm: number, heightMm: number, count = 1, grain: PieceGrain = 'height'): SheetPiece => ({
-  ...{ name: '', widthMm, heightMm, count, grain },
+  name: '',
+  widthMm,
+  heightMm,
+  count,
+  grain,
 });
 const square: StockSheet = { widthMm: 100, heightMm: 100, grain: 'long' };
 

@@ -5,11 +5,18 @@ import { sheetPlan } from '../../../src/core/cut/layout-parts';
 import { OFFCUT, type Tree } from '../../../src/core/cut/layout-tree';
 import type { SheetPart, PieceGrain, SheetPiece, SheetPlan, StockSheet } from '../../../src/core/cut/layout-types';
 const piece = (widthMm: number, heightMm: number, count = 1, grain: PieceGrain = 'either', name = ''): SheetPiece => ({
-  ...{ name, widthMm, heightMm, count, grain },
+  name,
+  widthMm,
+  heightMm,
+  count,
+  grain,
 });
 
 const sheet = (widthMm: number, heightMm: number, more: Partial<StockSheet> = {}): StockSheet => ({
-  ...{ widthMm, heightMm, grain: 'none', ...more },
+  widthMm,
+  heightMm,
+  grain: 'none',
+  ...more,
 });
 
 const way = (w: number, h: number, turned = false) => ({ w: w * 1000, h: h * 1000, turned });
@@ -74,7 +81,9 @@ describe('parts and cuts', () => {
   it('parts that are alike are cut alike, in one step for all of them', () => {
     const strip = (x: number) =>
       at(x, 0, 50, 100, {
-        ...{ kind: 'cut', axis: 'y', at: [40, 80] },
+        kind: 'cut',
+        axis: 'y',
+        at: [40, 80],
         parts: [at(x, 0, 50, 40, placed(0)), at(x, 40, 50, 40, placed(0)), at(x, 80, 50, 20, { kind: 'offcut' })],
       });
     const steps = told(at(0, 0, 100, 100, { kind: 'cut', axis: 'x', at: [50], parts: [strip(0), strip(50)] }));

@@ -3,11 +3,18 @@ import { describe, expect, it } from 'vitest';
 import type { PieceGrain, SheetPiece, StockSheet } from '../../../src/core/cut/layout-types';
 import { fits, kindsOf, roomOf, waysByGrain } from '../../../src/core/cut/layout-units';
 const piece = (widthMm: number, heightMm: number, count = 1, grain: PieceGrain = 'either', name = ''): SheetPiece => ({
-  ...{ name, widthMm, heightMm, count, grain },
+  name,
+  widthMm,
+  heightMm,
+  count,
+  grain,
 });
 
 const sheet = (widthMm: number, heightMm: number, more: Partial<StockSheet> = {}): StockSheet => ({
-  ...{ widthMm, heightMm, grain: 'none', ...more },
+  widthMm,
+  heightMm,
+  grain: 'none',
+  ...more,
 });
 
 describe('units', () => {

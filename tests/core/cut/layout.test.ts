@@ -10,10 +10,16 @@ import type { SheetPart, PieceGrain, SheetLayout, SheetPiece, StockSheet } from 
 import { anyJob, faultsOf, fewestByTrying, isGuillotine, type Loose } from '../support/cutting';
 
 const piece = (widthMm: number, heightMm: number, count: number, grain: PieceGrain = 'either'): SheetPiece => ({
-  ...{ name: '', widthMm, heightMm, count, grain },
+  name: '',
+  widthMm,
+  heightMm,
+  count,
+  grain,
 });
 const sheet = (widthMm: number, heightMm: number, grain: StockSheet['grain'] = 'none'): StockSheet => ({
-  ...{ widthMm, heightMm, grain },
+  widthMm,
+  heightMm,
+  grain,
 });
 
 function planOf(stock: StockSheet, pieces: readonly SheetPiece[], kits = 1): SheetLayout {

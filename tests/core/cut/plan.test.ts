@@ -39,7 +39,9 @@ const stocks = fc.array(
   fc.record(
     {
       name: name.map(tidyName),
-      ...{ widthMm: mm(20, 2000), heightMm: mm(20, 2000), trimMm: mm(0, 30) },
+      widthMm: mm(20, 2000),
+      heightMm: mm(20, 2000),
+      trimMm: mm(0, 30),
       grain: fc.constantFrom('long' as const, 'short' as const, 'none' as const),
       price: mm(0, 99),
     },
@@ -51,7 +53,9 @@ const pieces = fc.array(
   fc.record({
     stock: fc.integer({ min: 0, max: 5 }),
     name: name.map(tidyName),
-    ...{ widthMm: mm(1, 900), heightMm: mm(1, 900), count: fc.integer({ min: 1, max: 20 }) },
+    widthMm: mm(1, 900),
+    heightMm: mm(1, 900),
+    count: fc.integer({ min: 1, max: 20 }),
     grain: fc.constantFrom('height' as const, 'width' as const, 'either' as const),
   }),
   { minLength: 1, maxLength: 24 },

@@ -31,8 +31,11 @@ const plans: fc.Arbitrary<FlatPlan> = fc
   .tuple(
     anyPlan(FLAT_FIELDS, DEFAULT_FLAT),
     fc.record({
-      ...{ paper: ids(catalogue.papers), board: ids(boards), liningPaper: ids(catalogue.papers) },
-      ...{ adhesive: ids(catalogue.adhesives), tool: ids(catalogue.techniques) },
+      paper: ids(catalogue.papers),
+      board: ids(boards),
+      liningPaper: ids(catalogue.papers),
+      adhesive: ids(catalogue.adhesives),
+      tool: ids(catalogue.techniques),
     }),
   )
   .map(([plan, records]) => ({ ...plan, ...records }));

@@ -45,7 +45,11 @@ describe('remedies', () => {
   });
   it('what does not bear is not offered', () => {
     const none = names({
-      ...{ paper: 'lokta-light', board: 'glass', boardThick: 19.6, adhesive: 'film-double-sided', humidity: 35 },
+      paper: 'lokta-light',
+      board: 'glass',
+      boardThick: 19.6,
+      adhesive: 'film-double-sided',
+      humidity: 35,
     });
     expect(none.filter((what) => !/^(Lined|Both)/.test(what))).toEqual([]);
     expect(names({ boardThick: 19.5 })).toContain('Board of 20 mm');

@@ -59,13 +59,23 @@ describe('lokta of 55 g/m² on binder’s board, with a 1:1 mix at hand', () => 
   });
   test('whether it lies flat is asked of its board, lined, in its room', () => {
     expect(read('flat', tails.flat!)).toMatchObject({
-      ...{ paper: 'lokta-light~55gsm', width: 210, height: 150, board: 'binders-board', adhesive: 'pva-mc-1-1' },
-      ...{ lining: 'paper', celsius: 22, humidity: 45 },
+      paper: 'lokta-light~55gsm',
+      width: 210,
+      height: 150,
+      board: 'binders-board',
+      adhesive: 'pva-mc-1-1',
+      lining: 'paper',
+      celsius: 22,
+      humidity: 45,
     });
   });
   test('a class gets sheet, ground, glue, tool and room', () => {
     expect(read('class', tails.class!)).toMatchObject({
-      ...{ paper: 'lokta-light~55gsm', on: 'binders-board', adhesive: 'pva-mc-1-1', celsius: 22, humidity: 45 },
+      paper: 'lokta-light~55gsm',
+      on: 'binders-board',
+      adhesive: 'pva-mc-1-1',
+      celsius: 22,
+      humidity: 45,
     });
   });
   test('a swatch is planned with the sheet, the time that is needed, and nothing that is not at hand', () => {

@@ -69,8 +69,13 @@ describe('a dispersion stretched', () => {
   ];
   it('in parts by volume, for what the work needs', () => {
     expect(mix(parts, { by: 'volume' })).toMatchObject({
-      ...{ kind: 'stretch', base: 'pva', extender: 'methylcellulose-1-5', aim: 'parts', from: 'need' },
-      ...{ baseParts: 3, extenderParts: 1 },
+      kind: 'stretch',
+      base: 'pva',
+      extender: 'methylcellulose-1-5',
+      aim: 'parts',
+      from: 'need',
+      baseParts: 3,
+      extenderParts: 1,
     });
   });
   it('not by mass, nor with or of something else', () => {

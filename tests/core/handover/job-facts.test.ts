@@ -31,8 +31,14 @@ const facts = factsIn('choose', encodeJob(job, seen));
 describe('what is said where an adhesive is chosen', () => {
   it('is read from its link', () => {
     expect(facts).toEqual({
-      ...{ paper: 'lokta-light~55gsm', on: 'grey-board', wide: '300', high: '240', glue: 'pva-mc-1-1' },
-      ...{ tool: 'roller', celsius: '17', humidity: '60' },
+      paper: 'lokta-light~55gsm',
+      on: 'grey-board',
+      wide: '300',
+      high: '240',
+      glue: 'pva-mc-1-1',
+      tool: 'roller',
+      celsius: '17',
+      humidity: '60',
     });
   });
   it.for([
@@ -42,16 +48,26 @@ describe('what is said where an adhesive is chosen', () => {
       'flat',
       FLAT_FIELDS,
       {
-        ...{ paper: 'lokta-light~55gsm', board: 'grey-board', width: 300, height: 240, adhesive: 'pva-mc-1-1' },
-        ...{ tool: 'roller', celsius: 17, humidity: 60 },
+        paper: 'lokta-light~55gsm',
+        board: 'grey-board',
+        width: 300,
+        height: 240,
+        adhesive: 'pva-mc-1-1',
+        tool: 'roller',
+        celsius: 17,
+        humidity: 60,
       },
     ],
     [
       'class',
       CLASS_FIELDS,
       {
-        ...{ paper: 'lokta-light~55gsm', on: 'grey-board', adhesive: 'pva-mc-1-1', tool: 'roller' },
-        ...{ celsius: 17, humidity: 60 },
+        paper: 'lokta-light~55gsm',
+        on: 'grey-board',
+        adhesive: 'pva-mc-1-1',
+        tool: 'roller',
+        celsius: 17,
+        humidity: 60,
       },
     ],
   ] as const)('is known to %s, in its own fields', ([room, fields, known]) => {

@@ -45,8 +45,11 @@ describe('two papers with two adhesives, three of each', () => {
   });
   test('the class is asked for the same paper, ground, adhesive and room', () => {
     expect(read(tails.class, CLASS_FIELDS)).toMatchObject({
-      ...{ paper: 'unryu~25gsm', on: 'binders-board', adhesive: 'wheat-starch-paste-thin' },
-      ...{ celsius: 20, humidity: 50 },
+      paper: 'unryu~25gsm',
+      on: 'binders-board',
+      adhesive: 'wheat-starch-paste-thin',
+      celsius: 20,
+      humidity: 50,
     });
   });
 });

@@ -164,7 +164,12 @@ describe('the time worked out at once is the time that setting takes', () => {
   test('a sheet that fills before the coat grabs, a board that drains it, and then only air', () => {
     const base: Joint = {
       paper: {
-        ...{ grammage: 12, density: 0.9, sorptivity: 20, tensileIndex: 40, wetRetention: 0.08, contact: 1 },
+        grammage: 12,
+        density: 0.9,
+        sorptivity: 20,
+        tensileIndex: 40,
+        wetRetention: 0.08,
+        contact: 1,
       },
       substrate: { sorptivity: 0.5, faceStrength: 1 },
       adhesive: { solids: 0.05, grabSolids: 1, viscosity: 1, coat: 120 },
@@ -220,7 +225,12 @@ describe('how easily a liquid follows water', () => {
 
 describe('a sheet when wet', () => {
   const sheet = {
-    ...{ grammage: 80, density: 0.5, sorptivity: 3, tensileIndex: 40, wetRetention: 0.1, contact: 1 },
+    grammage: 80,
+    density: 0.5,
+    sorptivity: 3,
+    tensileIndex: 40,
+    wetRetention: 0.1,
+    contact: 1,
   };
   test('dry it has all of its strength; soaked, the share that the record says it keeps', () => {
     const dry = sheetStrength(sheet, 0);

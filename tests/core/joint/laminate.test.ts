@@ -134,12 +134,18 @@ describe('any number of plies', () => {
 
 describe('grain', () => {
   const sheet: GrainedPly = {
-    ...{ thickness: 0.1, grain: 'height', moisture: -0.3 },
-    ...{ modulus: { along: 4000, across: 2300 }, expansion: { along: 0.002, across: 0.02 } },
+    thickness: 0.1,
+    grain: 'height',
+    moisture: -0.3,
+    modulus: { along: 4000, across: 2300 },
+    expansion: { along: 0.002, across: 0.02 },
   };
   const board: GrainedPly = {
-    ...{ thickness: 2, grain: 'none', moisture: 0 },
-    ...{ modulus: { along: 2500, across: 2500 }, expansion: { along: 0, across: 0 } },
+    thickness: 2,
+    grain: 'none',
+    moisture: 0,
+    modulus: { along: 2500, across: 2500 },
+    expansion: { along: 0, across: 0 },
   };
   test('the board bends across the grain, towards the sheet that shrinks', () => {
     const across = curl({ plies: [sheet, board], widthMm: 200, direction: 'width' });

@@ -26,16 +26,26 @@ const LOAD = TASK_TRAITS.laminate.load;
 /** Nothing goes anywhere unless a test says so: a closed board, still air, a sheet that hardly drinks. */
 const bench: Bench = {
   paper: {
-    ...{ grammage: 100, density: 0.5, sorptivity: 1e-9, tensileIndex: 30, wetRetention: 0.1, contact: 1 },
-    ...{ wetExpansion: 0.02, openWeave: 0 },
+    grammage: 100,
+    density: 0.5,
+    sorptivity: 1e-9,
+    tensileIndex: 30,
+    wetRetention: 0.1,
+    contact: 1,
+    wetExpansion: 0.02,
+    openWeave: 0,
   },
   substrate: { sorptivity: 0, faceStrength: 1, thickness: 2, modulus: 3000, openWeave: 0 },
-  ...{ plasticBack: false, closed: false, lined: false, alcoholEvaporation: 0 },
+  plasticBack: false,
+  closed: false,
+  lined: false,
+  alcoholEvaporation: 0,
   task: 'laminate',
   way: { face: 'sheet', minutes: 0, workSeconds: 0.001 },
   face: 'porous',
   limp: true,
-  ...{ spanMm: 200, squareMetres: 0.03 },
+  spanMm: 200,
+  squareMetres: 0.03,
   seconds: 0,
   celsius: 20,
   evaporation: 0,
@@ -59,8 +69,18 @@ const traits = {
 } as const;
 const glue: WetAdhesive = { ...traits, form: 'wet', by: 'mass', parts: [] };
 const liquid: Liquid = {
-  ...{ solids: 0.2, volumeSolids: 0.15, density: 1, viscosity: 4000, drains: 4000, underBrush: 1000 },
-  ...{ grabSolids: 0.5, leastDryCoat: 10, carrier: 'water', shows: 1, particleSolids: 0, pulls: 0 },
+  solids: 0.2,
+  volumeSolids: 0.15,
+  density: 1,
+  viscosity: 4000,
+  drains: 4000,
+  underBrush: 1000,
+  grabSolids: 0.5,
+  leastDryCoat: 10,
+  carrier: 'water',
+  shows: 1,
+  particleSolids: 0,
+  pulls: 0,
   // a liquid that does not thin: 1.5874⁸ is 40.3 mPa·s, at rest and under the brush
   flow: { particles: 0, between: 1, strength: 0.5874, pasteShare: 1, flowIndex: 1 },
 };
@@ -69,7 +89,13 @@ const wet = (of: Partial<Liquid>, here: Bench = bench, adhesive = glue) =>
 
 const range = { low: 1, middle: 1, high: 1, basis: 'estimate' } as const;
 const film: DryAdhesive = {
-  ...{ ...traits, form: 'dry', slip: range, pull: range, waterLoad: range, drag: range, strength: range },
+  ...traits,
+  form: 'dry',
+  slip: range,
+  pull: range,
+  waterLoad: range,
+  drag: range,
+  strength: range,
   appliedWith: 'hand',
   hazards: [],
 };

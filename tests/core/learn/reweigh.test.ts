@@ -44,7 +44,12 @@ const GLUES = [
 const LIFTING = STANDARD_QUESTIONS.filter(({ kind }) => kind === 'lift' || kind === 'board');
 let number = 0;
 const swatch = (paper: string, glue: string, outcome: Outcome, over: Partial<Swatch> = {}): Swatch => ({
-  ...{ number: (number += 1), paper, glue, hold: 60, block: 1, outcomes: { lift: 'pass', board: outcome } },
+  number: (number += 1),
+  paper,
+  glue,
+  hold: 60,
+  block: 1,
+  outcomes: { lift: 'pass', board: outcome },
   ...over,
 });
 const trialOf = (swatches: readonly Swatch[], over: Partial<Trial> = {}) =>
@@ -249,7 +254,8 @@ describe('how they were made', () => {
   });
   test('a tool that is not on the shelf teaches nothing, and is counted as left out', () => {
     expect(judgedIn([trialOf(torn, { method: { tool: 'other' } })], catalogue)).toMatchObject({
-      ...{ swatches: 0, unnamed: 4 },
+      swatches: 0,
+      unnamed: 4,
     });
   });
   test('where nobody says after how long it was lifted, only what does not hang on it is learned', () => {

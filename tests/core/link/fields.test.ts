@@ -37,7 +37,10 @@ test('a plan is typed in its unit: an inch is 25.4 mm', () => {
     rows: 'a b cm',
   });
   expect(textsOf({ ...PLAN, unit: 'in', joint: 12.7, price: 2 }, SPECS)).toMatchObject({
-    ...{ wide: '10', joint: '1/2', price: '2', rows: 'a b in' },
+    wide: '10',
+    joint: '1/2',
+    price: '2',
+    rows: 'a b in',
   });
 });
 
@@ -47,7 +50,8 @@ test('what is typed is read in its unit, and what may be empty is', () => {
   expect(problems).toEqual([]);
   expect(plan).toEqual({ ...PLAN, unit: 'in', rows: ['a', 'b', 'inches'] });
   expect(readTexts({ ...typed, unit: 'cm', joint: '0.7' }, SPECS, PLAN, FIELDS).plan).toMatchObject({
-    ...{ wide: 100, joint: 7 },
+    wide: 100,
+    joint: 7,
   });
   expect(readTexts({ ...typed, unit: 'furlong' }, SPECS, PLAN, FIELDS).plan).toMatchObject({ unit: 'mm' });
 });
@@ -64,10 +68,20 @@ test('every field of a job stands in its link and comes back', () => {
   const job: Job = {
     ...DEFAULT_JOB,
     paper: {
-      ...{ family: 'wove-text', grammage: 92, caliper: 140, dropSeconds: 25, cobb: 30 },
-      ...{ surface: 'textured', sizing: 'sized', coloursRun: false },
+      family: 'wove-text',
+      grammage: 92,
+      caliper: 140,
+      dropSeconds: 25,
+      cobb: 30,
+      surface: 'textured',
+      sizing: 'sized',
+      coloursRun: false,
     },
-    ...{ placeSeconds: 45, needs: ['undo', 'flat'], celsius: 17, humidity: 61, atHand: ['pva'] },
+    placeSeconds: 45,
+    needs: ['undo', 'flat'],
+    celsius: 17,
+    humidity: 61,
+    atHand: ['pva'],
   };
   const link = encodeJob(job);
   for (const part of [
@@ -104,7 +118,9 @@ describe('one field of a plan', () => {
     const found = valueOf('joint', spec, '9');
     expect(found.ok ? [] : found.errors).toEqual([
       {
-        ...{ field: 'joint', code: 'too-large', limits: { low: 2, high: 5, unit: 'mm' } },
+        field: 'joint',
+        code: 'too-large',
+        limits: { low: 2, high: 5, unit: 'mm' },
         message: 'The joint must be a number from 2 to 5\u00a0mm.',
       },
     ]);

@@ -79,8 +79,15 @@ describe('a portfolio for 100 × 200 × 10 mm with 4, 6 and 2 mm of room', () =>
   const folder = {
     ...BODY,
     project: 'portfolio',
-    ...{ square: 3, joint: 8, spine: 16, margin: 3, flap: 30, tie: 200 },
-    ...{ slackWidth: 4, slackHeight: 6, slackThickness: 2 },
+    square: 3,
+    joint: 8,
+    spine: 16,
+    margin: 3,
+    flap: 30,
+    tie: 200,
+    slackWidth: 4,
+    slackHeight: 6,
+    slackThickness: 2,
   } as const;
   const rows = [
     // 104 × 206 goes in: 104 + 3 − 8, 206 + 6
@@ -126,8 +133,14 @@ describe('round a book of 100 × 200 × 20 mm', () => {
     const own = {
       ...BODY,
       project: 'lidded-box',
-      ...{ thickness: 20, slackWidth: 2, slackHeight: 2, slackThickness: 2 },
-      ...{ lidDepth: 8, lidRoom: 1, covering: 0.25, margin: 1 },
+      thickness: 20,
+      slackWidth: 2,
+      slackHeight: 2,
+      slackThickness: 2,
+      lidDepth: 8,
+      lidRoom: 1,
+      covering: 0.25,
+      margin: 1,
     } as const;
     const tray = [
       '1 × tray: base: board 102 × 202 height',

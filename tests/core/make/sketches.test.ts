@@ -16,8 +16,22 @@ import { SKETCHES } from '../../../src/core/make/sketches';
 import fc from 'fast-check';
 import { makeAnswer } from '../../../src/core/make/answer';
 const BOOK = {
-  ...{ width: 100, height: 200, thickness: 10, board: 2, turnIn: 15, corner: 3, square: 3, joint: 8, spine: 14 },
-  ...{ slackWidth: 4, slackHeight: 6, slackThickness: 2, flap: 30, lidDepth: 8, lidRoom: 1, covering: 0.25 },
+  width: 100,
+  height: 200,
+  thickness: 10,
+  board: 2,
+  turnIn: 15,
+  corner: 3,
+  square: 3,
+  joint: 8,
+  spine: 14,
+  slackWidth: 4,
+  slackHeight: 6,
+  slackThickness: 2,
+  flap: 30,
+  lidDepth: 8,
+  lidRoom: 1,
+  covering: 0.25,
 };
 
 function drawn(given: Partial<MakePlan>): readonly Sketch[] {

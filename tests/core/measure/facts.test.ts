@@ -20,7 +20,10 @@ const plainly = (text = '') => text.replaceAll('\u00a0', ' ');
 const said = ({ value, note }: { value: string; note?: string }) => `${plainly(value)} | ${plainly(note)}`;
 
 const finding = (change: Partial<GrainFinding> = {}): GrainFinding => ({
-  ...{ chances: { height: 0.9, width: 0.06, none: 0.04 }, likeliest: 'height', settled: true, against: [] },
+  chances: { height: 0.9, width: 0.06, none: 0.04 },
+  likeliest: 'height',
+  settled: true,
+  against: [],
   ...change,
 });
 
@@ -163,7 +166,11 @@ describe('what to look out for', () => {
     ]);
     expect(warned({ factor: 1, plan: { stain: 40 } })).toEqual([]);
     const slow = soundness({
-      ...{ plan: EXAMPLE_MEASURE, weighing: undefined, drop: { seconds: 121, factor: 1 }, grain: finding(), gsm: 80 },
+      plan: EXAMPLE_MEASURE,
+      weighing: undefined,
+      drop: { seconds: 121, factor: 1 },
+      grain: finding(),
+      gsm: 80,
       sheet: SHEET,
     });
     expect(slow).toEqual([expect.stringMatching(/^Past 120 s/)]);
@@ -235,7 +242,10 @@ describe('facts', () => {
   });
   it('carries what was chosen of surface, sizing and colours', () => {
     expect(answered({ surface: 'embossed', sizing: 'sized', colours: 'yes', drinkBy: 'cobb' }).paper).toMatchObject({
-      ...{ surface: 'embossed', sizing: 'sized', coloursRun: true, cobb: 25 },
+      surface: 'embossed',
+      sizing: 'sized',
+      coloursRun: true,
+      cobb: 25,
     });
     expect(answered({ colours: 'no' }).paper.coloursRun).toBe(false);
     const usual = answered({ drinkBy: 'kind' }).paper;

@@ -104,7 +104,10 @@ describe('PVA made to go further', () => {
   });
   it('how long the sheet slides is told where the model was asked, in words and as spans', () => {
     const slip = {
-      ...{ base: { p10: 20, p50: 30, p90: 50 }, mixed: { p10: 60, p50: 100, p90: 180 }, times: 3.3, neededSeconds: 15 },
+      base: { p10: 20, p50: 30, p90: 50 },
+      mixed: { p10: 60, p50: 100, p90: 180 },
+      times: 3.3,
+      neededSeconds: 15,
     };
     const found = mixStretched({ ...DEFAULT_MIX, ...water }, catalogue, () => slip);
     if (!found.ok) throw new Error('no mix');

@@ -67,8 +67,10 @@ describe('the strength of a dilution as a jug measures it', () => {
   // 8 g in 100 ml of stock, which weigh 104 g
   const dilution = (stockMillilitres: number, waterMillilitres: number) =>
     ({
-      ...{ stockMillilitres, waterMillilitres },
-      ...{ stockGrams: stockMillilitres * 1.04, solidsGrams: stockMillilitres * 0.08 },
+      stockMillilitres,
+      waterMillilitres,
+      stockGrams: stockMillilitres * 1.04,
+      solidsGrams: stockMillilitres * 0.08,
     }) as Dilution;
   it('what comes out whole stays as it is: 8 g in 400 ml, or in 404 g', () => {
     expect(roundedStrength(dilution(100, 300), 'w/v')).toBeCloseTo(2, 9);

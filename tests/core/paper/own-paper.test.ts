@@ -12,8 +12,16 @@ describe('a paper as text', () => {
   });
   it('reads words, and a name of up to forty letters', () => {
     expect(readPaper('kozo~92gsm~140um~25s~30cobb~textured~sized~runs~side~named Grey')).toEqual({
-      ...{ family: 'kozo', grammage: 92, caliper: 140, dropSeconds: 25, cobb: 30 },
-      ...{ surface: 'textured', sizing: 'sized', coloursRun: true, grain: 'width', name: 'Grey' },
+      family: 'kozo',
+      grammage: 92,
+      caliper: 140,
+      dropSeconds: 25,
+      cobb: 30,
+      surface: 'textured',
+      sizing: 'sized',
+      coloursRun: true,
+      grain: 'width',
+      name: 'Grey',
     });
     expect(readPaper('kozo~fast~nograin')).toEqual({ family: 'kozo', coloursRun: false, grain: 'none' });
     expect(readPaper(`kozo~named ${'a'.repeat(40)}`)?.name).toHaveLength(40);

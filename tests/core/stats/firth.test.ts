@@ -45,7 +45,9 @@ describe('R 4.2.2', () => {
   describe('seven papers with two peaks: none pass up to 191 g/m², all from 199', () => {
     const weights = [20, 191, 199, 218, 331, 346, 370];
     const points = weights.map((weight, i) => ({
-      ...{ x: Math.log(weight), passes: [0, 0, 6, 5, 6, 3, 1][i]!, n: [3, 4, 6, 5, 6, 3, 1][i]! },
+      x: Math.log(weight),
+      passes: [0, 0, 6, 5, 6, 3, 1][i]!,
+      n: [3, 4, 6, 5, 6, 3, 1][i]!,
     }));
     it('brglm 0.7.2: −611.5486, 116.0168, a half at 194.65 g/m²', () => {
       const line = firthLine(points);

@@ -139,7 +139,10 @@ export const anyJob = fc
         : Math.max(1, Math.floor((most * percent) / 100));
     const pieces = rows.map(({ across, down, count, grain: way }, i) => ({
       name: `piece ${i + 1}`,
-      ...{ widthMm: length(across), heightMm: length(down), count, grain: way },
+      widthMm: length(across),
+      heightMm: length(down),
+      count,
+      grain: way,
     })) as SheetPiece[];
     return { stock, pieces, kits };
   });

@@ -9,18 +9,33 @@ import type { Chances } from '../../../src/core/choose/tally';
 
 const TRAITS = {
   ...({ undoneWithWater: 'yes', longLived: 'yes', flexes: 'yes', bearsDamp: 'yes', childSafe: 'yes' } as const),
-  ...{ needsHeat: false, hold: { porous: 1, leather: 1, nonPorous: 1 } },
+  needsHeat: false,
+  hold: { porous: 1, leather: 1, nonPorous: 1 },
 };
 const exactly = (value: number) => ({ low: value, middle: value, high: value, basis: 'from-memory' }) as const;
 
 export const SIZE_GLUE: WetAdhesive = {
   ...TRAITS,
-  ...{ id: 'size-glue', name: 'Size glue', short: 'size glue', form: 'wet', by: 'mass', parts: [] },
+  id: 'size-glue',
+  name: 'Size glue',
+  short: 'size glue',
+  form: 'wet',
+  by: 'mass',
+  parts: [],
 };
 export const TACK_FILM: DryAdhesive = {
   ...TRAITS,
-  ...{ id: 'tack-film', name: 'Tack film', short: 'tack film', form: 'dry', appliedWith: 'a soft roller', hazards: [] },
-  ...{ slip: exactly(5), pull: exactly(10), waterLoad: exactly(0), drag: exactly(1), strength: exactly(2) },
+  id: 'tack-film',
+  name: 'Tack film',
+  short: 'tack film',
+  form: 'dry',
+  appliedWith: 'a soft roller',
+  hazards: [],
+  slip: exactly(5),
+  pull: exactly(10),
+  waterLoad: exactly(0),
+  drag: exactly(1),
+  strength: exactly(2),
 };
 
 /** Things of which nothing is said while they hold. */

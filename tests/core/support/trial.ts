@@ -45,7 +45,11 @@ export const laid = (...lines: string[]): Swatch[] =>
   lines.map((line, i) => {
     const [paper, glue, hold, block, outcome] = line.split(' ') as [string, string, string, string, Outcome | '-'];
     return {
-      ...{ number: i + 1, paper, glue, hold: Number(hold), block: Number(block) },
+      number: i + 1,
+      paper,
+      glue,
+      hold: Number(hold),
+      block: Number(block),
       outcomes: outcome === '-' ? {} : { lift: outcome },
     };
   });

@@ -4,17 +4,34 @@ import { conflictName, mergeTrials } from '../../../src/core/trial/merge';
 import { TRIAL_VERSION, isDone, nameIn, type Question, type Swatch, type Trial } from '../../../src/core/trial/record';
 
 const swatch = (number: number, change: Partial<Swatch> = {}): Swatch => ({
-  ...{ number, paper: 'paper-1', glue: 'glue-1', hold: 20, block: 1, outcomes: {} },
+  number,
+  paper: 'paper-1',
+  glue: 'glue-1',
+  hold: 20,
+  block: 1,
+  outcomes: {},
   ...change,
 });
 const question = (id: string, text: string, kind: Question['kind'] = 'own'): Question => ({
-  ...{ id, text, kind, criterion: '' },
+  id,
+  text,
+  kind,
+  criterion: '',
 });
 const trial = (change: Partial<Trial> = {}): Trial => ({
-  ...{ version: TRIAL_VERSION, id: 'mine', name: 'Mine', by: 'Ada', createdAt: '2026-03-01', seed: 7, conditions: {} },
+  version: TRIAL_VERSION,
+  id: 'mine',
+  name: 'Mine',
+  by: 'Ada',
+  createdAt: '2026-03-01',
+  seed: 7,
+  conditions: {},
   papers: [{ id: 'paper-1', name: 'Lokta', grammage: 25 }],
   glues: [{ id: 'glue-1', name: 'Paste' }],
-  ...{ holds: [20], replicates: 1, widthMm: 50, heightMm: 50 },
+  holds: [20],
+  replicates: 1,
+  widthMm: 50,
+  heightMm: 50,
   questions: [question('q-1', 'Lies flat'), question('q-2', 'Holds')],
   swatches: [],
   ...change,

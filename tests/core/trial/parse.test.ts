@@ -5,8 +5,17 @@ import { TRIAL_LIMITS, TRIAL_VERSION } from '../../../src/core/trial/record';
 import { trialWith } from '../support/trial';
 
 const swatch = {
-  ...{ number: 1, paper: 'p', glue: 'g', hold: 20, block: 2, outcomes: { q: 'pass' }, laidAt: 0 },
-  ...{ judgedAt: '2026-03-01T10:00:00Z', by: 'Ben', note: 'dropped', spoiled: true },
+  number: 1,
+  paper: 'p',
+  glue: 'g',
+  hold: 20,
+  block: 2,
+  outcomes: { q: 'pass' },
+  laidAt: 0,
+  judgedAt: '2026-03-01T10:00:00Z',
+  by: 'Ben',
+  note: 'dropped',
+  spoiled: true,
   from: { trial: 'other', name: 'Theirs', number: 7 },
 };
 const whole = {
@@ -22,7 +31,11 @@ const whole = {
   papers: [{ id: 'p', name: 'Paper', family: 'unryu', grammage: 25, dropSeconds: 20 }],
   glues: [{ id: 'g', name: 'Glue', record: 'pva' }],
   questions: [{ id: 'q', kind: 'lift', text: 'Lifts', criterion: 'whole' }],
-  ...{ holds: [20, 60], replicates: 3, widthMm: 40, heightMm: 60, seed: 11 },
+  holds: [20, 60],
+  replicates: 3,
+  widthMm: 40,
+  heightMm: 60,
+  seed: 11,
   conditions: { celsius: 20, humidity: 50, batch: 'the blue pot' },
   swatches: [swatch],
 };
@@ -158,7 +171,8 @@ describe('parts that cannot be used', () => {
         widthMm: 9,
         heightMm: 301,
       },
-      ...{ seed: -1, conditions: { celsius: 51, humidity: '50', batch: '' } },
+      seed: -1,
+      conditions: { celsius: 51, humidity: '50', batch: '' },
       papers: [{ id: 'p', name: 'P', family: 'No!', grammage: 4.9, dropSeconds: 1801 }],
     });
     expect(trial).toMatchObject({
@@ -172,7 +186,8 @@ describe('parts that cannot be used', () => {
         heightMm: 50,
         seed: 1,
       },
-      ...{ conditions: {}, papers: [{ id: 'p', name: 'P' }] },
+      conditions: {},
+      papers: [{ id: 'p', name: 'P' }],
     });
     expect(trial.conditions).toEqual({});
     expect(trial.papers[0]).toEqual({ id: 'p', name: 'P' });

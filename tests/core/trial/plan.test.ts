@@ -68,7 +68,10 @@ describe('a plan', () => {
         { ...NO_GLUE, name: 'P' },
         { name: 'Q', record: 'pva', named: 'yes' },
       ],
-      ...{ substrate: '', celsius: '', humidity: '', batch: '' },
+      substrate: '',
+      celsius: '',
+      humidity: '',
+      batch: '',
     };
     expect(planOf(text, 1).plan).toMatchObject({
       papers: [

@@ -5,11 +5,22 @@ import { TRIAL_VERSION, type Swatch, type Trial } from '../../../src/core/trial/
 import { summaryOf } from '../../../src/core/trial/summary';
 
 const swatch = (number: number, change: Partial<Swatch> = {}): Swatch => ({
-  ...{ number, paper: 'paper-1', glue: 'glue-1', hold: 20, block: 1, outcomes: {} },
+  number,
+  paper: 'paper-1',
+  glue: 'glue-1',
+  hold: 20,
+  block: 1,
+  outcomes: {},
   ...change,
 });
 const TRIAL: Trial = {
-  ...{ version: TRIAL_VERSION, id: 'mine', name: 'A & B', by: 'Ada', createdAt: '2026-03-01', seed: 7, conditions: {} },
+  version: TRIAL_VERSION,
+  id: 'mine',
+  name: 'A & B',
+  by: 'Ada',
+  createdAt: '2026-03-01',
+  seed: 7,
+  conditions: {},
   papers: [
     { id: 'paper-1', name: 'Lokta', family: 'lokta', grammage: 25.5, dropSeconds: 4 },
     { id: 'paper-2', name: 'Kraft' },
@@ -18,7 +29,10 @@ const TRIAL: Trial = {
     { id: 'glue-1', name: 'Paste', record: 'paste-thin' },
     { id: 'glue-2', name: 'Film' },
   ],
-  ...{ holds: [20], replicates: 1, widthMm: 50, heightMm: 50 },
+  holds: [20],
+  replicates: 1,
+  widthMm: 50,
+  heightMm: 50,
   questions: [
     { id: 'q-1', kind: 'own', text: 'Lies flat', criterion: 'Pass: no gap.' },
     { id: 'q-2', kind: 'own', text: 'Holds', criterion: '' },

@@ -22,7 +22,12 @@ import type { Cell, Comparison } from '../../../src/core/trial/analysis';
 import { DESIGN, trialWith } from '../support/trial';
 
 const cell = (passes: number, n: number, low: number, high: number, partly = 0): Cell => ({
-  ...{ paper: 'p', glue: 'g', passes, partly, fails: n - passes - partly, n },
+  paper: 'p',
+  glue: 'g',
+  passes,
+  partly,
+  fails: n - passes - partly,
+  n,
   interval: n === 0 ? undefined : { estimate: passes / n, low, high },
 });
 
@@ -236,7 +241,11 @@ describe('a summary', () => {
     const papers = [20, 60, 180].map((grammage, i) => ({ id: `paper-${i + 1}`, name: `P${i}`, grammage }));
     const swatches = papers.flatMap(({ id }, p) =>
       Array.from({ length: 9 }, (_, i) => ({
-        ...{ number: 9 * p + i + 1, paper: id, glue: 'glue-1', hold: 20, block: i + 1 },
+        number: 9 * p + i + 1,
+        paper: id,
+        glue: 'glue-1',
+        hold: 20,
+        block: i + 1,
         outcomes: { lift: (p === 2 || (p === 1 && i < 4) ? 'pass' : 'fail') as 'pass' | 'fail' },
       })),
     );
@@ -264,7 +273,10 @@ describe('joining trials', () => {
   });
   it('drops the answers to questions there is no room for', () => {
     const questions = Array.from({ length: TRIAL_LIMITS.questions }, (_, i) => ({
-      ...{ id: `own-${i}`, kind: 'own' as const, text: `Question ${i}`, criterion: '' },
+      id: `own-${i}`,
+      kind: 'own' as const,
+      text: `Question ${i}`,
+      criterion: '',
     }));
     const { trial, added } = mergeTrials(
       trialWith(() => undefined, { questions }),
@@ -319,14 +331,22 @@ describe('a plan as it is typed', () => {
   it('takes what is known of a paper of one’s own', () => {
     expect(asPaperText({ family: 'kozo' })).toEqual({ ...NO_PAPER, family: 'kozo' });
     expect(asPaperText({ family: 'kozo', name: 'Mine', grammage: 41, dropSeconds: 7 })).toEqual({
-      ...{ name: 'Mine', family: 'kozo', grammage: '41', dropSeconds: '7' },
+      name: 'Mine',
+      family: 'kozo',
+      grammage: '41',
+      dropSeconds: '7',
     });
   });
   it('carries everything that was typed into the trial', () => {
     const { plan } = planOf(
       {
         ...DEFAULT_PLAN,
-        ...{ name: ' Mine ', by: 'Ada', batch: 'jar 3', seed: '42', celsius: '19', humidity: '48' },
+        name: ' Mine ',
+        by: 'Ada',
+        batch: 'jar 3',
+        seed: '42',
+        celsius: '19',
+        humidity: '48',
         papers: [{ name: 'A', family: 'unryu', grammage: '25,5', dropSeconds: '8' }],
         ownQuestions: [
           { text: 'Does it smell?', criterion: 'no' },
@@ -336,7 +356,10 @@ describe('a plan as it is typed', () => {
       1,
     );
     expect(plan).toMatchObject({
-      ...{ name: 'Mine', by: 'Ada', seed: 42, conditions: { celsius: 19, humidity: 48, batch: 'jar 3' } },
+      name: 'Mine',
+      by: 'Ada',
+      seed: 42,
+      conditions: { celsius: 19, humidity: 48, batch: 'jar 3' },
       papers: [{ id: 'paper-1', name: 'A', family: 'unryu', grammage: 25.5, dropSeconds: 8 }],
     });
     expect(plan!.questions.map(({ id }) => id)).toEqual(['spread', 'lift', 'own-1']);

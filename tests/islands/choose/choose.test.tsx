@@ -31,8 +31,13 @@ const ROOMS = { mix: '/mix/', cover: '/cover/', flat: '/flat/', trial: '/trials/
 /** As `content/checks/leave-one-out.yaml` had it in November 2026: the board's face came away. */
 const BLIND: readonly Blind[] = [
   {
-    ...{ paper: 'lokta-light', grammage: 55, adhesive: 'pva', substrate: 'binders-board' },
-    ...{ thing: 'lift', said: 0.981, happened: false },
+    paper: 'lokta-light',
+    grammage: 55,
+    adhesive: 'pva',
+    substrate: 'binders-board',
+    thing: 'lift',
+    said: 0.981,
+    happened: false,
   },
 ];
 const FLIPS = FLIP_FIELDS.flatMap((field) => nearestFlip(field, DEFAULT_JOB, catalogue) ?? []);

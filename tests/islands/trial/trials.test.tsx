@@ -31,11 +31,14 @@ function largeTrial(papers: number, glues: number, over: Partial<Trial> = {}): T
       grammage: 20 + 10 * i,
     })),
     glues: Array.from({ length: glues }, (_, i) => ({ id: `glue-${i + 1}`, name: `G${i + 1}` })),
-    ...{ holds: [20], replicates: 4 },
+    holds: [20],
+    replicates: 4,
   };
   const questions = STANDARD_QUESTIONS.slice(0, 2);
   return trialWith(() => undefined, {
-    ...{ id: 't-large', ...design, questions },
+    id: 't-large',
+    ...design,
+    questions,
     swatches: drawOrder(design, 1).map((swatch) => {
       const heavy = Number(swatch.paper.slice(6)) > papers / 2;
       const passes = swatch.glue === 'glue-1' ? heavy : swatch.block % 2 === 0;

@@ -26,7 +26,11 @@ const torn = trialWith(() => undefined, {
   glues: [{ id: 'a', name: 'Vinyl', record: 'pva' }],
   questions,
   swatches: Array.from({ length: 8 }, (_, i) => ({
-    ...{ number: i + 1, paper: i % 2 ? 'p' : 'q', glue: 'a', hold: 40, block: 1 + (i >> 1) },
+    number: i + 1,
+    paper: i % 2 ? 'p' : 'q',
+    glue: 'a',
+    hold: 40,
+    block: 1 + (i >> 1),
     outcomes: i % 2 ? ({ lift: 'fail', board: 'pass' } as const) : ({ lift: 'pass', board: 'fail' } as const),
   })),
 });

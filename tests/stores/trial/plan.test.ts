@@ -11,7 +11,9 @@ const names = (store: ReturnType<typeof fresh>) => store.$text.get().glues.map((
 function storing(draft?: unknown): Storage {
   const held = new Map(draft === undefined ? [] : [['open-time:plan', JSON.stringify(draft)]]);
   return {
-    ...{ length: 0, clear: () => {}, key: () => null },
+    length: 0,
+    clear: () => {},
+    key: () => null,
     getItem: (key) => held.get(key) ?? null,
     setItem: (key, value) => void held.set(key, value),
     removeItem: (key) => void held.delete(key),

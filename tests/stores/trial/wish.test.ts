@@ -24,8 +24,12 @@ describe('a wish', () => {
     const of = (tail: string) => wishOf(planTextOf(tail, names)!, FIRST_WISH);
     expect(of('paper=kozo-medium~40gsm&glue=eva.pva&on=mount-board&hold=35&tool=roller')).toEqual({
       ...FIRST_WISH,
-      ...{ family: 'kozo-medium', grammage: '40', among: ['eva', 'pva'], substrate: 'mount-board' },
-      ...{ tool: 'roller', seconds: '35' },
+      family: 'kozo-medium',
+      grammage: '40',
+      among: ['eva', 'pva'],
+      substrate: 'mount-board',
+      tool: 'roller',
+      seconds: '35',
     });
     expect(of('paper=kozo-medium&glue=eva').among).toEqual(['eva', ...FIRST_WISH.among]);
   });
