@@ -1,7 +1,7 @@
 /** The answer in one card: the word, what to do, how and for how long, and the chance of each thing holding. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import { answerSentence, VERDICT_WORDS } from '../../core/choose/answer-words';
+import { aboutAsGood, answerSentence, VERDICT_WORDS } from '../../core/choose/answer-words';
 import type { Ranked } from '../../core/choose/finding';
 import { methodInWords } from '../../core/choose/method-words';
 import { chanceInTen, durationSpan, figure } from '../../core/base/format';
@@ -39,14 +39,17 @@ interface AnswerProps {
 }
 
 export function Answer({ store, clock }: AnswerProps) {
-  const best = useStore(store.$choices)[0]!;
+  const choices = useStore(store.$choices);
+  const best = choices[0]!;
   const job = useStore(store.$job);
   const { p10, p90 } = best.openSeconds;
+  const near = aboutAsGood(choices, store.catalogue);
   return (
     <>
       <div class="verdict" data-verdict={best.verdict}>
         <h2 class="verdict-word">{VERDICT_WORDS[best.verdict]}</h2>
         <p class="verdict-why">{answerSentence(best, store.catalogue)}</p>
+        {near && <p class="field-hint">{near}</p>}
       </div>
       {best.verdict !== 'refused' && (
         <>

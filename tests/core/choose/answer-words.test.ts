@@ -1,7 +1,7 @@
 /** The answer in a sentence, from a choice made by hand: what a student does next. */
 import type { Ranked, Verdict } from '../../../src/core/choose/finding';
 import { describe, expect, it, test } from 'vitest';
-import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../../src/core/choose/answer-words';
+import { aboutAsGood, adhesiveName, answerSentence, VERDICT_WORDS } from '../../../src/core/choose/answer-words';
 import type { Catalogue } from '../../../src/core/records/records';
 import { factsOf, SIZE_GLUE, TACK_FILM, type Found } from '../support/facts';
 
@@ -87,4 +87,38 @@ describe('what it is worth', () => {
 it('an adhesive by its name; one that nobody knows any more by what the link called it', () => {
   expect(adhesiveName('tack-film', catalogue)).toBe('Tack film');
   expect(adhesiveName('gone-since', catalogue)).toBe('gone-since');
+});
+
+describe('what does about as well as the first', () => {
+  const shown = (...ones: readonly (readonly [id: string, chance: number, change?: Partial<Ranked>])[]) =>
+    aboutAsGood(
+      ones.map(
+        ([adhesiveId, chance, change]) => ({ adhesiveId, chance, verdict: 'sound', atHand: true, ...change }) as Ranked,
+      ),
+      catalogue,
+    );
+  const [size, film] = [SIZE_GLUE.id, TACK_FILM.id];
+  it('is named where it lies within five in a hundred, two of them at most', () => {
+    expect(shown([size, 0.9], [film, 0.86])).toBe('About as good here: tack film.');
+    expect(shown([size, 0.9], [film, 0.84])).toBe('');
+    expect(shown([size, 0.9], [film, 0.89], [size, 0.88], [film, 0.87])).toBe(
+      'About as good here: tack film, or size glue.',
+    );
+    // between two kinds that do as well may stand one that does not
+    expect(shown([size, 0.9], [film, 0.8], [size, 0.88])).toBe('About as good here: size glue.');
+  });
+  it('is not what carries another word, or what is not at hand', () => {
+    expect(shown([size, 0.8], [film, 0.78, { verdict: 'likely' }])).toBe('');
+    expect(shown([size, 0.8], [film, 0.78, { atHand: false }])).toBe('');
+  });
+  it.each(['unlikely', 'ruled-out', 'refused', 'defer'] as const)(
+    'is not looked for where the first is %s',
+    (verdict) => {
+      expect(shown([size, 0.3, { verdict }], [film, 0.29, { verdict }])).toBe('');
+    },
+  );
+  it('is nothing where there is one adhesive, or none', () => {
+    expect(shown([size, 0.9])).toBe('');
+    expect(shown()).toBe('');
+  });
 });
