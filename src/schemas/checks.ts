@@ -212,4 +212,3 @@ export type Check = z.infer<typeof checkSchema>;
 export type FormulaRow = z.infer<typeof formulaRow>;
 export type OutcomeRow = z.infer<typeof outcomeRow>;
 export type PracticeRow = z.infer<typeof practiceRow>;
-export type FreshRow = z.infer<typeof freshRow>;

@@ -24,7 +24,10 @@ const BENCHES: readonly Bench[] = [
   { path: 'choose/', type: { field: 'ch-grammage', sound: '300', wrong: 'heavy' } },
   { path: 'mix/', type: { field: 'mix-need', sound: '345', wrong: 'lots' } },
   { path: 'cover/?v=1&thing=own', type: { field: 'cover-piece-0-wide', sound: '321', wrong: 'wide' } },
-  { path: 'paper/?v=1&weight=weighed', type: { field: 'know-grams', sound: '27.5', wrong: 'light' } },
+  {
+    path: 'paper/?v=1&weight=weighed&grams=34&wide=210&high=297&sheets=6&step=1',
+    type: { field: 'know-grams', sound: '27.5', wrong: 'light' },
+  },
   { path: 'flat/', type: { field: 'warp-width', sound: '312', wrong: 'wide' } },
   { path: 'make/', type: { field: 'make-width', sound: '123', wrong: 'wide' } },
   { path: 'cut/', type: { field: 'cut-kits', sound: '13', wrong: 'many' } },

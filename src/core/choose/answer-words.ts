@@ -46,19 +46,13 @@ export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
  * (content/checks/practice-fresh.yaml, 28 November 2026).
  */
 const NEAR = 0.05;
-/** Of which so many are named. */
-const MOST_NEAR = 2;
 
-/** What does about as well as the first, in a sentence; empty where nothing does. Takes them in the order shown. */
+/** Which of the next two do about as well as the first, in a sentence; empty where none does. Takes them in the order shown. */
 export function aboutAsGood([best, ...others]: readonly Ranked[], catalogue: Catalogue): string {
   if (!best || !['sound', 'likely', 'touch-and-go'].includes(best.verdict)) return '';
   const near = others
-    .slice(0, MOST_NEAR + 1)
-    .filter(
-      ({ verdict, chance, atHand }) =>
-        verdict === best.verdict && atHand === best.atHand && best.chance - chance <= NEAR,
-    )
-    .slice(0, MOST_NEAR);
+    .slice(0, 2)
+    .filter((one) => one.verdict === best.verdict && one.atHand === best.atHand && best.chance - one.chance <= NEAR);
   const names = near.map(({ adhesiveId }) => catalogue.adhesives.get(adhesiveId)!.short);
   return names.length > 0 ? `About as good here: ${names.join(', or ')}.` : '';
 }
