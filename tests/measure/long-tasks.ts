@@ -12,6 +12,7 @@ export interface LongTasks {
 }
 
 const KEYS = ['1', '8', 'Backspace', '4', '.', '5', 'Backspace', 'Backspace', 'Backspace', '9', '5'];
+const FIELD = 'astro-island input[inputmode="decimal"]';
 const REST = 4000;
 
 const VISITS = 3;
@@ -30,9 +31,13 @@ async function visit(browser: Browser, origin: string, path: string): Promise<Lo
       return page.evaluate(() => (window as unknown as { longTasks: number[] }).longTasks.splice(0));
     };
     await page.goto(origin + path);
-    const field = page.locator('astro-island input[inputmode="decimal"]').first();
+    const field = page.locator(FIELD).first();
     await field.focus();
-    await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null);
+    // what stands below the answer may still be asleep
+    await page.waitForFunction(
+      (one) => document.querySelector(one)!.closest('astro-island')!.hasAttribute('ssr') === false,
+      FIELD,
+    );
     await page.waitForTimeout(REST);
     const opening = await taken();
     await field.fill('');

@@ -45,14 +45,14 @@ const noted = (page: Page): Promise<Noted> =>
   page.evaluate('({ paintedAt: window.paintedAt, awakeAt: window.awakeAt })');
 
 async function once(browser: Browser, url: string): Promise<Omit<Ready, 'page'>> {
-  return onPhone(browser, { network: true, processor: true }, async (page) => {
+  return onPhone(browser, { network: true, processor: true, keepsNothing: true }, async (page) => {
     await page.addInitScript(WATCH);
     // what the transpiler writes around functions that have a name
     await page.addInitScript('globalThis.__name = (one) => one');
     await page.goto(url, { waitUntil: 'commit' });
     await page.waitForFunction(() => 'paintedAt' in window, undefined, { polling: 50 });
     const waits = await page.evaluate(
-      () => !/"value":"/.test(document.querySelector('astro-island')!.getAttribute('opts')!),
+      () => !/"value":"now"/.test(document.querySelector('astro-island')!.getAttribute('opts')!),
     );
     if (!waits) await page.waitForFunction(() => 'awakeAt' in window, undefined, { polling: 50 });
     else await page.waitForTimeout(1500);
@@ -67,7 +67,7 @@ async function once(browser: Browser, url: string): Promise<Omit<Ready, 'page'>>
           const began = performance.now();
           let woken = 0;
           const look = () => {
-            if (!woken && !document.querySelector('astro-island[ssr]')) woken = performance.now() - began;
+            if (!woken && !input.closest('astro-island')!.hasAttribute('ssr')) woken = performance.now() - began;
             if (shown.textContent !== before) resolve({ answered: performance.now() - began, woken });
             else setTimeout(look, 4);
           };
