@@ -1,6 +1,7 @@
 /** The chooser held to statements of published practice: how often it says what a source accepts, and two naive rules beside it. */
 import { seededUniform } from '../core/base/random';
 import { DEFAULT_JOB, type Job } from '../core/choose/job';
+import { nearTo } from '../core/choose/answer-words';
 import { rank, verdictOf } from '../core/choose/ranking';
 import type { Catalogue } from '../core/records/records';
 import type { PracticeRow } from '../schemas/checks';
@@ -17,6 +18,8 @@ export interface Asked {
   readonly order: readonly string[];
   /** the first is one that the source accepts; undefined where it accepts nothing that is on the shelf */
   readonly first?: boolean;
+  /** the first is, or one that the answer says does about as well; undefined of a rule that ranks nothing by chance */
+  readonly near?: boolean;
   /** one of the first three is */
   readonly three?: boolean;
   /** one that it accepts is called likely or better, read by its chance where the answer is to ask a conservator */
@@ -53,7 +56,10 @@ export const askAll = ({ rows }: Practice, catalogue: Catalogue): readonly Asked
         row,
         ranked.map(({ adhesiveId }) => adhesiveId),
       ),
-      ...(row.accepted.length > 0 && { likely: held }),
+      ...(row.accepted.length > 0 && {
+        likely: held,
+        near: [ranked[0]!, ...nearTo(ranked)].some(({ adhesiveId }) => row.accepted.includes(adhesiveId)),
+      }),
     };
   });
 
@@ -88,7 +94,7 @@ export function favourites({ rows }: Practice, from: Practice = { rows }): reado
   });
 }
 
-export type PracticeQuestion = 'first' | 'three' | 'likely' | 'warned';
+export type PracticeQuestion = 'first' | 'near' | 'three' | 'likely' | 'warned';
 
 export interface Share {
   readonly asked: number;

@@ -33,6 +33,11 @@ describe('what it comes to', () => {
     expect(rate(asked, 'first')).toBeGreaterThan(0.64);
     expect(rate(asked, 'three')).toBeGreaterThan(0.83);
   });
+  test('what does about as well counts besides the first, and is one of the first three', () => {
+    expect(asked.filter(({ first, near }) => first === true && near !== true)).toEqual([]);
+    expect(asked.filter(({ near, three }) => near === true && three !== true)).toEqual([]);
+    expect(shareOf(asked, 'near')!.yes).toBeGreaterThan(shareOf(asked, 'first')!.yes);
+  });
   test('nothing that a source warns of comes first', () => {
     expect(asked.filter(({ warned }) => warned).map(({ row, order }) => `${row.id}: ${order[0]}`)).toEqual([]);
   });

@@ -41,19 +41,22 @@ export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
 }
 
 /**
- * Chances that lie no further apart are as good as the same. Our own line: binders who were asked the same disagree more.
- * Of 76 fresh statements of practice 53 % name what stands first, and 67 % that or one of those so near to it
- * (content/checks/practice-fresh.yaml, 28 November 2026).
+ * Chances that lie no further apart are as good as the same. Our own line: binders who were asked the same disagree
+ * more (the page on checks shows how often a source accepts the first, and how often one of these).
  */
 const NEAR = 0.05;
 
-/** Which of the next two do about as well as the first, in a sentence; empty where none does. Takes them in the order shown. */
-export function aboutAsGood([best, ...others]: readonly Ranked[], catalogue: Catalogue): string {
-  if (!best || !['sound', 'likely', 'touch-and-go'].includes(best.verdict)) return '';
-  const near = others
+/** Which of the next two do about as well as the first; none where the first is no advice. Takes them in the order shown. */
+export function nearTo([best, ...others]: readonly Ranked[]): readonly Ranked[] {
+  if (!best || !['sound', 'likely', 'touch-and-go'].includes(best.verdict)) return [];
+  return others
     .slice(0, 2)
     .filter((one) => one.verdict === best.verdict && one.atHand === best.atHand && best.chance - one.chance <= NEAR);
-  const names = near.map(({ adhesiveId }) => catalogue.adhesives.get(adhesiveId)!.short);
+}
+
+/** The same in a sentence; empty where there is none. */
+export function aboutAsGood(choices: readonly Ranked[], catalogue: Catalogue): string {
+  const names = nearTo(choices).map(({ adhesiveId }) => catalogue.adhesives.get(adhesiveId)!.short);
   return names.length > 0 ? `About as good here: ${names.join(', or ')}.` : '';
 }
 
