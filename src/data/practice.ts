@@ -1,7 +1,7 @@
 /** The chooser held to statements of published practice: how often it says what a source accepts, and two naive rules beside it. */
 import { seededUniform } from '../core/base/random';
 import { DEFAULT_JOB, type Job } from '../core/choose/job';
-import { nearTo } from '../core/choose/answer-words';
+import { asGoodAsFirst } from '../core/choose/answer-words';
 import { rank, verdictOf } from '../core/choose/ranking';
 import type { Catalogue } from '../core/records/records';
 import type { PracticeRow } from '../schemas/checks';
@@ -58,7 +58,7 @@ export const askAll = ({ rows }: Practice, catalogue: Catalogue): readonly Asked
       ),
       ...(row.accepted.length > 0 && {
         likely: held,
-        near: [ranked[0]!, ...nearTo(ranked)].some(({ adhesiveId }) => row.accepted.includes(adhesiveId)),
+        near: [ranked[0]!, ...asGoodAsFirst(ranked)].some(({ adhesiveId }) => row.accepted.includes(adhesiveId)),
       }),
     };
   });

@@ -169,6 +169,8 @@ describe.concurrent('nothing leaves for anywhere while a page is used', () => {
       ] as const);
       await page.goto(`${ORIGIN}${address}?trial=${OPEN.id}`);
       await wakeIslands(page);
+      // what this device holds is shown a moment after waking
+      await page.locator('main :is(button, input, select, summary):visible').first().waitFor();
       expect(await useAll(page)).toBeGreaterThan(0);
       // what waits for a pause: the address, the code of the link, what is said to those who listen
       await page.clock.runFor(3000);

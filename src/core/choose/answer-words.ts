@@ -47,7 +47,7 @@ export function answerSentence(choice: Ranked, catalogue: Catalogue): string {
 const NEAR = 0.05;
 
 /** Which of the next two do about as well as the first; none where the first is no advice. Takes them in the order shown. */
-export function nearTo([best, ...others]: readonly Ranked[]): readonly Ranked[] {
+export function asGoodAsFirst([best, ...others]: readonly Ranked[]): readonly Ranked[] {
   if (!best || !['sound', 'likely', 'touch-and-go'].includes(best.verdict)) return [];
   return others
     .slice(0, 2)
@@ -56,7 +56,7 @@ export function nearTo([best, ...others]: readonly Ranked[]): readonly Ranked[] 
 
 /** The same in a sentence; empty where there is none. */
 export function aboutAsGood(choices: readonly Ranked[], catalogue: Catalogue): string {
-  const names = nearTo(choices).map(({ adhesiveId }) => catalogue.adhesives.get(adhesiveId)!.short);
+  const names = asGoodAsFirst(choices).map(({ adhesiveId }) => catalogue.adhesives.get(adhesiveId)!.short);
   return names.length > 0 ? `About as good here: ${names.join(', or ')}.` : '';
 }
 
