@@ -7,11 +7,11 @@ import type { Swatch, SwatchFace, SwatchMethod, Trial } from './record';
 /** What is said of a tool, or of a side, that the shelf does not hold: the model cannot be asked about such a swatch. */
 export const OTHER = 'other';
 
-/** In a sentence: "the glue on the board". */
+/** Where the glue of a swatch goes: "on the board". */
 export const FACE_WORDS: Readonly<Record<SwatchFace, string>> = {
-  sheet: 'the glue on the paper',
-  'sheet-on-support': 'the glue on the paper, laid out on glass or film',
-  ground: 'the glue on the board',
+  sheet: 'on the paper',
+  'sheet-on-support': 'on the paper, laid out on glass or film',
+  ground: 'on the board',
 };
 
 /** What nobody said is as usual: a full brush, on the paper. */
@@ -38,7 +38,7 @@ export const toolInWords = (id: string): string => (id === OTHER ? 'another tool
 export function madeInWords({ tool = USUAL_METHOD.tool, face = 'sheet', coat }: SwatchMethod): string {
   return [
     toolInWords(tool),
-    face === 'sheet' ? '' : FACE_WORDS[face],
+    face === 'sheet' ? '' : `the glue ${FACE_WORDS[face]}`,
     coat === undefined ? '' : `${coat}\u00a0g/m² wet`,
   ]
     .filter(Boolean)

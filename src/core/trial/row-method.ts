@@ -15,10 +15,12 @@ export function methodOfRow(
   const taken = 'the swatch counts as made with another tool';
   let unread = false;
   const read = <T>(key: ColumnKey, value: T | undefined, message: string): T | undefined => {
-    if (cell(key) === '' || value !== undefined) return cell(key) === '' ? undefined : value;
-    unread = true;
-    complain(key, message);
-    return undefined;
+    if (cell(key) === '') return undefined;
+    if (value === undefined) {
+      unread = true;
+      complain(key, message);
+    }
+    return value;
   };
   const tool = read(
     'tool',

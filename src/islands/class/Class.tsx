@@ -107,7 +107,12 @@ export default function Workshop({ address, choose, cut, lessons, cautions, layi
       last={
         <Fold title="The student’s sheet">
           <HandoutSheet
-            {...{ answer, laying, toCome, plan, choose, lessons }}
+            answer={answer}
+            laying={laying}
+            toCome={toCome}
+            plan={plan}
+            choose={choose}
+            lessons={lessons}
             dangers={dangers.flatMap((id) => cautions[id]?.title ?? [])}
           />
         </Fold>

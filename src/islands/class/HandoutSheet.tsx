@@ -25,7 +25,7 @@ export function HandoutSheet({ answer, laying, toCome, plan, choose, lessons, da
   const [origin, setOrigin] = useState('');
   useEffect(() => setOrigin(window.location.origin), []);
   const { project, title } = answer;
-  const link = `${choose}?${laying?.chooserTail ?? ''}`;
+  const link = laying && `${choose}?${laying.chooserTail}`;
   const [picture] = project.pictures;
   return (
     <section class="handout" aria-labelledby="handout-title">
@@ -52,14 +52,16 @@ export function HandoutSheet({ answer, laying, toCome, plan, choose, lessons, da
           </figure>
         )}
         <div class="handout-links">
-          {origin && laying && <QrCode text={origin + link} />}
+          {origin && link && <QrCode text={origin + link} />}
           <div>
-            <p>
-              <a class="no-spell" href={link}>
-                Your paper and glue in the chooser
-              </a>
-              , as it was worked out for your class.
-            </p>
+            {link && (
+              <p>
+                <a class="no-spell" href={link}>
+                  Your paper and glue in the chooser
+                </a>
+                , as it was worked out for your class.
+              </p>
+            )}
             <ul class="plain-list">
               {lessons.map(({ title: lesson, path }) => (
                 <li key={path}>

@@ -49,7 +49,7 @@ export function SlipTimer({ low, high, start = 'Start when it is down', says }: 
       beside={`It calls after ${duration(low)}.`}
       bring={async (began, onEnd) => {
         const { SlipClock } = await import('./SlipClock');
-        return <SlipClock {...{ low, high, says, began, onEnd }} />;
+        return <SlipClock low={low} high={high} says={says} began={began} onEnd={onEnd} />;
       }}
     />
   );

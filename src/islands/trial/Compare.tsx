@@ -36,7 +36,7 @@ export function CompareGlues({ trial, question, compared, claims, level }: Props
             : 'No paper has been judged with both by one person in one trial yet.'}
         </p>
       )}
-      {found && <Found {...{ trial, found, first, second, claims, level }} />}
+      {found && <Found trial={trial} found={found} first={first} second={second} claims={claims} level={level} />}
     </details>
   );
 }
@@ -57,7 +57,7 @@ function Found({ trial, found, first, second, claims, level }: FoundProps) {
       <p>{comparisonWords(comparison, one, other, { adjusted, claims, level })}</p>
       <details>
         <summary>By which test, and its figures</summary>
-        <TestTable {...{ comparison, adjusted, claims }} />
+        <TestTable comparison={comparison} adjusted={adjusted} claims={claims} />
       </details>
     </>
   );

@@ -1,7 +1,7 @@
 /** The rest of a plan: board, holds, repeats, questions, sizes, room. */
 import { useStore } from '@nanostores/preact';
 import { STANDARD_QUESTIONS } from '../../core/trial/design';
-import { OTHER } from '../../core/trial/method';
+import { FACE_WORDS } from '../../core/trial/method';
 import { TRIAL_LIMITS } from '../../core/trial/record';
 import type { TrialPlanStore } from '../../stores/trial/plan';
 import { NumberField, SelectField, type Option } from '../parts/Field';
@@ -9,13 +9,11 @@ import { GrowingRows } from '../parts/GrowingRows';
 import { changed, without } from '../parts/rows';
 import { TextField } from '../parts/TextField';
 import { useProblem } from './PlanLists';
+import { ToolField } from './ToolField';
 
 interface Props {
   readonly store: TrialPlanStore;
 }
-
-/** For a tool that is not on the shelf. */
-const ANOTHER_TOOL: Option = { value: OTHER, text: 'Something else' };
 
 export function TrialBenchFields({
   store,
@@ -34,13 +32,7 @@ export function TrialBenchFields({
         options={[...substrates, { value: '', text: 'Something else' }]}
         onPick={(substrate) => store.set('substrate', substrate)}
       />
-      <SelectField
-        id="plan-tool"
-        label="Spread with"
-        value={text.tool}
-        options={[...tools, ANOTHER_TOOL]}
-        onPick={(tool) => store.set('tool', tool)}
-      />
+      <ToolField id="plan-tool" tools={tools} value={text.tool} onPick={(tool) => store.set('tool', tool)} />
       <div class="field-row">
         <TextField
           id="plan-holds"
@@ -138,11 +130,7 @@ export function QuestionFields({ store }: Props) {
   );
 }
 
-const FACES: readonly Option[] = [
-  { value: 'sheet', text: 'on the paper' },
-  { value: 'sheet-on-support', text: 'on the paper, laid out on glass or film' },
-  { value: 'ground', text: 'on the board' },
-];
+const FACES: readonly Option[] = Object.entries(FACE_WORDS).map(([value, text]) => ({ value, text }));
 
 export function SizeFields({ store }: Props) {
   const text = useStore(store.$text);

@@ -37,7 +37,9 @@ export function PlanNext({ plan, rooms }: { readonly plan: Planned; readonly roo
       }}
     >
       {rooms.map(({ id, says, path }) => (
-        <a href={path + (tails?.[id] ? `?${tails[id]}` : '')}>{says}</a>
+        <a key={id} href={path + (tails?.[id] ? `?${tails[id]}` : '')}>
+          {says}
+        </a>
       ))}
     </nav>
   );

@@ -2,14 +2,13 @@
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { parseNumber } from '../../core/base/number-text';
-import { OTHER, USUAL_METHOD } from '../../core/trial/method';
+import { USUAL_METHOD } from '../../core/trial/method';
 import { isDone, nameIn, TRIAL_LIMITS, type Swatch, type Trial } from '../../core/trial/record';
 import type { TrialRun } from '../../stores/trial/run';
-import { NumberField, SelectField, type Option } from '../parts/Field';
+import { NumberField, type Option } from '../parts/Field';
 import { TextField } from '../parts/TextField';
 import { Photo } from './Photo';
-
-const ANOTHER_TOOL: Option = { value: OTHER, text: 'Something else' };
+import { ToolField } from './ToolField';
 
 interface Props {
   readonly run: TrialRun;
@@ -63,12 +62,11 @@ export function RunMore({ run, trial, swatch, readAt, cardsAt, tools }: Props) {
             <span class="cell-note">For when another has laid the swatches, or for judging a day later.</span>
           </span>
         </label>
-        <SelectField
+        <ToolField
           id="run-tool"
-          label="Spread with"
+          tools={tools}
           hint="Of the whole trial. A swatch that came in from another trial keeps its own."
           value={trial.method?.tool ?? USUAL_METHOD.tool}
-          options={[...tools, ANOTHER_TOOL]}
           onPick={(tool) => run.setMethod({ ...trial.method, tool })}
         />
         <Room run={run} trial={trial} />
