@@ -112,7 +112,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     load: 1,
     springs: 0.5,
     grab: 0.3,
-    strike: 0.2,
+    // what comes through meets the next lining, or the cover: nobody sees a back
+    strike: 0,
     // a new back is lined to last; who lines an old one says that it must come undone
     undo: { no: 0.88, partly: 0.95 },
     // it bends every time the book is opened
