@@ -62,6 +62,7 @@ export const PULLS: Readonly<Record<FilmKind, number>> = { vinyl: 0.2, starch: 1
  * thicker than another sits on its particles and does not hold water back. Estimate.
  */
 export const SERUM_DRAINS = 10_000;
+const SERUM_THICKENS = thickeningPower(SERUM_DRAINS, 100);
 
 interface Measured {
   readonly ingredient: Ingredient;
@@ -70,7 +71,8 @@ interface Measured {
 
 /** Every ingredient in the pot with its grams, mixes within mixes opened up. Throws RangeError on an unknown id. */
 export function ingredientGrams(adhesive: WetAdhesive, catalogue: Catalogue, draw: DrawLiquid = middle): Measured[] {
-  return adhesive.parts.flatMap(({ of, parts }) => {
+  const inPot: Measured[] = [];
+  for (const { of, parts } of adhesive.parts) {
     const ingredient = catalogue.ingredients.get(of);
     if (ingredient) {
       const density = draw(ingredient.density, 'solids');
@@ -78,16 +80,21 @@ export function ingredientGrams(adhesive: WetAdhesive, catalogue: Catalogue, dra
       const grams = gramsOf(
         adhesive.by === 'mass' ? { grams: parts, density, solids } : { millilitres: parts, density, solids },
       );
-      return [{ ingredient, part: { grams, density, solids } }];
+      inPot.push({ ingredient, part: { grams, density, solids } });
+      continue;
     }
     const inner = catalogue.adhesives.get(of);
     if (inner?.form !== 'wet') throw new RangeError(`${adhesive.id}: no ingredient or wet adhesive called ${of}`);
     const opened = ingredientGrams(inner, catalogue, draw);
-    const whole = mix(opened.map(({ part }) => part));
+    const whole = mixOf(opened);
     const wanted = adhesive.by === 'mass' ? parts / whole.mass : parts / whole.volume;
-    return opened.map(({ ingredient, part }) => ({ ingredient, part: { ...part, grams: part.grams * wanted } }));
-  });
+    for (const { ingredient: one, part } of opened)
+      inPot.push({ ingredient: one, part: { grams: part.grams * wanted, density: part.density, solids: part.solids } });
+  }
+  return inPot;
 }
+
+const mixOf = (inPot: readonly Measured[]) => mix(inPot.map(({ part }) => part));
 
 /**
  * The liquid that this recipe makes. Thickeners add by the eighth-root law in the liquid between the
@@ -95,50 +102,72 @@ export function ingredientGrams(adhesive: WetAdhesive, catalogue: Catalogue, dra
  * not owe to its particles is counted as a thickener, and is thinned with the rest.
  */
 export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: DrawLiquid = middle): Liquid {
+  // A chooser asks this some two thousand times for its first answer, before a browser has made it quick: each part of
+  // the pot is gone through once, in plain loops.
   const inPot = ingredientGrams(adhesive, catalogue, draw);
-  const whole = mix(inPot.map(({ part }) => part));
-  const solidsOf = ({ part }: Measured) => part.grams * part.solids;
-  const solidVolume = inPot.reduce((sum, item) => sum + solidsOf(item) / item.ingredient.solidDensity, 0);
-  const particles = inPot.filter(({ ingredient }) => ingredient.thickening.law === 'dispersion');
-  const particleGrams = particles.reduce((sum, item) => sum + solidsOf(item), 0);
-  const particleVolume = particles.reduce((sum, item) => sum + solidsOf(item) / item.ingredient.solidDensity, 0);
+  const whole = mixOf(inPot);
+  let [solidVolume, particleGrams, particleVolume] = [0, 0, 0];
+  let [shows, shown, pulls, pulled, grabs, grabbed, least, leastOf] = [0, 0, 0, 0, 0, 0, 0, 0];
+  let carrier: Liquid['carrier'] = 'water';
+  let filmFormsAbove: number | undefined;
+  let gelsAt: number | undefined;
+  for (const { ingredient, part } of inPot) {
+    const solids = part.grams * part.solids;
+    const volume = solids / ingredient.solidDensity;
+    solidVolume += volume;
+    if (ingredient.thickening.law === 'dispersion') {
+      particleGrams += solids;
+      particleVolume += volume;
+    }
+    if (ingredient.liquid === 'alcohol') carrier = 'alcohol';
+    // These are means by the solids of the ingredients that have them.
+    if (ingredient.shows) {
+      shown += solids;
+      shows += solids * SHOWING[ingredient.shows];
+    }
+    if (ingredient.kind) {
+      pulled += solids;
+      pulls += solids * PULLS[ingredient.kind];
+    }
+    if (ingredient.grabSolids) {
+      grabbed += solids;
+      grabs += solids * draw(ingredient.grabSolids, 'grab');
+    }
+    if (ingredient.leastDryCoat) {
+      leastOf += solids;
+      least += solids * draw(ingredient.leastDryCoat, 'film');
+    }
+    // A trait of one ingredient counts for the mix when that ingredient is at least half of the solids.
+    if (solids >= whole.solids / 2) {
+      if (ingredient.filmFormsAbove) filmFormsAbove ??= draw(ingredient.filmFormsAbove, 'film');
+      if (ingredient.gelsAt) gelsAt ??= draw(ingredient.gelsAt, 'film');
+    }
+  }
   // Percentages are of the liquid between the particles: the whole less the particles.
   const between = whole.mass - particleGrams;
-  const strength = inPot.reduce((sum, item) => sum + (strengthGiven(item, draw) * 100) / between, 0);
-  const carrierVolume = whole.water / (inPot.some(({ ingredient }) => ingredient.liquid === 'alcohol') ? 0.79 : 1);
+  let [strength, draining, pasted, indexed] = [0, 0, 0, 0];
+  for (const item of inPot) {
+    const { thickening } = item.ingredient;
+    const given = strengthGiven(item, draw);
+    strength += (given * 100) / between;
+    draining += (drainingGiven(item, draw, given) * 100) / between;
+    if (thickening.law === 'solution' && thickening.flowIndex) {
+      pasted += given;
+      indexed += given * draw(thickening.flowIndex, 'viscosity');
+    }
+  }
+  const carrierVolume = whole.water / (carrier === 'alcohol' ? 0.79 : 1);
   const particleShare = particleVolume / (particleVolume + solidVolume - particleVolume + carrierVolume);
-  const weighted = (pick: (ingredient: Ingredient) => number | undefined) => {
-    const known = inPot.filter(({ ingredient }) => pick(ingredient) !== undefined);
-    const grams = known.reduce((sum, item) => sum + solidsOf(item), 0);
-    return grams > 0
-      ? known.reduce((sum, item) => sum + solidsOf(item) * pick(item.ingredient)!, 0) / grams
-      : undefined;
-  };
-  const main = (has: (ingredient: Ingredient) => Range | undefined) => {
-    // A trait of one ingredient counts for the mix when that ingredient is at least half of the solids.
-    const item = inPot.find((one) => has(one.ingredient) && solidsOf(one) >= whole.solids / 2);
-    return item && draw(has(item.ingredient)!, 'film');
-  };
-  const filmFormsAbove = main((ingredient) => ingredient.filmFormsAbove);
-  const gelsAt = main((ingredient) => ingredient.gelsAt);
   const viscosity = dispersionViscosity({
     volumeFraction: Math.min(particleShare, RANDOM_PACKING * 0.98),
     continuousMilliPascalSeconds: solutionViscosity(Math.min(strength, 15)),
   });
-  const draining = inPot.reduce((sum, item) => sum + (drainingGiven(item, draw) * 100) / between, 0);
-  const pastes = inPot.flatMap((item) => {
-    const { thickening } = item.ingredient;
-    return thickening.law === 'solution' && thickening.flowIndex
-      ? [{ given: strengthGiven(item, draw), index: draw(thickening.flowIndex, 'viscosity') }]
-      : [];
-  });
-  const pasted = pastes.reduce((sum, { given }) => sum + given, 0);
   const flow: Flowing = {
     particles: particleVolume / whole.mass,
     between: (solidVolume - particleVolume + carrierVolume) / whole.mass,
     strength: Math.min(strength, 15),
     pasteShare: strength > 0 ? (pasted * 100) / between / strength : 0,
-    flowIndex: pasted > 0 ? pastes.reduce((sum, { given, index }) => sum + given * index, 0) / pasted : 1,
+    flowIndex: pasted > 0 ? indexed / pasted : 1,
   };
   return {
     solids: whole.solidsFraction,
@@ -148,12 +177,12 @@ export function liquidOf(adhesive: WetAdhesive, catalogue: Catalogue, draw: Draw
     drains: solutionViscosity(Math.min(draining, 15)),
     underBrush: draggingViscosity(flow, 0),
     flow,
-    shows: weighted(({ shows }) => shows && SHOWING[shows]) ?? 0,
-    pulls: weighted(({ kind }) => kind && PULLS[kind]) ?? 0,
+    shows: shown > 0 ? shows / shown : 0,
+    pulls: pulled > 0 ? pulls / pulled : 0,
     particleSolids: whole.solids > 0 ? particleGrams / whole.solids : 0,
-    grabSolids: weighted((ingredient) => ingredient.grabSolids && draw(ingredient.grabSolids, 'grab')) ?? 1,
-    leastDryCoat: weighted((ingredient) => ingredient.leastDryCoat && draw(ingredient.leastDryCoat, 'film')) ?? 1,
-    carrier: inPot.some(({ ingredient }) => ingredient.liquid === 'alcohol') ? 'alcohol' : 'water',
+    grabSolids: grabbed > 0 ? grabs / grabbed : 1,
+    leastDryCoat: leastOf > 0 ? least / leastOf : 1,
+    carrier,
     ...(filmFormsAbove !== undefined && { filmFormsAbove }),
     ...(gelsAt !== undefined && { gelsAt }),
   };
@@ -186,12 +215,12 @@ const GEL_INDEX = 0.6;
 const GEL_HOLDS = 30;
 
 /** The same as water drains: a dispersion counts with an ordinary serum, however thick its label says it is. */
-function drainingGiven(item: Measured, draw: DrawLiquid): number {
+function drainingGiven(item: Measured, draw: DrawLiquid, strength: number): number {
   const { thickening } = item.ingredient;
   if (thickening.law === 'solution' && thickening.flowIndex && thickening.flowIndex.middle < GEL_INDEX) {
     const held = draw(thickening.viscosity, 'viscosity') * GEL_HOLDS;
     return thickeningPower(held, thickening.percent) * item.part.grams * item.part.solids;
   }
-  if (thickening.law !== 'dispersion') return strengthGiven(item, draw);
-  return thickeningPower(SERUM_DRAINS, 100) * item.part.grams * (1 - item.part.solids);
+  if (thickening.law !== 'dispersion') return strength;
+  return SERUM_THICKENS * item.part.grams * (1 - item.part.solids);
 }
