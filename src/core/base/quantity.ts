@@ -39,7 +39,8 @@ export function at(range: Range, u: number): number {
 
 /** `value` held between `low` and `high`. */
 export function clamp(value: number, low: number, high: number): number {
-  return Math.min(high, Math.max(low, value));
+  // compared, for a chooser's first answer asks fifty thousand times
+  return value <= low ? low : value >= high ? high : value;
 }
 
 export interface Percentiles {

@@ -17,7 +17,7 @@ import { placementOf } from './placement';
 import { recordsOn } from '../records/kinds';
 import type { Adhesive, Catalogue } from '../records/records';
 import {
-  benchesOf,
+  benchAsked,
   dryPointsOf,
   liquidsOf,
   middleBench,
@@ -145,11 +145,12 @@ interface Kept {
   readonly bench: Bench;
   readonly given: Given;
 }
-/** Benches by method, each made once for all adhesives of the same draws. */
-type BenchKeeper = (bringing: Bringing, draws: Draws) => readonly Kept[];
+/** Benches by method, each made once for all adhesives of the same draws, when it is first asked for by its number. */
+type BenchKeeper = (bringing: Bringing, draws: Draws) => Benches;
+type Benches = (draw: number) => Kept;
 
 function benchKeeper(job: Job, sheet: Sheet, catalogue: Catalogue): BenchKeeper {
-  const kept = new Map<Draws, Map<string, readonly Kept[]>>();
+  const kept = new Map<Draws, Map<string, Benches>>();
   return (bringing, draws) => {
     const { face, minutes } = bringing.way;
     const key = `${bringing.tool.id} ${face} ${minutes}`;
@@ -157,11 +158,13 @@ function benchKeeper(job: Job, sheet: Sheet, catalogue: Catalogue): BenchKeeper 
     if (!byMethod) kept.set(draws, (byMethod = new Map()));
     let benches = byMethod.get(key);
     if (!benches) {
-      benches = benchesOf(job, sheet, catalogue, draws, bringing).map((bench, draw) => ({
-        bench,
-        given: givenOf(bench, draws.constants[draw]),
-      }));
-      byMethod.set(key, benches);
+      const benchOf = benchAsked(job, sheet, catalogue, draws, bringing);
+      const made = new Array<Kept>(draws.count);
+      const make = (draw: number): Kept => {
+        const bench = benchOf(draw);
+        return (made[draw] = { bench, given: givenOf(bench, draws.constants[draw]) });
+      };
+      byMethod.set(key, (benches = (draw) => made[draw] ?? make(draw)));
     }
     return benches;
   };
@@ -186,8 +189,8 @@ function judge(
   };
   const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, job, sheet, catalogue));
   const asked = marginsOf(adhesive, catalogue, job, drawn);
-  const foundOn = (draw: number, all: readonly Kept[]): Found => {
-    const margins = asked(draw, all);
+  const foundOn = (draw: number, all: Benches): Found => {
+    const margins = asked(draw, all(draw));
     const held = heldBy(margins);
     return { margins, held, level: combine(margins, held) };
   };
@@ -197,7 +200,7 @@ function judge(
     const found: Found[] = [];
     let sum = 0;
     let count = 0;
-    for (let draw = SCREEN_FROM; draw < all.length; draw += SCREEN_EVERY, count += 1) {
+    for (let draw = SCREEN_FROM; draw < drawn.count; draw += SCREEN_EVERY, count += 1) {
       const one = (found[draw] = foundOn(draw, all));
       sum += one.level;
     }
@@ -206,7 +209,7 @@ function judge(
   screened.sort((a, b) => b.level - a.level);
   const worth = screened.filter(({ level }, i) => i < MOST_TRIED && level >= screened[0]!.level - SCREEN_GAP);
   const tried = worth.map(({ bringable, all, found }): Tried => {
-    const draws = all.map((_, draw) => found[draw] ?? foundOn(draw, all));
+    const draws = Array.from({ length: drawn.count }, (_, draw) => found[draw] ?? foundOn(draw, all));
     const together = draws.reduce((sum, { level }) => sum + level, 0) / draws.length;
     return { bringable, draws, chance: together * bringable.usual * fit.share };
   });
@@ -285,19 +288,18 @@ function marginsOf(
   catalogue: Catalogue,
   { celsius }: Job,
   draws: Draws,
-): (draw: number, benches: readonly Kept[]) => Margins {
+): (draw: number, on: Kept) => Margins {
   const { constants } = draws;
   const hand = draws.hand?.(kindOf(adhesive, catalogue));
   const own = (margins: Margins) => (hand ? inHand(margins, hand) : margins);
   if (adhesive.form === 'dry') {
     const points = dryPointsOf(adhesive, draws);
-    return (draw, benches) => own(dryMargins(adhesive, points[draw]!, benches[draw]!.bench, constants[draw]!));
+    return (draw, { bench }) => own(dryMargins(adhesive, points[draw]!, bench, constants[draw]!));
   }
   const liquids = liquidsOf(adhesive, catalogue, draws);
   const eased = easesOf(liquids, celsius);
-  return (draw, benches) => {
+  return (draw, { bench, given }) => {
     const liquid = liquids[draw]!;
-    const { bench, given } = benches[draw]!;
     const ease = (eased[draw] ??= easeOf(adhesive, liquid, celsius, constants[draw]!));
     return own(wetMargins(adhesive, liquid, bench, constants[draw]!, ease, given));
   };

@@ -48,9 +48,21 @@ export function benchesOf(
   samples: Samples,
   bringing: Bringing = usualBringing(job, catalogue),
 ): readonly Bench[] {
+  const bench = benchAsked(job, sheet, catalogue, samples, bringing);
+  return Array.from({ length: drawsOf(samples).count }, (_, sample) => bench(sample));
+}
+
+/** The same, each made as it is asked for by its number: most ways of bringing the glue are tried on a few of them. */
+export function benchAsked(
+  job: Job,
+  sheet: Sheet,
+  catalogue: Catalogue,
+  samples: Samples,
+  bringing: Bringing,
+): (sample: number) => Bench {
   const draws = drawsOf(samples);
   const make = benchMaker(job, sheet, catalogue, bringing);
-  return Array.from({ length: draws.count }, (_, sample) => make(drawOf(draws, sample)));
+  return (sample) => make(drawOf(draws, sample));
 }
 
 /** The bench with everything at the middle of its range. */
