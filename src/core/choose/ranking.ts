@@ -237,7 +237,7 @@ function judge(
       other: {
         method: near.bringable.method,
         chance: near.chance,
-        chances: meanHeld(near.draws.map(({ held }) => held)),
+        chances: meanHeld(near.draws),
       },
     }),
     chances: found.chances,

@@ -49,13 +49,31 @@ export function heldBy(margins: Margins): Chances {
   };
 }
 
-/** Mean chance of each thing over draws that gave these. */
-export const meanHeld = (held: readonly Chances[]): Chances =>
-  each((thing) => {
-    let sum = 0;
-    for (const one of held) sum += one[thing];
-    return sum / held.length;
-  });
+/** Mean chance of each thing over draws that gave these; added up in one go, for an answer asks it of each adhesive. */
+export function meanHeld(draws: readonly { readonly held: Chances }[]): Chances {
+  let [spread, reach, place, lift, grab, strike, bond, flat] = [0, 0, 0, 0, 0, 0, 0, 0];
+  for (const { held } of draws) {
+    spread += held.spread;
+    reach += held.reach;
+    place += held.place;
+    lift += held.lift;
+    grab += held.grab;
+    strike += held.strike;
+    bond += held.bond;
+    flat += held.flat;
+  }
+  const count = draws.length;
+  return {
+    spread: spread / count,
+    reach: reach / count,
+    place: place / count,
+    lift: lift / count,
+    grab: grab / count,
+    strike: strike / count,
+    bond: bond / count,
+    flat: flat / count,
+  };
+}
 
 /** From the margins of some draws, and the chances that each of them gives; at least one draw. */
 export function tallyOf(draws: readonly { readonly margins: Margins; readonly held: Chances }[]): Tally {
@@ -71,7 +89,7 @@ export function tallyOf(draws: readonly { readonly margins: Margins; readonly he
     else if (margins.gives === 'substrate') substrateGives += 1;
   }
   return {
-    chances: meanHeld(draws.map(({ held }) => held)),
+    chances: meanHeld(draws),
     margins: each((thing) =>
       quantile(
         sorted((draw) => draw[thing]),
