@@ -63,11 +63,13 @@ export function* rankInTurns(
   const catalogue = recordsOn(job.bench, records);
   const sheet = sheetOf(job, catalogue);
   const benches = benchKeeper(job, sheet, catalogue);
+  const bench = middleBench(job, sheet, catalogue);
+  const middle = { bench, given: givenOf(bench) };
   const drawsFor = typeof samples === 'function' ? samples : () => samples;
   const ranked: Ranked[] = [];
   for (const adhesive of catalogue.adhesives.values()) {
     yield;
-    ranked.push(judge(adhesive, job, sheet, benches, catalogue, drawsOf(drawsFor(adhesive.id))));
+    ranked.push(judge(adhesive, job, sheet, middle, benches, catalogue, drawsOf(drawsFor(adhesive.id))));
   }
   return inOrder(ranked);
 }
@@ -174,6 +176,7 @@ function judge(
   adhesive: Adhesive,
   job: Job,
   sheet: Sheet,
+  middle: Kept,
   benches: BenchKeeper,
   catalogue: Catalogue,
   drawn: Draws,
@@ -187,7 +190,7 @@ function judge(
     const quick = needs.has('quick') && adhesive.form === 'wet' ? 1 / (1 + margins.slipSeconds / QUICK_SECONDS) : 1;
     return weighedUp(held, weights) * (1 - wrinkles) * quick;
   };
-  const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, job, sheet, catalogue));
+  const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, middle, catalogue));
   const asked = marginsOf(adhesive, catalogue, job, drawn);
   const foundOn = (draw: number, all: Benches): Found => {
     const margins = asked(draw, all(draw));
@@ -270,9 +273,9 @@ interface Tried {
 const QUICK_SECONDS = 300;
 
 /** Seconds for which a coat of this stays open on the sheet, at the middle of everything; 0 where nothing is brushed. */
-function staysOpen(adhesive: Adhesive, job: Job, sheet: Sheet, catalogue: Catalogue): number {
+function staysOpen(adhesive: Adhesive, { bench, given }: Kept, catalogue: Catalogue): number {
   if (adhesive.form === 'dry') return 0;
-  return wetMargins(adhesive, middleLiquid(adhesive, catalogue), middleBench(job, sheet, catalogue)).openSeconds;
+  return wetMargins(adhesive, middleLiquid(adhesive, catalogue), bench, undefined, undefined, given).openSeconds;
 }
 
 /** Draws that screen a method: every eighth, from the fourth. */
