@@ -41,8 +41,9 @@ const BLIND: readonly Blind[] = [
   },
 ];
 const FLIPS = FLIP_FIELDS.flatMap((field) => nearestFlip(field, DEFAULT_JOB, catalogue) ?? []);
-
-const STEPS = nextSteps(choose(DEFAULT_JOB, catalogue), DEFAULT_JOB, catalogue);
+const USUAL = choose(DEFAULT_JOB, catalogue);
+const RATIOS = ratiosFor(USUAL[0]!, DEFAULT_JOB, catalogue);
+const STEPS = nextSteps(USUAL, DEFAULT_JOB, catalogue);
 
 const openPage = (search = '') => {
   window.history.replaceState(null, '', `/choose/${search}`);
@@ -51,7 +52,7 @@ const openPage = (search = '') => {
       <Choose address="/choose/" benchAt="/bench/" blind={BLIND} checks="/how-we-check/" rooms={ROOMS} steps={STEPS} />
       <ChooseRest
         flips={FLIPS}
-        ratios={ratiosFor(choose(DEFAULT_JOB, catalogue)[0]!, DEFAULT_JOB, catalogue)}
+        ratios={RATIOS}
         cautions={CAUTIONS}
         address="/choose/"
         checks="/how-we-check/"
