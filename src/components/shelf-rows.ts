@@ -2,6 +2,7 @@
 import type { CollectionEntry } from 'astro:content';
 import { lowerFirst } from '../core/base/format';
 import { middleOf } from '../core/base/quantity';
+import { STROKE_WORDS } from '../core/choose/technique';
 import { adhesiveCautions } from '../core/adhesive/hazards';
 import { catalogue } from '../data/catalogue';
 import { asWritten, BASIS_WORDS } from './format';
@@ -254,6 +255,6 @@ export const techniqueRow = ({ id, data }: CollectionEntry<'techniques'>): Row =
   about: data.about,
   photo: data.photos[0],
   plate: `on-sheet-${id}`,
-  facts: data.thickestNote.trim(),
+  facts: `How it goes over a face: ${STROKE_WORDS[data.stroke]} (${BASIS_WORDS[data.strokeBasis]}). ${data.strokeNote.trim()} ${data.thickestNote.trim()}`,
   cells: [data.coat, data.drag, { low: data.thickest, high: data.thickest, unit: 'mPa·s', basis: data.thickestBasis }],
 });

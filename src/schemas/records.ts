@@ -194,6 +194,10 @@ export const techniqueSchema = strictObject({
   thickest: z.number().min(100).max(1_000_000),
   thickestBasis: plainBasis,
   thickestNote: z.string(),
+  /** which way it goes over a face; how that is said stands in `core/choose/technique.ts` */
+  stroke: z.enum(['from-the-middle', 'side-by-side', 'one-pull']),
+  strokeBasis: plainBasis,
+  strokeNote: z.string(),
   photos,
 });
 
@@ -244,12 +248,14 @@ export const ON_PAGES_ONLY = [
   'note',
   'grainNote',
   'thickestNote',
+  'strokeNote',
   'traitsNote',
   'traitsBasis',
   'traitsSource',
   'solidDensityBasis',
   'percentBasis',
   'thickestBasis',
+  'strokeBasis',
   'usedAtBasis',
   'madeAtBasis',
   'lookAlikes',

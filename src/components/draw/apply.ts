@@ -1,36 +1,46 @@
 /** Putting the glue on: which face gets it, laid out on what, and with which tool. */
-import { all, line, put, putAt, shape, strokes, way, type Mark } from './ink';
+import { all, line, put, putAt, shape, standsOff, strokes, way, type Mark } from './ink';
 import { block, coat, pane, sheet, waste } from './sheets';
 import { grip, pinch, pointing } from './hands';
-import { brush, roller, smallBrush, squeegee } from './tools';
+import { brush, roller, smallBrush } from './tools';
 import { between, type P3 } from './space';
 
 export type Tool = 'brush-full' | 'brush-small' | 'brush-thin' | 'card' | 'fingertip' | 'roller' | 'screen';
 
-/** A card on its lower edge in the glue, leaning towards the reader, held by its upper edge. */
+/** How far across the work a card's edge reaches: half of it. */
+const CARD_EDGE = 32;
+/** A small card on its lower edge, which runs away from the reader; pulled to the right, held by its upper edge. */
 const heldCard: Mark = (() => {
-  const [half, high, lean] = [25, 48, -15];
-  const at = (x: number, share: number): P3 => [x, lean * share, high * share];
+  const [half, high, lean] = [CARD_EDGE / 2, 38, -4];
+  const at = (y: number, share: number): P3 => [lean * share, y, high * share];
   return all(
-    putAt(pinch.behind, at(14, 0.97), -112, { mirrored: true, scale: 0.86 }),
+    putAt(pinch.behind, at(6, 0.95), -138, { mirrored: true, scale: 0.8 }),
     shape([at(-half, 0), at(half, 0), at(half, 1), at(-half, 1)], 'paper'),
-    shape([at(-half, 0), at(half, 0), at(half, 0.12), at(-half, 0.12)], 'glue', 'thin'),
-    putAt(pinch.front, at(14, 0.97), -112, { mirrored: true, scale: 0.86 }),
+    shape([at(-half, 0), at(half, 0), at(half, 0.2), at(-half, 0.2)], 'glue', 'thin'),
+    putAt(pinch.front, at(6, 0.95), -138, { mirrored: true, scale: 0.8 }),
   );
 })();
+
+/** How long the rubber of a squeegee is. */
+const BLADE = 52;
+/** A squeegee on its rubber, which runs away from the reader: a strip of rubber, and over it the wooden grip. */
+const squeegee: Mark = all(
+  standsOff(block([-2, -BLADE / 2, 0], 4, BLADE, 11, { top: 'ink', sides: 'ink' })),
+  block([-6, -BLADE / 2 - 2, 11], 12, BLADE + 4, 13, { top: 'board', sides: 'board' }),
+);
 
 /** A hand from above round a bar that lies across, the middle of the bar at the origin. */
 export const roundBar: Mark = put(grip, [0, 0], -78);
 
 /** A tool in the hand, what touches the work at the origin. */
 export const TOOL_IN_HAND: Readonly<Record<Tool, Mark>> = {
-  'brush-full': all(put(brush(30), [0, 0], 14), put(grip, [15, -62], 6)),
-  'brush-thin': all(put(brush(22), [0, 0], 14), put(grip, [15, -62], 6)),
+  'brush-full': all(put(brush(32, 'loaded'), [0, 0], 14), put(grip, [15, -62], 6)),
+  'brush-thin': all(put(brush(22, 'tip'), [0, 0], 14), put(grip, [15, -62], 6)),
   'brush-small': all(put(smallBrush, [0, 0], 14), put(grip, [13, -56], 6)),
   card: heldCard,
   fingertip: put(pointing, [0, -2], -30),
   roller: all(roller, put(grip, [0, -74], 4)),
-  screen: all(put(squeegee, [0, 0], 8), put(roundBar, [10, -24])),
+  screen: all(squeegee, putAt(put(grip, [0, 0], -58), [0, 2, 24])),
 };
 
 const W = 102;
@@ -50,83 +60,114 @@ function work(glued: Broad): { under: Mark; top: P3 } {
 }
 
 /** Where round the middle a tool is held so that the hand leaves the work in view; 0 is to the right, a quarter turn away. */
-const AT_REST: Readonly<Record<Tool, number>> = {
+const AT_REST: Readonly<Record<Exclude<Tool, 'card' | 'screen'>, number>> = {
   'brush-full': 0.85,
   'brush-thin': 0.85,
   'brush-small': 0.85,
-  card: -0.85,
   fingertip: -0.7,
   roller: 0.85,
-  screen: 0,
 };
 /** How far an arrow goes out over the edge of the work. */
 const BEYOND = 11;
 
-/** Glue going on with a tool, from the middle out over all four edges; `reached` from 0 to 1, `turn` where round the middle the tool is. */
-export function putOn(glued: Broad, tool: Tool, reached = 0.72, turn = AT_REST[tool]): Mark {
+/** Glue going on, the way its tool goes over a face (`stroke` in its record). */
+export function putOn(glued: Broad, tool: Tool): Mark {
+  const { under, top } = work(glued);
+  if (tool === 'screen') return all(under, screenPulled(top[2]));
+  if (tool === 'card') return all(under, pulledSideBySide(top[2]));
+  return fromTheMiddle(glued, tool);
+}
+
+/** From the middle out over all four edges; `reached` from 0 to 1, `turn` where round the middle the tool is. */
+export function fromTheMiddle(
+  glued: Broad,
+  tool: Exclude<Tool, 'card' | 'screen'>,
+  reached = 0.72,
+  turn = AT_REST[tool],
+): Mark {
   const { under, top } = work(glued);
   const z = top[2];
   const [cx, cy] = [W / 2, D / 2];
   const out = 0.62 * reached;
-  const place: P3 =
-    tool === 'screen' ? [cx - 4, D * 0.54, z] : [cx + Math.cos(turn) * W * out, cy + Math.sin(turn) * D * out, z];
-  const held = putAt(TOOL_IN_HAND[tool], place);
-  if (tool === 'screen')
-    return all(
-      under,
-      screen(z),
-      drawnAlong([place[0] - 34, place[1], z], 68, D - 2 - place[1]),
-      held,
-      ...[-22, 0, 22].map((x) => way([place[0] + x, place[1] - 4, z], [place[0] + x, 3, z])),
-    );
-  const card = tool === 'card';
-  const [farX, rightY, nearX] = card ? [W * 0.14, D * 0.72, place[0] - 6] : [W * 0.42, D * 0.5, W * 0.46];
+  const place: P3 = [cx + Math.cos(turn) * W * out, cy + Math.sin(turn) * D * out, z];
   return all(
     under,
-    coat(top, W, D, reached),
-    card && drawnAlong([place[0] - 25, place[1], z], 50, 26),
+    coat(top, W, D, reached, tool === 'brush-thin' ? 'thin' : 'full'),
     way([W * 0.38, D * 0.5, z], [-BEYOND, D * 0.5, z]),
-    way([farX, D * 0.62, z], [farX, D + BEYOND, z]),
-    way([W * 0.62, rightY, z], [W + BEYOND, rightY, z]),
-    way([nearX, card ? place[1] - 2 : D * 0.38, z], [nearX, -BEYOND - 3, z]),
-    held,
+    way([W * 0.42, D * 0.62, z], [W * 0.42, D + BEYOND, z]),
+    way([W * 0.62, D * 0.5, z], [W + BEYOND, D * 0.5, z]),
+    way([W * 0.46, D * 0.38, z], [W * 0.46, -BEYOND - 3, z]),
+    putAt(TOOL_IN_HAND[tool], place),
   );
 }
 
-/** A squeegee on a screen, nobody at it: behind it the glue it has drawn over the mesh. */
+/** A card in straight pulls: the far one done, the near one on its way. */
+function pulledSideBySide(z: number): Mark {
+  const band = D / 2;
+  const at = W * 0.46;
+  return all(
+    tracked([0, band, z], W, band),
+    tracked([0, 0, z], at, band),
+    bead([at, 2, z], band - 4),
+    way([W * 0.72, band * 1.5, z], [W + BEYOND + 4, band * 1.5, z]),
+    way([W * 0.66, band * 0.4, z], [W + BEYOND + 4, band * 0.4, z]),
+    putAt(heldCard, [at, band / 2, z]),
+  );
+}
+
+/** A squeegee in one pull over a screen, from its left side to its right: behind it the mesh is wet, before it still dry. */
+const screenPulled = (z: number): Mark =>
+  all(
+    screen(z),
+    tracked([0, 7, z + 3], W * 0.56, BLADE),
+    bead([W * 0.56 + 3, 9, z + 3], BLADE - 4),
+    way([W * 0.74, D * 0.2, z + 3], [W * 0.98, D * 0.2, z + 3]),
+    putAt(TOOL_IN_HAND.screen, [W * 0.56, 7 + BLADE / 2, z + 3]),
+  );
+
+/** A squeegee on a screen, nobody at it. */
 export const squeegeeOnScreen = (): Mark =>
   all(
     screen(0),
-    drawnAlong([W / 2 - 36, D * 0.5, 0], 68, D * 0.5 - 4),
-    putAt(put(squeegee, [0, 0], 8, { scale: 1.05 }), [W / 2 - 2, D * 0.5, 0]),
-    ...[-22, 20].map((x) => way([W / 2 + x, D * 0.5 - 5, 0], [W / 2 + x, 4, 0])),
+    tracked([0, 7, 3], W * 0.6, BLADE),
+    bead([W * 0.6 + 3, 9, 3], BLADE - 4),
+    putAt(squeegee, [W * 0.6, 7 + BLADE / 2, 3]),
+    way([W * 0.76, D * 0.3, 3], [W * 0.99, D * 0.3, 3]),
   );
 
-/** The even track behind an edge that is drawn towards the reader: as wide as the edge, `long` from it backwards. */
-const drawnAlong = ([x, y, z]: P3, wide: number, long: number): Mark =>
+/** The glue that is pushed along before an edge. */
+const bead = ([x, y, z]: P3, deep: number): Mark =>
+  shape(
+    [
+      [x, y, z],
+      [x + 6, y + 2, z],
+      [x + 7, y + deep * 0.5, z],
+      [x + 5, y + deep - 2, z],
+      [x, y + deep, z],
+    ],
+    'glue',
+    'thin',
+  );
+
+/** The even track behind an edge that is pulled to the right: `long` to where the edge is, as `deep` as the edge. */
+const tracked = ([x, y, z]: P3, long: number, deep: number): Mark =>
   all(
     shape(
       [
         [x, y, z],
-        [x + wide, y, z],
-        [x + wide, y + long, z],
-        [x, y + long, z],
+        [x + long, y, z],
+        [x + long, y + deep, z],
+        [x, y + deep, z],
       ],
       'glue',
-      'bare',
+      'thin',
     ),
     strokes(
-      between(0.1, 0.9, 6).map((u, i): P3[] => [
-        [x + wide * u, y + 3, z],
-        [x + wide * u, y + long * (i % 2 ? 0.82 : 0.96), z],
+      between(0.15, 0.85, deep > 40 ? 6 : 4).map((v, i): P3[] => [
+        [x + (i % 2 ? 10 : 4), y + deep * v, z],
+        [x + long - 6, y + deep * v, z],
       ]),
       'shine',
-    ),
-    strokes(
-      [x, x + wide].map((side): P3[] => [
-        [side, y, z],
-        [side, y + long, z],
-      ]),
     ),
   );
 
@@ -190,62 +231,50 @@ export function putOnNarrow(glued: Exclude<Glued, Broad>, tool: Tool): Mark {
           'thin',
         ),
         block([28, 0, 0], 14, 92, 46, { top: 'board', sides: 'edge' }),
-        way([17, 40, 54], [17, 10, 54]),
-        putAt(held, [17, 50, 54]),
+        way([17, 34, 54], [17, 4, 54]),
+        way([17, 62, 54], [17, 90, 54]),
+        putAt(held, [20, 50, 54]),
       );
     case 'strip':
       return all(
-        sheet([-16, -14, 0], W + 38, D + 28, 'news'),
-        sheet([0, 0, 0], W, D, 'plain'),
+        // the leaf lies on newsprint; another sheet of it covers the leaf, all but a strip along its edge
+        sheet([-6, -22, 0], W + 34, D + 44, 'news'),
+        sheet([0, -8, 0.5], W, D + 16, 'plain'),
         shape(
           [
-            [W - 10, 0, 0],
-            [W, 0, 0],
-            [W, D, 0],
-            [W - 10, D, 0],
-          ],
-          'glue',
-        ),
-        sheet([-24, -8, 1], W + 14, D + 16, 'news'),
-        way([W + 8, 10, 0], [W + 8, 36, 0]),
-        putAt(held, [W - 5, 52, 0]),
-      );
-    case 'tear':
-      return all(
-        sheet([0, 0, 0], W, D, 'plain'),
-        shape(
-          [
-            [48, 0, 0],
-            [52, 14, 0],
-            [49, 26, 0],
-            [55, 40, 0],
-            [58, 50, 0],
-            [61, 50, 0],
-            [59, 38, 0],
-            [54, 26, 0],
-            [57, 13, 0],
-            [55, 0, 0],
-          ],
-          'ground',
-        ),
-        shape(
-          [
-            [43, 0, 0],
-            [47, 14, 0],
-            [44, 27, 0],
-            [50, 41, 0],
-            [56, 56, 0],
-            [58, 50, 0],
-            [55, 40, 0],
-            [49, 26, 0],
-            [52, 14, 0],
-            [48, 0, 0],
+            [W - 13, -8, 0.5],
+            [W, -8, 0.5],
+            [W, D * 0.62, 0.5],
+            [W - 13, D * 0.62, 0.5],
           ],
           'glue',
           'thin',
         ),
-        putAt(held, [47, 28, 0]),
+        sheet([-22, 0, 2], W + 9, D, 'news'),
+        way([W + 9, D * 0.2, 0], [W + 9, D * 0.62, 0]),
+        putAt(held, [W - 6, D * 0.62, 0]),
       );
+    case 'tear': {
+      // a tear from the near edge to the middle, its two lips a little apart, the left one pasted
+      const lip = (
+        [
+          [44, 0],
+          [49, 12],
+          [46, 24],
+          [53, 36],
+          [57, 50],
+        ] as const
+      ).map(([x, y]): P3 => [x, y, 0]);
+      const other = lip.map(([x, y], i): P3 => [x + [17, 12, 11, 6, 0][i]!, y, 0]);
+      const pasted = lip.map(([x, y], i): P3 => [x - [8, 8, 8, 7, 3][i]!, y + (i === 4 ? 4 : 0), 0]);
+      return all(
+        sheet([0, 0, 0], W + 14, D + 8, 'plain'),
+        shape([...lip, ...[...other].reverse()], 'ground'),
+        shape([...pasted, ...[...lip].reverse()], 'glue', 'thin'),
+        putAt(held, [49, 36, 0]),
+        way([38, 30, 0], [32, 4, 0]),
+      );
+    }
     case 'edge':
       return all(
         block([0, 0, 0], 96, 80, 7),

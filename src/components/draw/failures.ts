@@ -1,7 +1,7 @@
 /** What each way to fail looks like, on the same sheet and board. */
 import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
-import { all, dots, line, putAt, shape, strokes, way, way2, type Mark } from './ink';
+import { all, dots, line, put, putAt, shape, sign, strokes, way, way2, word, type Mark } from './ink';
 import { bent, block, curledStrip, sheet, waste } from './sheets';
 import { between, flat, plus, type P3 } from './space';
 
@@ -27,6 +27,7 @@ export const dragged = (): Mark => {
     bent(ruck, [0, 74, 0], { top: 'glued', under: 'plain' }),
     putAt(TOOL_IN_HAND['brush-full'], [72, 44, 2]),
     way([92, -14, 0], [44, -14, 0]),
+    sign([-6, -64], 'fault'),
   );
 };
 
@@ -58,6 +59,7 @@ export const torn = (): Mark => {
       'line',
     ),
     putAt(pinch.front, hand, 62),
+    sign([140, -50], 'fault'),
   );
 };
 const curlLeft2 = ([x, y, z]: P3): P3[] =>
@@ -138,6 +140,7 @@ export const fibresLeft = (): Mark => {
     strokes(hairs((x, y) => onTurnedUp(curve, x, y), [3.6, 0, 0.5])),
     hand.front,
     hand.way,
+    sign([160, -14], 'fault'),
   );
 };
 
@@ -171,6 +174,7 @@ export const faceAway = (): Mark => {
     shape(flake, 'board'),
     hand.front,
     hand.way,
+    sign([160, -14], 'fault'),
   );
 };
 
@@ -208,13 +212,13 @@ export const strikeThrough = (): Mark => {
       ),
     ),
   );
-  return all(board(), sheet([-10, -8, z], W + 20, D + 16, 'printed'), ...spots);
+  return all(board(), sheet([-10, -8, z], W + 20, D + 16, 'printed'), ...spots, sign([0, -44], 'fault'));
 };
 
 /** It has dried in waves that stand off the board. */
 export const cockle = (): Mark => {
   const waves = between(0, 1, 37).map((t): P3 => [-10 + (W + 20) * t, -8, H + 1 + 5 * (1 - Math.cos(t * 8 * Math.PI))]);
-  return all(board(), bent(waves, [0, D + 16, 0], { top: 'printed', under: 'plain' }));
+  return all(board(), bent(waves, [0, D + 16, 0], { top: 'printed', under: 'plain' }), sign([0, -44], 'fault'));
 };
 
 /** The covered board has bent: its ends stand off the bench. */
@@ -243,32 +247,38 @@ export const bow = (): Mark => {
       ],
       'way',
     ),
+    sign([4, -58], 'fault'),
   );
 };
 
-/** The edge got no glue: it stands open along its whole length, and under it board and paper are dry. */
-export const starvedEdge = (): Mark => {
+/** Two sheets turned up after a while: the one was glued out over its edge, the other had no glue along it and stands open there. */
+export const starvedEdge = (): Mark =>
+  all(
+    put(turnedUpFrom(W, 'good'), [0, 0]),
+    put(turnedUpFrom(W - 26, 'fault'), [178, 0]),
+    word([70, 66], 'glue to the very edge', 'middle'),
+    word([248, 66], 'dry along the edge', 'middle'),
+  );
+/** A sheet as wide as its board, turned up from its right edge; there is glue on both as far as here. */
+function turnedUpFrom(glueTo: number, says: 'good' | 'fault'): Mark {
   const z = H + 0.5;
-  const dry = 20;
-  const rise = curledStrip([0, 0, z], 42, 90, 90).map(([along, , high]): P3 => [-8, D + 6 - along, high]);
-  const split = rise.length - 1 - Math.round((14 * dry) / 48);
-  const ragged = between(0, W, 13).map((x, i): P3 => [x, dry + (i % 2 ? 3 : 0), H]);
-  const held = plus(rise.at(-1)!, [W + 4, 0, 0]);
+  const curve = curledStrip([0, 0, z], 26, W, 104);
+  const out: P3[] = between(0, D, 9).map((y, i): P3 => [glueTo + (glueTo < W ? (i % 2 ? 1.5 : -1.5) : 0), y, H]);
+  // the part of the sheet's back that has no glue on it: as far from its end as the board's bare strip is wide
+  const dry = Math.max(0, Math.round(((W - glueTo) / (W - 26)) * 14));
+  const split = curve.length - 1 - dry;
   return all(
     board(),
-    shape([...ragged, [W, D, H], [0, D, H]], 'glue', 'thin'),
-    putAt(pinch.behind, held, -62, { mirrored: true }),
-    bent(rise.slice(0, split + 1), [W + 16, 0, 0], { top: 'printed', under: 'glued' }),
-    bent(rise.slice(split), [W + 16, 0, 0], { top: 'printed', under: 'plain' }),
-    putAt(pinch.front, held, -62, { mirrored: true }),
-    line(
-      [
-        [-6, dry, H],
-        [-14, dry, H],
-        [-14, 0, H],
-        [-6, 0, H],
-      ],
-      'way',
+    shape([[10, 0, H], ...out, [10, D, H]], 'glue', 'thin'),
+    strokes(
+      between(0.16, 0.84, 5).map((v, i): P3[] => [
+        [glueTo - (i % 2 ? 34 : 28), D * v, H],
+        [glueTo - 8, D * v, H],
+      ]),
+      'shine',
     ),
+    bent(curve.slice(0, split + 1), [0, D, 0], { top: 'printed', under: 'glued' }),
+    dry > 0 && bent(curve.slice(split), [0, D, 0], { top: 'printed', under: 'plain' }),
+    sign([8, -56], says),
   );
-};
+}

@@ -5,7 +5,7 @@
 import { all, line2, path, standsOff, strokes2, type Mark } from './ink';
 import type { P2 } from './space';
 
-function finger(points: readonly P2[], wide: number, nail = false): Mark {
+export function finger(points: readonly P2[], wide: number, nail = false): Mark {
   const d = points.map(([x, y], i) => `${i ? 'L' : 'M'}${x} ${y}`).join('');
   const [tip, before] = [points.at(-1)!, points.at(-2)!];
   const long = Math.hypot(tip[0] - before[0], tip[1] - before[1]);

@@ -10,8 +10,8 @@ import { flat, type P2, type P3 } from './space';
  */
 export type Fill =
   'paper' | 'skin' | 'board' | 'edge' | 'glue' | 'glass' | 'water' | 'ink' | 'green' | 'ground' | 'none';
-/** edge, thin line, no line, way that something moves, dots of a printed face, dashed (what is out of sight) */
-export type Line = 'line' | 'thin' | 'bare' | 'way' | 'dots' | 'hid' | 'shine';
+/** edge, thin line, no line, way that something moves, dots of a printed face, dashed (what is out of sight), light on what is wet, tick or cross */
+export type Line = 'line' | 'thin' | 'bare' | 'way' | 'dots' | 'hid' | 'shine' | 'sign';
 
 export interface Mark {
   readonly svg: string;
@@ -40,6 +40,7 @@ const LINES: Readonly<Record<Line, string>> = {
   dots: 'd',
   hid: 'i',
   shine: 's',
+  sign: 'x',
 };
 
 const short = (value: number) => String(Math.round(value * 10) / 10);
@@ -151,6 +152,19 @@ export function way2(from: P2, to: P2, bend = 0): Mark {
   );
 }
 export const way = (from: P3, to: P3, bend = 0): Mark => way2(flat(from), flat(to), bend);
+
+/** Whether what is seen is as it should be: a tick or a cross in a ring, told apart by their shape. */
+export const sign = (at: P2, says: 'good' | 'fault'): Mark =>
+  put(
+    all(
+      path('M-9 0A9 9 0 1 1 9 0A9 9 0 1 1-9 0Z', 'paper', 'line', [
+        [-9, -9],
+        [9, 9],
+      ]),
+      path(says === 'good' ? 'M-4.500 0.500L-1 4L5-4' : 'M-4-4L4 4M4-4L-4 4', 'none', 'sign', []),
+    ),
+    at,
+  );
 
 /** A finished drawing: what stands in the box, and how large the box is. */
 export interface Drawing {

@@ -1,5 +1,5 @@
 /** After the glue: lifting, waiting, laying, rubbing down, pressing. */
-import { flatHand, grip, pinch, pointing } from './hands';
+import { finger, flatHand, grip, pinch, pointing } from './hands';
 import { roundBar } from './apply';
 import {
   all,
@@ -18,7 +18,7 @@ import {
   type Mark,
 } from './ink';
 import { bent, block, curledStrip, curlLeft, pane, pot, sheet, waste, weight } from './sheets';
-import { clock, folder, iron, softBrush } from './tools';
+import { clock, folder, iron, night, softBrush } from './tools';
 import { between, flat, plus, type P2, type P3 } from './space';
 
 const BOARD: P3 = [0, 0, 0];
@@ -94,7 +94,16 @@ export const faceDownOnGlass = (): Mark => {
     bent(curve, [0, 68, 0], { top: 'plain', under: 'printed' }),
     hand.front,
     way2(flat([100, -6, 56]), flat([116, -6, 12]), 10),
+    named2(plus(curve[10]!, [0, 6, 0]), 'good side', [4, -44]),
+    named2([118, 8, 2], 'glass', [flat([118, 8, 0])[0] + 26, flat([118, 8, 0])[1] + 8]),
   );
+};
+/** A word that stands where there is room for it, a thin line from it to what it names; above it where the word is to its left. */
+const named2 = (at: P3, text: string, [x, y]: P2): Mark => {
+  const [px, py] = flat(at);
+  return px > x
+    ? all(leader([px, py], [x + text.length * 6.2 + 2, y - 4]), word([x, y], text))
+    : all(leader([px, py], [x - 4, y - 4]), word([x, y], text));
 };
 
 /** A word beside the drawing, with a thin line to what it names. */
@@ -115,8 +124,8 @@ export const liftByFilm = (): Mark => {
     bent(wet, [0, 56, 0], { top: 'glued', under: 'plain' }),
     hand.front,
     way(plus(film[0]!, [-6, 54, 4]), plus(film[0]!, [-6, 54, 36])),
-    called(plus(wet[6]!, [0, 44, 0]), 'wet sheet', flat([88, 72, 64])[0], -22),
-    called(plus(film[9]!, [0, 69, 0]), 'film', flat([108, 72, 44])[0], -10),
+    called(plus(wet[6]!, [0, 44, 0]), 'wet sheet', flat([104, 72, 64])[0], -30),
+    called(plus(film[11]!, [0, 69, 0]), 'film', flat([122, 72, 44])[0], -8),
   );
 };
 
@@ -129,7 +138,7 @@ export const relax = (share = 4 / 60): Mark =>
       [0, 74, 0],
       { top: 'glued', under: 'plain' },
     ),
-    putAt(clock(share), [126, 74, 48], 0, { scale: 1.2 }),
+    putAt(clock(share, 'a few minutes'), [112, 74, 56]),
   );
 
 /** One edge down, the rest let down after it. `down` is the share that lies already. */
@@ -146,24 +155,34 @@ export const letDown = (down = 0.3, withHand = true): Mark => {
   );
 };
 
-/** The sheet held over its place, not touching yet, its corners over the corners. */
+/** The sheet held over its place, not touching yet: its left edge low and over its line, its right edge high. */
 export const holdOver = (): Mark => {
-  const hang = Array.from({ length: 12 }, (_, i): P3 => {
-    const t = i / 11;
-    return [-14 + 128 * t, -10, 74 - 22 * 4 * t * (1 - t)];
-  });
-  const [left, right] = [fromLeft(plus(hang[0]!, [0, 50, 0]), 74), fromRight(plus(hang.at(-1)!, [0, 40, 0]), -64)];
+  const hang = between(0, 1, 12).map((t): P3 => [-14 + 124 * t, -10, 30 + 50 * t - 10 * 4 * t * (1 - t)]);
+  const [left, right] = [fromLeft(plus(hang[0]!, [0, 50, 0]), 84), fromRight(plus(hang.at(-1)!, [0, 40, 0]), -64)];
   const drops = (
     [
-      [0, 0],
-      [BW, 0],
-      [BW, BD],
+      [-12, -10, 30],
+      [BW + 10, -10, 78],
+      [BW + 10, 76, 78],
     ] as const
-  ).map(([x, y]): P3[] => [
-    [x, y, BH],
-    [x, y, 58],
+  ).map(([x, y, high]): P3[] => [
+    [x, y, 0],
+    [x, y, high],
   ]);
   return all(
+    // where the sheet will lie, round the board
+    strokes(
+      [
+        [
+          [-12, -10, 0],
+          [BW + 10, -10, 0],
+          [BW + 10, 76, 0],
+          [-12, 76, 0],
+          [-12, -10, 0],
+        ],
+      ],
+      'hid',
+    ),
     board(),
     strokes(drops, 'hid'),
     left.behind,
@@ -171,35 +190,35 @@ export const holdOver = (): Mark => {
     bent(hang, [0, 86, 0], { top: 'printed', under: 'glued' }),
     left.front,
     right.front,
-    way([50, -10, 44], [50, -10, 16]),
   );
 };
 
-/** Laid, and moved while it still slides: broken lines show where it lay before. */
-export const slideAlong = (by = 0): Mark => {
-  const [x, y, z] = [-12 + by, -9, BH + 0.4];
+/** Laid, and moved while it still slides, to the corners drawn on the board: behind it the wet track of where it lay. */
+export const slideAlong = (): Mark => {
+  const [w, d, h, z] = [150, 88, 7, 7.4];
+  const [x, y, long, deep, by] = [16, 14, 96, 58, 26];
+  const corner = (cx: number, cy: number, sx: number, sy: number): P3[] => [
+    [cx + 14 * sx, cy, h],
+    [cx, cy, h],
+    [cx, cy + 14 * sy, h],
+  ];
+  const [x1, y1] = [x + by + long, y + deep];
   return all(
-    board(),
-    sheet([x, y, z], 124, 84, 'printed'),
-    strokes(
+    block(BOARD, w, d, h),
+    shape(
       [
-        [
-          [x + 124, y - 14, z],
-          [x + 138, y - 14, z],
-          [x + 138, y + 70, z],
-          [x + 124, y + 70, z],
-        ],
-        [
-          [x + 14, y, z - 1],
-          [x + 14, y - 14, z],
-          [x + 124, y - 14, z],
-        ],
+        [x, y, h],
+        [x + long, y, h],
+        [x + long, y + deep, h],
+        [x, y + deep, h],
       ],
-      'hid',
+      'glue',
+      'thin',
     ),
-    putAt(put(flatHand, [0, 0], -20), [52 + by, 52, BH]),
-    way([x + 40, y - 30, z], [x + 74, y - 30, z]),
-    way([x + 40, y - 30, z], [x + 4, y - 30, z]),
+    strokes([corner(x1 + 3, y - 3, -1, 1), corner(x1 + 3, y1 + 3, -1, -1), corner(x + by - 3, y1 + 3, 1, -1)], 'line'),
+    sheet([x + by - 9, y, z], long, deep, 'printed'),
+    putAt(put(flatHand, [0, 0], 18), [x + by + 26, y + 34, z]),
+    way([x + long + 10, y + deep * 0.3, z], [x1 + 16, y + deep * 0.3, z]),
   );
 };
 
@@ -233,23 +252,48 @@ export const pat = (): Mark =>
   );
 
 /** Under a board and a weight. With blotters they are seen above and below the work. */
-export const press = (blotters: boolean, share = 0.5): Mark => {
-  const lift = blotters ? 5 : 0;
+export const press = (share = 0.5): Mark =>
+  all(
+    block([0, 0, 0], 112, 74, 9),
+    covered(9),
+    block([0, 0, 18], 112, 74, 9),
+    weight([32, 22, 27], 50, 32, 22),
+    putAt(clock(share, 'half an hour'), [164, 60, 66]),
+  );
+/** The work that is pressed: a board with its printed covering, seen from its sides. */
+const covered = (z: number): Mark =>
+  all(
+    block([8, 6, z], 94, 60, 9, { top: 'paper', sides: 'paper' }),
+    dots([
+      ...between(13, 97, 10).map((x, i) => flat([x, 6, z + (i % 2 ? 6 : 3)])),
+      ...between(11, 61, 6).map((y, i) => flat([102, y, z + (i % 2 ? 6 : 3)])),
+    ]),
+  );
+
+/** Between blotters, which stand out all round, and boards; left until the next day. */
+export const pressBlotters = (): Mark => {
+  const column = flat([112, 74, 0])[0] + 22;
+  const soft = (z: number) =>
+    all(
+      block([-6, -5, z], 122, 84, 6, { top: 'paper', sides: 'ground' }),
+      strokes(
+        between(-2, 112, 24).map((x, i): P3[] => [
+          [x, -5, z + (i % 2 ? 1.5 : 3.5)],
+          [x + 2, -5, z + (i % 3 ? 3 : 4.5)],
+        ]),
+      ),
+    );
   return all(
     block([0, 0, 0], 112, 74, 9),
-    blotters && block([4, 3, 9], 104, 68, 4, { top: 'paper', sides: 'paper' }),
-    block([8, 6, 9 + lift], 94, 60, 6, { top: 'paper', sides: 'paper' }),
-    blotters && block([4, 3, 15 + lift], 104, 68, 4, { top: 'paper', sides: 'paper' }),
-    block([0, 0, 15 + 2 * lift], 112, 74, 9),
-    weight([32, 22, 24 + 2 * lift], 50, 32, 22),
-    putAt(clock(share), blotters ? [150, 50, 92] : [150, 50, 66]),
-    ...(blotters
-      ? [
-          called([108, 20, 20 + lift], 'blotter', flat([112, 74, 0])[0] + 10, -2),
-          called([102, 20, 12 + lift], 'the work', flat([112, 74, 0])[0] + 10, 6),
-          called([108, 20, 11], 'blotter', flat([112, 74, 0])[0] + 10, 14),
-        ]
-      : []),
+    soft(9),
+    covered(15),
+    soft(24),
+    block([0, 0, 30], 112, 74, 9),
+    weight([32, 22, 39], 50, 32, 22),
+    putAt(night, [166, 74, 98]),
+    called([115, 60, 27], 'blotter', column, -4),
+    called([101, 20, 20], 'the work', column, -12),
+    called([115, 40, 12], 'blotter', column, 10),
   );
 };
 
@@ -312,7 +356,7 @@ export const film = (): Mark => {
       { top: 'film', under: 'film' },
     ),
     putAt(pinch.front, plus(end, [-14, 20, 0]), 78),
-    way([98, -16, 0], [36, -16, 0]),
+    way2(flat(plus(end, [44, 66, 2])), flat(plus(end, [-18, 66, 6])), -10),
   );
 };
 
@@ -366,54 +410,79 @@ export const stick = (): Mark =>
     ),
   );
 
-/** Sprayed from a can held off and moved across. */
-export const spray = (): Mark =>
-  all(
-    waste([0, 0, 0], 112, 74, 22),
+/** Sprayed from a can that is held off and moved across in bands, which begin and end beyond the edges. */
+export const spray = (): Mark => {
+  const nozzle: P3 = [142, 30, 104];
+  const bands = [58, 38, 18].map((y, i): Mark => {
+    const ends: [P3, P3] = [
+      [-14, y, 0],
+      [124, y, 0],
+    ];
+    return i % 2 ? way(ends[1], ends[0]) : way(...ends);
+  });
+  return all(
+    waste([0, 0, 0], 112, 74, 18),
     sheet([0, 0, 0], 112, 74, 'plain'),
-    mist(),
+    shape(
+      [
+        [0, 30, 0],
+        [112, 30, 0],
+        [112, 74, 0],
+        [0, 74, 0],
+      ],
+      'glue',
+      'bare',
+    ),
+    ...bands,
+    mist(nozzle),
     putAt(
-      all(
-        path('M-9-14V-8H9V-14Z', 'edge', 'line', []),
-        path('M-12 46V-6Q0-12 12-6V46Q0 51-12 46Z', 'paper', 'line', [
-          [-12, -16],
-          [12, 50],
-        ]),
-        path('M-4-14V-22H5V-14M-4-20H-8V-16H-4', 'ink', 'line', [
-          [-8, -22],
-          [5, -8],
-        ]),
-        put(grip, [0, 22], -4),
+      put(
+        all(
+          path('M-2-9H9V7H-2Z', 'ink', 'line', [
+            [-2, -9],
+            [9, 7],
+          ]),
+          path('M-9 14C-9 8-4 6 3.500 6C11 6 16 8 16 14Z', 'edge', 'line', []),
+          path('M-9 14H16V74Q3.500 79-9 74Z', 'paper', 'line', [
+            [-9, 14],
+            [16, 78],
+          ]),
+          path('M-9 24H16M-9 60H16', 'none', 'thin', []),
+          // the forefinger goes over the head from behind
+          standsOff(
+            finger(
+              [
+                [25, 40],
+                [24, 6],
+                [6, -9],
+              ],
+              8.4,
+            ),
+          ),
+          put(grip, [3, 46], -4),
+        ),
+        [0, 0],
+        12,
       ),
-      [112, 30, 62],
+      nozzle,
     ),
   );
-const mist = (): Mark => {
-  const [nx, ny] = flat([105, 30, 76]);
-  const edges: P3[] = [
-    [6, 22, 0],
-    [84, 54, 0],
+};
+const mist = (from: P3): Mark => {
+  const [nx, ny] = flat(plus(from, [-3, 0, 1]));
+  const edges: [P3, P3] = [
+    [30, 14, 0],
+    [74, 44, 0],
   ];
   // spread evenly over the cone: rows farther from the can hold more
   const spots = between(0.16, 1, 9).flatMap((t, row): P2[] =>
     Array.from({ length: 2 + row }, (_, i): P2 => {
       const across = (i + (row % 2 ? 0.3 : 0.7)) / (2 + row);
-      const [ex, ey] = flat([6 + 78 * across, 22 + 32 * across, 0]);
+      const [ex, ey] = flat([30 + 44 * across, 14 + 30 * across, 0]);
       return [nx + (ex - nx) * t, ny + (ey - ny) * t];
     }),
   );
-  return all(
-    strokes2(
-      edges.map((edge): P2[] => {
-        const [ex, ey] = flat(edge);
-        return [
-          [nx, ny],
-          [ex, ey],
-        ];
-      }),
-    ),
-    dots(spots),
-  );
+  return all(strokes2(edges.map((edge): P2[] => [[nx, ny], [...flat(edge)]])), dots(spots));
 };
 
 /** Set with an iron through a clean sheet. */
@@ -444,7 +513,7 @@ export const joint = (): Mark => {
       [0, d, 0],
       { top: 'glued' },
     ),
-    bent(curve, [0, d, 0], { top: 'printed', under: 'glued' }),
+    bent(curve, [0, d, 0], { top: 'printed', under: 'plain' }),
     label([curve[12]![0], d * 0.8, curve[12]![2]], 'the sheet'),
     label([w - 8, d * 0.74, h + 2], 'wet glue'),
     label([w, d * 0.16, h / 2], 'the board'),

@@ -1,6 +1,6 @@
 /** What is done in the pot: the steps of every recipe, and what paste looks like at each stage of cooking. */
 import { grip } from './hands';
-import { all, dots, line2, path, put, putAt, shape2, strokes2, way2, type Mark } from './ink';
+import { all, dots, line2, path, put, putAt, shape2, sign, strokes2, way2, word, leader, type Mark } from './ink';
 import { block, pot } from './sheets';
 import { clock, spoonIn, whiskIn } from './tools';
 import { between, common, flat, hull, liesInShape, ring, type P2, type P3 } from './space';
@@ -49,7 +49,7 @@ export const weigh = (): Mark =>
     kitchenScale(),
     pot([46, 32, 19], 26, 20, { liquid: 'paper', full: 0.62, wall: 'glass' }),
     heap([46, 32, 32], 15),
-    display(),
+    display('20 g'),
   );
 const heap = (at: P3, r: number): Mark =>
   putAt(
@@ -65,18 +65,11 @@ const heap = (at: P3, r: number): Mark =>
     at,
   );
 /** What a kitchen scale shows at its front. */
-export const display = (): Mark => {
+export const display = (shows: string): Mark => {
   const at = (x: number, z: number): P2 => flat([x, 0, z]);
   return all(
-    shape2([at(26, 4), at(62, 4), at(62, 12), at(26, 12)], 'paper'),
-    strokes2(
-      [
-        [at(32, 8), at(38, 8)],
-        [at(42, 8), at(46, 8)],
-        [at(50, 8), at(56, 8)],
-      ],
-      'line',
-    ),
+    shape2([at(22, 1.5), at(70, 1.5), at(70, 14.5), at(22, 14.5)], 'paper'),
+    putAt(word([0, 0], shows, 'middle'), [46, 0, 3.8], 8.3),
   );
 };
 
@@ -87,7 +80,7 @@ const tipped = (points: readonly P2[]): P2[] => {
   const [c, s] = [Math.cos((-TIPPED * Math.PI) / 180), Math.sin((-TIPPED * Math.PI) / 180)];
   return points.map(([x, y]): P2 => [x * c - y * s, x * s + y * c]);
 };
-/** A jug with a lip or a mug without one, tipped over its lip, which is at the origin; what is in it is level with the lip. */
+/** A jug with a lip or a mug without one, tipped over its lip, which is at the origin; what is in it stands level, as high as its way over the lip. */
 const tippedVessel = (holds: 'water' | 'powder'): Mark => {
   const lip: P2[] =
     holds === 'water'
@@ -97,9 +90,11 @@ const tippedVessel = (holds: 'water' | 'powder'): Mark => {
         ]
       : [[0, 0]];
   const body: P2[] = [...lip, [holds === 'water' ? 7 : 1, 60], [48, 60], [46, 2]];
+  // as high as the way over the lip, or nothing could run
+  const level = -5.5;
   const below: P2[] = [
-    [-20, 1],
-    [120, 1],
+    [-20, level],
+    [120, level],
     [120, 90],
     [-20, 90],
   ];
@@ -181,9 +176,9 @@ const swirl = (z: number): Mark => {
 export const heat = (): Mark =>
   all(hob(), pan(), swirl(20), stirring(spoonIn, 20), steam([0, 24, 40]), steam([18, 34, 40]));
 
-/** Left to itself, with a clock. */
-export const stand = (share: number, covered = false): Mark =>
-  all(pot(POT, 38, 34, { full: 0.62 }), covered && lid(), putAt(clock(share), [96, 40, 40]));
+/** Left to itself under a lid, while time passes. */
+export const stand = (): Mark =>
+  all(pot(POT, 38, 34, { full: 0.62 }), lid(), putAt(clock(0.5, 'leave it alone'), [124, 40, 34]));
 const lid = (): Mark => {
   const rim = ring([POT[0], POT[1], 34], 40).map(flat);
   return all(
@@ -222,7 +217,22 @@ export const strain = (): Mark => {
     return [cx - Math.cos(a) * 39, cy + 4 + Math.sin(a) * 30];
   });
   const mesh = common(ring([30, 10, 48], 36).map(flat), rim);
-  const drips = [20, 30, 40].map((x) => putAt(path('M-2 0V16A2 2 0 0 0 2 16V0Z', 'glue', 'line', []), [x, 8, 24]));
+  const drips = (
+    [
+      [14, 12],
+      [26, 2],
+      [34, 14],
+      [45, 6],
+    ] as const
+  ).map(([x, down]) => {
+    const [px, py] = flat([x, 8, 26]);
+    return path(
+      `M${px} ${py + down - 5}c2 4 3 5 3 7a3 3 0 0 1-6 0c0-2 1-3 3-7z`.replace(/(\.\d)\d+/g, '$1'),
+      'glue',
+      'line',
+      [],
+    );
+  });
   return all(
     pot(POT, 36, 20, { full: 0.55 }),
     ...drips,
@@ -291,8 +301,17 @@ export function stage(at: Stage): Mark {
     heated ? pan() : at === 'slurry' ? milk() : pot(POT, 38, 34, { full: SET_AT / 34 }),
     surface[at],
     lifted,
+    at === 'slurry' && called([62, 0, 16], 'cold water', 6),
+    at === 'slurry' && called([60, 0, 4], 'starch', 12),
+    at === 'done' && sign([x - 52, y - 44], 'good'),
   );
 }
+/** A word to the right of a pot, a thin line from it to what it names. */
+const called = (at: P3, text: string, down: number): Mark => {
+  const [px, py] = flat(at);
+  const end = flat([72, 10, 0])[0] + 10;
+  return all(leader([px, py], [end - 4, py + down]), word([end, py + down + 4], text));
+};
 /** Starch and water in a glass bowl: white, and what has settled lies on the bottom. */
 const milk = (): Mark => {
   const level = (z: number, radius: number) => ring([POT[0], POT[1], z], radius).map(flat);
@@ -327,13 +346,28 @@ const bubbles = (): Mark =>
   all(
     ...(
       [
-        [14, 14],
-        [40, 30],
-        [44, 12],
-        [24, 26],
-        [8, 26],
+        [6, 24, 5],
+        [20, 16, 4],
+        [40, 32, 5],
+        [47, 14, 4],
+        [56, 26, 3.5],
       ] as const
-    ).map(([x, y]) => shape2(common(ring([x, y, 21], 4.5, 'level', 12).map(flat), PAN_RIM), 'glue', 'line')),
+    ).map(([x, y, r]) => {
+      const [cx, cy] = flat([x, y, 21]);
+      const dome: P2[] = between(0, Math.PI, 9).map((a) => [cx - r * Math.cos(a), cy - 1.2 * r * Math.sin(a)]);
+      return all(
+        shape2(common([...dome, [cx + r * 0.6, cy + 2], [cx - r * 0.6, cy + 2]], PAN_RIM), 'paper', 'line'),
+        strokes2(
+          [
+            [
+              [cx - r * 0.4, cy - r * 0.5],
+              [cx, cy - r * 0.9],
+            ],
+          ],
+          'thin',
+        ),
+      );
+    }),
   );
 /** A hole with steep sides where the spoon went in: nothing flows together. */
 const lumpTop = (): Mark => {
@@ -371,10 +405,19 @@ function spoonSide(at: Stage): Mark {
       [-15, 2],
       [1, 58],
     ]),
-    done: path('M-14-1C-15 14-12 22-13 32C-14 44 3 44 2 32C1 22 6 12 8 5Z', 'glue', 'line', [
-      [-15, 0],
-      [8, 42],
-    ]),
+    // a curtain, thinner than the spoon is wide, that ends in a hem
+    done: all(
+      path(
+        'M-15-3C-17 10-17 22-20 36Q-14 42-8 37Q-2 44 4 38Q10 43 14 36C11 22 13 10 15-1L14-2C10 9-10 9-14-4Z',
+        'glue',
+        'line',
+        [
+          [-20, -3],
+          [15, 42],
+        ],
+      ),
+      path('M-10 9C-11 18-12 24-12 30M-1 11V34M8 9C8 18 9 22 9 30', 'none', 'shine', []),
+    ),
     set: all(
       path('M-13-5C-19-14-16-27-6-27C-2-33 8-32 11-25C18-21 18-10 14-5C8-1-6-1-13-5Z', 'glue', 'line', [
         [-22, -33],

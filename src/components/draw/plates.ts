@@ -1,19 +1,20 @@
 /** Every plate by its name: what it is called, what it teaches, and how it is drawn. */
-import { putOn, putOnNarrow, squeegeeOnScreen, type Tool } from './apply';
+import { fromTheMiddle, putOn, putOnNarrow, squeegeeOnScreen, type Tool } from './apply';
 import * as fails from './failures';
-import { all, framed, put, putAt, shape, type Drawing, type Mark } from './ink';
+import { all, framed, put, shape, strokes, way, type Drawing, type Mark } from './ink';
 import * as lay from './lay';
 import * as bench from './measuring';
 import * as pots from './paste';
 import * as repair from './repair';
 import { PROJECT_PLATES } from './projects';
 import { block, pane, pot, sheet, weight } from './sheets';
-import { ring, type P3 } from './space';
+import { between, type P3 } from './space';
 import * as tests from './tests';
 import * as tools from './tools';
 import * as corner from './turn-in';
 import { PROJECTS, type ProjectId } from '../../core/make/projects';
 import { memoize } from '../../core/base/memoize';
+import type { Stroke } from '../../core/records/records';
 
 export const PLATE_SETS = [
   'spread',
@@ -53,7 +54,8 @@ const potted = one('pot', STEP);
 const stage = one('cooking', STEP);
 const test = one('test', PAIR);
 const repaired = one('repair', STEP);
-const failed = one('failure', STEP);
+const failed = (name: string, teaches: string, draw: () => Mark): Plate =>
+  one('failure', STEP)(name, `${teaches} A cross marks it as a fault.`, draw);
 const tool = one('tool', [140, 120]);
 
 /** Frames of a movement: what the drawing is at 0, at 1, and between. */
@@ -79,8 +81,25 @@ const ONTO = {
   board: ['the board', 'The board lies bare on the bench, and the paper stays dry.'],
 } as const;
 
-const THROUGH_SCREEN =
-  'A screen lies on it. A squeegee draws the glue across the mesh in one pull, from the far end to the near one, as the arrows show.';
+/** The way each tool goes over a face, as its record says: a test holds the two together. */
+export const STROKE_OF: Readonly<Record<Tool, Stroke>> = {
+  'brush-full': 'from-the-middle',
+  'brush-thin': 'from-the-middle',
+  'brush-small': 'from-the-middle',
+  card: 'side-by-side',
+  fingertip: 'from-the-middle',
+  roller: 'from-the-middle',
+  screen: 'one-pull',
+};
+/** How it goes over the face in the drawing, for those who cannot see it. */
+const goesOver = (held: Tool): string => {
+  const what = `${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)}`;
+  return {
+    'from-the-middle': `${what} takes the glue from the middle out over all four edges, as the arrows show.`,
+    'side-by-side': `${what} pulls the glue over it in straight bands side by side, each from the left edge out over the right: the far one is done, the near one under way.`,
+    'one-pull': `A screen lies on it. A squeegee, its rubber down, draws the glue across the mesh in one pull from the left side to the right; behind it the mesh is wet, before it dry.`,
+  }[STROKE_OF[held]];
+};
 
 /** Where round the middle the tool is, as the coat grows. */
 const roundAndOut = (share: number) => ({ reached: 0.25 + 0.6 * share, turn: 0.85 + 0.5 * Math.sin(share * 9) });
@@ -91,11 +110,7 @@ const spreading = Object.fromEntries(
       const [what, lies] = ONTO[onto];
       return [
         `on-${onto}-${held}`,
-        spread(
-          `Glue on ${what}, with ${WITH[held]}`,
-          `${lies} ${held === 'screen' ? THROUGH_SCREEN : `${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)} takes the glue from the middle out over all four edges, as the arrows show.`}`,
-          () => putOn(onto, held),
-        ),
+        spread(`Glue on ${what}, with ${WITH[held]}`, `${lies} ${goesOver(held)}`, () => putOn(onto, held)),
       ];
     }),
   ),
@@ -148,21 +163,21 @@ export const PLATES = {
     spread(
       'Brushing from the middle out',
       'The coat begins as a pool in the middle of the sheet. Stroke by stroke the brush draws it outwards, over the edges and on to the newsprint under it, and never from an edge inwards.',
-      () => putOn('sheet', 'brush-full'),
+      () => fromTheMiddle('sheet', 'brush-full'),
     ),
     (share) => {
       const { reached, turn } = roundAndOut(share);
-      return putOn('sheet', 'brush-full', reached, turn);
+      return fromTheMiddle('sheet', 'brush-full', reached, turn);
     },
   ),
   'on-spine': spread(
     'Glue on the spine',
-    'The book is held between boards, spine up. A small brush takes the glue along the spine.',
+    'The book is held between boards, spine up. A small brush takes the glue from the middle of the spine towards both ends.',
     () => putOnNarrow('spine', 'brush-small'),
   ),
   'on-strip': spread(
     'Glue on a narrow strip',
-    'A sheet of newsprint covers all of the leaf but a narrow strip at its edge. The glue is brushed on the strip, outwards.',
+    'The leaf lies on newsprint, and another sheet of newsprint covers all of it but a narrow strip at its edge. The glue is brushed along the strip.',
     () => putOnNarrow('strip', 'brush-small'),
   ),
   'on-tear': spread(
@@ -181,7 +196,7 @@ export const PLATES = {
     'The glue pot stands in a larger pan of hot water, with a thermometer in the water.',
     lay.keepWarm,
   ),
-  'face-down-on-glass': laid(
+  'face-down-on-glass': laidWithWords(
     'Face down on glass',
     'The sheet is let down on a pane of glass from one side, its printed face underneath.',
     lay.faceDownOnGlass,
@@ -191,14 +206,14 @@ export const PLATES = {
     'The pasted sheet lies on a film; the film is taken by its edge and lifted, and carries the wet sheet.',
     lay.liftByFilm,
   ),
-  relax: laid(
+  relax: laidWithWords(
     'Left to relax',
     'The pasted sheet lies on its newsprint and waves a little; a clock shows a few minutes.',
     () => lay.relax(),
   ),
   'hold-over': laid(
     'Held over its place',
-    'Two hands hold the pasted sheet over the board, its middle hanging lowest. It does not touch yet. Broken lines show each corner over its corner.',
+    'Two hands hold the pasted sheet over the board, the left edge low, the right edge high. It does not touch yet. Broken lines show where it will lie, and each corner over its place.',
     lay.holdOver,
   ),
   'let-down': moving(
@@ -216,8 +231,8 @@ export const PLATES = {
   ),
   slide: laid(
     'Moved while it slides',
-    'The sheet lies on the board; a flat hand pushes it a little to one side and to the other until it is in its place. Broken lines show where it lay.',
-    () => lay.slideAlong(),
+    'The sheet lies on the board; a flat hand pushes it to the right, towards the corners that are drawn on the board. At its left the wet track shows where it lay.',
+    lay.slideAlong,
   ),
   'rub-down': moving(
     laid(
@@ -232,15 +247,15 @@ export const PLATES = {
     'A wide, soft brush presses the sheet down from the middle outwards; a hard tool would flatten its pattern.',
     lay.pat,
   ),
-  press: laid(
+  press: laidWithWords(
     'Under a board and weight',
     'The work lies between two boards under an iron weight; a clock shows half an hour.',
-    () => lay.press(false),
+    () => lay.press(),
   ),
   'press-blotters': laidWithWords(
     'Pressed between blotters',
-    'The work lies between two blotters, these between two boards, and an iron weight on top.',
-    () => lay.press(true),
+    'The work lies between two blotters, these between two boards, and an iron weight on top. A moon says that it stays so until the next day.',
+    lay.pressBlotters,
   ),
   clamp: laid(
     'Held square',
@@ -257,7 +272,11 @@ export const PLATES = {
     'A stick of glue is rubbed over the back of a sheet that lies on newsprint, stroke beside stroke, from the middle out over the edges.',
     lay.stick,
   ),
-  spray: laid('Sprayed', 'A can is held a hand’s length off and moved across a sheet on newsprint.', lay.spray),
+  spray: laid(
+    'Sprayed',
+    'A can is held a hand’s length off, a finger on its head, over a sheet on newsprint. It goes over the sheet in bands side by side, as the arrows show, and each begins and ends beyond the edges.',
+    lay.spray,
+  ),
   iron: laid(
     'Set with an iron',
     'A hand holds an iron by its handle and moves it over a thin, clean sheet that covers the work; the left edge of the clean sheet is turned up.',
@@ -286,7 +305,7 @@ export const PLATES = {
   ),
   'corner-done': turned(
     'The corner, done',
-    'The turned edges meet in a slant at each corner, and no board shows.',
+    'The turned edges meet in a slant at each corner, and no board shows. A tick marks it as right.',
     corner.cornerDone,
   ),
 
@@ -308,8 +327,10 @@ export const PLATES = {
     'The pan stands on a hotplate and steams; a spoon never stops going round in it.',
     pots.heat,
   ),
-  stand: potted('Left to stand', 'The covered bowl is left alone; a clock shows half an hour.', () =>
-    pots.stand(0.5, true),
+  stand: one('pot', [264, 176])(
+    'Left to stand',
+    'The covered bowl is left alone; beside it a clock, on which time goes by.',
+    pots.stand,
   ),
   cool: potted(
     'Cooled in ice and water',
@@ -338,7 +359,7 @@ export const PLATES = {
   ),
   'paste-done': stage(
     'Cooked',
-    'Glassy and no longer white. Bubbles break slowly, and it falls from the spoon in a sheet and not in drops.',
+    'Glassy and no longer white. Bubbles break slowly, and it falls from the spoon in a sheet and not in drops. A tick marks it as done.',
     () => pots.stage('done'),
   ),
   'paste-set': stage(
@@ -364,7 +385,7 @@ export const PLATES = {
   ),
   'grain-damp': test(
     'Damp one face',
-    'A square of paper is damped on one face with a sponge. It rolls up into a tube, damp face inside, and the tube lies the way of the fibres.',
+    'A square of paper is damped on one face with a sponge. It rolls up from two sides, damp face inside, and the rolls lie the way of the fibres.',
     tests.dampTest,
   ),
   'drop-test': test(
@@ -375,17 +396,17 @@ export const PLATES = {
 
   'weigh-coat': test(
     'A board, weighed before and after',
-    'A board lies bare on a kitchen scale. Beside it the same board, brushed all over with glue, lies on the scale again.',
+    'A board lies bare on a kitchen scale. Beside it the same board, brushed all over with glue, lies on the scale again, which now shows more.',
     bench.weighCoat,
   ),
-  'weigh-smear': one('test', STEP)(
+  'weigh-smear': test(
     'A smear, weighed wet and dry',
-    'A piece of foil with a ragged edge lies on a kitchen scale, and on the foil a thin smear of glue, wider than it is thick.',
+    'A piece of foil lies on a kitchen scale, and on the foil a thin, wet, shining smear of glue. Beside it the same foil the next day: the smear is dry and dull, and the scale shows less.',
     bench.weighSmear,
   ),
-  'push-strip': one('test', STEP)(
+  'push-strip': test(
     'A strip, pushed until it stops',
-    'A pasted strip lies on a board. A fingertip at its end pushes it along, a little at a time; broken lines show where it lay.',
+    'A pasted strip lies on a board, and a fingertip pushes it by its end. At first it slides, and leaves a wet track where it lay. Later it stays where it is and rucks up before the finger: then the clock is stopped.',
     bench.pushStrip,
   ),
 
@@ -447,21 +468,21 @@ export const PLATES = {
   ),
   cockle: failed('Cockled', 'The sheet has dried in waves that stand off the board.', fails.cockle),
   bow: failed('Bowed', 'The covered board has bent like a dish: its ends stand off the bench.', fails.bow),
-  'starved-edge': failed(
+  'starved-edge': one('failure', PAIR)(
     'A starved edge',
-    'A hand lifts the near edge of the sheet. As far in as the bracket shows there was no glue: paper and board are dry there, and only further in is the glue.',
+    'Two sheets turned up from their boards. With a tick: the glue goes to the very edge of both. With a cross: along the edge a strip of the board and of the back of the sheet is bare and dry, and only further in is glue.',
     fails.starvedEdge,
   ),
 
   'tool-paste-brush': tool('Paste brush', 'A wide, flat brush of bristle with a wooden handle.', () =>
-    onFoot(tools.brush(30, false), 62),
+    onFoot(tools.brush(30, 'nothing'), 62),
   ),
   'tool-small-brush': tool('Small brush', 'A round brush that comes to a point.', () => onFoot(tools.smallBrush, 62)),
   'tool-roller': tool('Roller', 'A short roller in a wire frame with a handle.', () => onFoot(tools.roller, 40)),
   'tool-card': tool('Card', 'A piece of stiff card with one straight edge.', () => onFoot(tools.card, 0)),
   'tool-squeegee': one('tool', [176, 120])(
     'Squeegee',
-    'A strip of rubber in a wooden grip, standing on the mesh of a framed screen; behind it lies the glue that it has drawn along.',
+    'A strip of rubber in a wooden grip, standing on the mesh of a framed screen. To its left the mesh is wet with the glue that it has drawn along, to its right still dry.',
     squeegeeOnScreen,
   ),
   'tool-folder': tool('Folder', 'A flat, smooth blade of bone, pointed at one end and round at the other.', () =>
@@ -471,32 +492,77 @@ export const PLATES = {
     onFoot(tools.knife, 62),
   ),
   'tool-soft-brush': tool('Smoothing brush', 'A wide, soft brush without a handle.', () => onFoot(tools.softBrush, 0)),
-  'tool-weight': tool('Weight', 'A block of iron with a knob.', () => weight([0, 0, 0], 60, 40, 28)),
+  'tool-weight': tool(
+    'Weight',
+    'A block of iron with a knob. It stands on a board, and the board presses what lies under it.',
+    () =>
+      all(
+        block([0, 0, 0], 88, 56, 6),
+        sheet([4, 3, 6.5], 80, 50, 'plain'),
+        block([0, 0, 10], 88, 56, 6),
+        weight([18, 12, 16], 52, 34, 26),
+      ),
+  ),
   'tool-glass': tool('Pane of glass', 'A pane of glass with its light.', () => pane([0, 0, 0], 92, 62)),
   'tool-pot': tool('Pot', 'A round pot, two thirds full of glue.', () => pot([0, 0, 0], 36, 44)),
-  'tool-waste': tool('Waste paper', 'Old newsprint to lay under the work, a clean sheet for each coat.', () =>
-    sheet([0, 0, 0], 92, 62, 'news'),
+  'tool-waste': tool(
+    'Waste paper',
+    'A pile of old newsprint. On the uppermost sheet stands, in glue, the outline of the work that was brushed on it; a clean sheet is used for each coat.',
+    () => usedWaste(),
   ),
   'tool-blotter': tool(
     'Blotters',
-    'Two thick, soft sheets, one on the other; drops of water fall on the upper one and spread in it at once, with a ragged edge.',
+    'A thick, soft sheet stands with its foot in a dish of water. The water climbs in it by itself, to a ragged edge.',
     () => blotters(),
   ),
   ...projects,
 } satisfies Readonly<Record<string, Plate>> as Readonly<Record<string, Plate>>;
+/** A blotter that drinks: its foot stands in water, and the wet has climbed in it. */
 function blotters(): Mark {
-  const thick = { top: 'paper', sides: 'paper', face: 'blotter' } as const;
-  // the edge of what is soaked in runs out along the fibres
-  const damp = ring([48, 34, 12], 1, 'level', 30).map(([x, y, z], i): P3 => {
-    const out = 19 + 2.5 * Math.sin(i * 2.3);
-    return [48 + (x - 48) * out, 34 + (y - 34) * out, z];
-  });
+  const [left, right, y] = [-30, 30, 8] as const;
+  const upTo = between(left, right, 13).map((at, i): P3 => [at, y, 34 + 5 * Math.sin(i * 2.1) - 0.004 * at * at]);
   return all(
-    block([18, -14, 0], 92, 62, 6, thick),
-    block([0, 4, 6], 92, 62, 6, thick),
-    shape(damp, 'water', 'thin'),
-    putAt(tools.drop, [48, 34, 24]),
-    putAt(tools.drop, [48, 34, 48]),
+    pot([0, 8, 0], 46, 12, { liquid: 'water', full: 0.75 }),
+    block([left, y, 5], right - left, 4, 72, { top: 'paper', sides: 'paper' }),
+    strokes(
+      between(0, 20, 21).map((i): P3[] => {
+        const [at, high] = [left + 4 + ((i * 17) % 52), 44 + ((i * 11) % 30)];
+        return [
+          [at, y, high],
+          [at + 3, y, high + (i % 2 ? 1 : -1)],
+        ];
+      }),
+    ),
+    shape([[left, y, 6], ...upTo, [right, y, 6]], 'water', 'thin'),
+    way([-14, y, 14], [-14, y, 30]),
+    way([8, y, 14], [8, y, 32]),
+  );
+}
+/** Newsprint that work was brushed on: the strokes have gone out over its edges, and where it lay the print is clean. */
+function usedWaste(): Mark {
+  const rim = (out: number): P3[] => {
+    const [x0, x1, y0, y1] = [20 - out, 74 + out, 14 - out, 48 + out];
+    const side = (a: P3, b: P3) =>
+      between(0, 1, 7)
+        .slice(0, -1)
+        .map((t, i): P3 => [
+          a[0] + (b[0] - a[0]) * t + (i % 2 ? 2 : -1),
+          a[1] + (b[1] - a[1]) * t + (i % 2 ? 2 : -2),
+          5,
+        ]);
+    return [
+      ...side([x0, y0, 5], [x1, y0, 5]),
+      ...side([x1, y0, 5], [x1, y1, 5]),
+      ...side([x1, y1, 5], [x0, y1, 5]),
+      ...side([x0, y1, 5], [x0, y0, 5]),
+    ];
+  };
+  return all(
+    sheet([7, -6, 0], 94, 62, 'news'),
+    sheet([-5, 2, 2.5], 94, 62, 'news'),
+    sheet([0, 0, 5], 94, 62, 'news'),
+    shape(rim(7), 'glue', 'thin'),
+    sheet([20, 14, 5], 54, 34, 'news'),
   );
 }
 export function plateOf(id: string): Plate {

@@ -163,12 +163,13 @@ function slipCase(): ProjectPlate {
     block([0, 0, lift + 44], w, d, 4),
     named([w, d * 0.5, lift + 46], 'side', flat([w, d + 14, 0])[0] + 14),
     named([w, d + 16, 30], 'top', flat([w, d + 14, 0])[0] + 14),
-    named([w, d * 0.62, 2], 'side', flat([w, d + 14, 0])[0] + 14),
-    word([flat([w, -24, 16])[0] + 18, flat([w, -24, 16])[1] + 12], 'bottom'),
+    word(flat([w * 0.66, d * 0.5, 4]), 'side', 'middle'),
+    word([flat([w / 2, -24, 25])[0], flat([w / 2, -24, 25])[1] + 2], 'bottom', 'middle'),
     word([flat([-22, 0, 16])[0] - 4, flat([-22, 0, 16])[1] + 14], 'back', 'end'),
     // what makes it a case: the end that stays open
-    way([w + 52, 20, 48], [w + 8, 20, 48]),
-    word([flat([w + 52, 20, 48])[0] + 4, flat([w + 52, 20, 48])[1] + 4], 'book'),
+    bookBlock([w + 34, 12, 20], 40, d - 24, 20),
+    way([w + 32, 40, 34], [w + 6, 40, 34]),
+    word([flat([w + 60, 0, 4])[0], flat([w + 60, 0, 4])[1] + 8], 'book', 'middle'),
   );
   return { finished, apart };
 }

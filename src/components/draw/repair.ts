@@ -164,34 +164,45 @@ export const stripLaid = (): Mark => {
 
 /** A print hung on its mount by two T-hinges, seen from the front before the window goes over it. */
 export const tHinge = (): Mark => {
-  const [w, d] = [92, 48] as const;
-  const tab = (x: number): Mark => sheet([x, d - 4, 7.4], 14, 38, 'tissue');
-  const across = (x: number): Mark =>
-    all(sheet([x - 10, d + 15, 8], 34, 13, 'tissue'), shapeOutline(x - 10, d + 15, 34, 13));
-  const column = flat([w + 22, d + 28, 7])[0] + 10;
+  const [w, d] = [92, 46] as const;
+  const white = (x: number, y: number, wide: number, deep: number): Mark =>
+    all(
+      shape(
+        [
+          [x, y, 8],
+          [x + wide, y, 8],
+          [x + wide, y + deep, 8],
+          [x, y + deep, 8],
+        ],
+        'paper',
+      ),
+      strokes(
+        between(0.2, 0.8, 3).map((t, i): P3[] => [
+          [x + wide * (i % 2 ? 0.15 : 0.3), y + deep * t, 8],
+          [x + wide * (i % 2 ? 0.6 : 0.85), y + deep * (t + (i % 2 ? 0.12 : -0.1)), 8],
+        ]),
+      ),
+    );
+  const column = flat([w + 22, d + 28, 7])[0] + 18;
+  const hinge = (x: number): Mark => all(white(x, d - 2, 13, 34), white(x - 11, d + 17, 35, 14));
   return all(
-    block([-14, -12, 0], w + 28, d + 44, 7),
-    tab(12),
-    tab(w - 26),
-    sheet([0, 0, 7.6], w, d, 'printed'),
-    across(12),
-    across(w - 26),
-    named([w - 6, d + 22, 8], 'cross-piece', column, flat([w, d + 30, 8])[1] - 8),
+    block([-16, -12, 0], w + 32, d + 56, 7),
+    hinge(12),
+    hinge(w - 25),
+    sheet([0, 0, 8], w, d, 'printed'),
+    // the part of each tab that is pasted to the back of the print, out of sight
+    strokes(
+      [12, w - 25].map((x): P3[] => [
+        [x, d, 8],
+        [x, d - 11, 8],
+        [x + 13, d - 11, 8],
+        [x + 13, d, 8],
+      ]),
+      'hid',
+    ),
+    named([w - 4, d + 24, 8], 'cross-piece', column, flat([w, d + 34, 8])[1] - 8),
     named([w - 16, d + 8, 8], 'tab', column, flat([w, d + 8, 8])[1]),
     named([w - 4, d - 20, 8], 'print', column, flat([w, d - 22, 8])[1] + 2),
-    named([w + 10, 6, 7], 'mount', column, flat([w, 6, 7])[1] + 12),
+    named([w + 12, 6, 7], 'mount', column, flat([w, 6, 7])[1] + 12),
   );
 };
-const shapeOutline = (x: number, y: number, w: number, d: number): Mark =>
-  strokes(
-    [
-      [
-        [x, y, 8],
-        [x + w, y, 8],
-        [x + w, y + d, 8],
-        [x, y + d, 8],
-        [x, y, 8],
-      ],
-    ],
-    'line',
-  );

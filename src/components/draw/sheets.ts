@@ -225,8 +225,11 @@ export const pane = ([x, y, z]: P3, w: number, d: number): Mark =>
     ]),
   );
 
-/** A coat on a level face, clipped to the face. `reached`: 0 at the middle, 1 over the edges. */
-export function coat([x, y, z]: P3, w: number, d: number, reached: number): Mark {
+/**
+ * A coat on a level face, clipped to the face. `reached`: 0 at the middle, 1 over the edges. A full one lies in a pool with a few
+ * lights on it, a thin one shows the track of every bristle.
+ */
+export function coat([x, y, z]: P3, w: number, d: number, reached: number, how: 'full' | 'thin' = 'full'): Mark {
   const face: P2[] = (
     [
       [x, y, z],
@@ -255,9 +258,10 @@ export function coat([x, y, z]: P3, w: number, d: number, reached: number): Mark
     return [cx + px * w * 0.68 * reached * rough, cy + py * d * 0.68 * reached * rough, z];
   });
   const pool = common(rim.map(flat), face);
-  const marks = between(-0.5, 0.5, 4).map((v): P3[] => [
-    [cx - w * 0.3 * reached, cy + v * d * reached, z],
-    [cx + w * 0.3 * reached, cy + v * d * reached, z],
+  const half = (v: number) => w * (how === 'thin' ? 0.64 * Math.sqrt(1 - v * v * 2.2) : 0.3) * reached;
+  const marks = between(-0.5, 0.5, how === 'thin' ? 10 : 4).map((v): P3[] => [
+    [Math.max(x + 2, cx - half(v)), cy + v * d * reached * 1.1, z],
+    [Math.min(x + w - 2, cx + half(v)), cy + v * d * reached * 1.1, z],
   ]);
   return all(shape2(pool, 'glue', 'thin'), strokes(reached > 0.2 ? marks : [], 'shine'));
 }

@@ -1,6 +1,6 @@
 /** What a beginner asks a sheet: which way its grain runs, how fast it drinks. */
 import { flatHand, pointing } from './hands';
-import { all, dots, line2, path, put, putAt, shape, standsOff, strokes, way, way2, word, type Mark } from './ink';
+import { all, line2, path, put, putAt, shape, standsOff, strokes, strokes2, way, word, type Mark } from './ink';
 import { bent, block, curledStrip, sheet } from './sheets';
 import { drop } from './tools';
 import { between, flat, plus, ring, type P2, type P3 } from './space';
@@ -65,6 +65,8 @@ export function bendTest(): Mark {
           : between(0.14, 0.86, 5).map((t): P3[] => upper.map((p) => plus(p, [0, 64 * t, 0]))),
       ),
       putAt(put(pointing, [0, 0], -8), [50, 30, 2.3 * radius]),
+      // pressed, it gives; or it springs back
+      along === 'y' ? way([18, 60, 40], [18, 60, 12]) : way([12, 60, 26], [12, 60, 58]),
     );
   };
   return beside(over(8, 'y'), over(21, 'x'), ['bent with the grain', 'bent across it']);
@@ -157,14 +159,17 @@ export function stripTest(): Mark {
   );
 }
 
-/** Damped on one face, a sheet rolls into a tube; the grain runs the length of the tube. */
+/** Damped on one face, a sheet rolls up from both sides into a trough; the grain runs the length of the trough. */
 export function dampTest(): Mark {
-  const tube = between(0, 300, 26).map((a): P3 => [
-    40 + 15 * Math.sin((a * Math.PI) / 180),
+  const curl = between(0, 250, 20).map((a): P3 => [
+    16 * Math.sin((a * Math.PI) / 180),
     0,
-    15 - 15 * Math.cos((a * Math.PI) / 180),
+    16 - 16 * Math.cos((a * Math.PI) / 180),
   ]);
-  const curve: P3[] = [[-10, 0, 0], ...tube];
+  const curve: P3[] = [
+    ...[...curl].reverse().map(([x, y, z]): P3 => [24 - x, y, z]),
+    ...curl.map(([x, y, z]): P3 => [66 + x, y, z]),
+  ];
   const wetSheet = all(
     sheet([-6, -4, 0], 108, 82, 'plain'),
     shape(
@@ -181,34 +186,36 @@ export function dampTest(): Mark {
     ),
     grain([-6, -4, 0], 108, 82, 'y'),
     way([40, 44, 0], [4, 44, 0]),
-    putAt(sponge(), [52, 28, 0]),
+    putAt(sponge(), [50, 24, 0]),
   );
   return beside(
     put(wetSheet, [0, 0], 0, { scale: 1.06 }),
-    all(
-      bent(curve, [0, 88, 0], { top: 'glued', under: 'plain' }),
-      grainOn(tube.slice(3, 15), [0, 88, 0], 'sweep'),
-      way2(flat([-14, 0, 24]), flat([30, 4, 48]), 14),
-    ),
+    all(bent(curve, [0, 82, 0], { top: 'glued', under: 'plain' }), grainOn(curve.slice(32), [0, 82, 0], 'sweep')),
     ['one face damped', 'it rolls along the grain'],
   );
 }
-/** A wet sponge under a hand, its near lower left corner at the origin. */
+/** A wet sponge under a hand: soft and round at its corners, full of holes. Its near lower left corner at the origin. */
 const sponge = (): Mark =>
   all(
-    block([0, 0, 0], 36, 26, 15, { top: 'paper', sides: 'paper' }),
-    dots(
-      (
-        [
-          [4, 4],
-          [11, 9],
-          [17, 4],
-          [24, 10],
-          [30, 5],
-        ] as const
-      ).map(([x, z]) => flat([x, 0, z])),
+    path('M-2-2C-6-12-2-20 6-20L14-27C18-30 44-25 48-21C52-17 50-8 46-4L36 5C30 9 2 5-2-2Z', 'board', 'line', [
+      [-6, -30],
+      [52, 9],
+    ]),
+    strokes2([
+      [
+        [-3, -17],
+        [6, -13],
+        [34, -8],
+        [46, -17],
+      ],
+    ]),
+    path(
+      'M6-4a2 1.600 0 1 0 4 0 2 1.600 0 1 0-4 0zM17-7a1.500 1.200 0 1 0 3 0 1.500 1.200 0 1 0-3 0zM22 0a2.500 1.800 0 1 0 5 0 2.500 1.800 0 1 0-5 0zM12 2a1.200 1 0 1 0 2.400 0 1.200 1 0 1 0-2.400 0zM31-3a1.500 1.200 0 1 0 3 0 1.500 1.200 0 1 0-3 0zM2-9a1.200 1 0 1 0 2.400 0 1.200 1 0 1 0-2.400 0z',
+      'paper',
+      'thin',
+      [],
     ),
-    putAt(put(flatHand, [0, 0], -48, { scale: 0.62 }), [10, 12, 15]),
+    put(put(flatHand, [0, 0], -48, { scale: 0.62 }), [14, -20]),
   );
 
 /** A drop let fall on a sheet: it stands, it sinks in, it is gone. */

@@ -1,9 +1,9 @@
 /** Tools, each with what touches the work at the origin and its handle up the page. */
-import { all, line2, path, shape2, standsOff, strokes2, type Mark } from './ink';
+import { all, line2, path, shape2, standsOff, strokes2, word, type Mark } from './ink';
 import { between, type P2 } from './space';
 
-/** A flat paste brush; `wide` at its bristles. */
-export function brush(wide: number, wet = true): Mark {
+/** A flat paste brush; `wide` at its bristles, which are dry, wet at their tips, or loaded so that they drip. */
+export function brush(wide: number, carries: 'nothing' | 'tip' | 'loaded' = 'loaded'): Mark {
   const half = wide / 2;
   const hairs = between(-0.8, 0.8, Math.max(3, Math.round(wide / 5)));
   return all(
@@ -26,18 +26,7 @@ export function brush(wide: number, wet = true): Mark {
       ],
       'paper',
     ),
-    wet &&
-      shape2(
-        [
-          [-half - 1.5, -8],
-          [-half - 2, -3],
-          [-half + 1, 0],
-          [half - 1, 0.5],
-          [half + 2, -3],
-          [half + 1.5, -8],
-        ],
-        'glue',
-      ),
+    carries !== 'nothing' && wetBristles(half, carries === 'tip' ? 4 : 16),
     strokes2(
       hairs.map((t): P2[] => [
         [half * t * 0.9, -24],
@@ -54,6 +43,22 @@ export function brush(wide: number, wet = true): Mark {
   );
 }
 
+/** Glue on the lower end of the bristles, so high up. */
+const wetBristles = (half: number, high: number): Mark => {
+  const out = half + (2 * (25 - high)) / 22;
+  return shape2(
+    [
+      [-out, -high],
+      [-half - 2, -3],
+      [-half + 1, 0],
+      [half - 1, 0.5],
+      [half + 2, -3],
+      [out, -high],
+      [out - half, -high - (high > 8 ? 3 : 0)],
+    ],
+    'glue',
+  );
+};
 /** A round brush for a fine line. */
 export const smallBrush: Mark = all(
   path('M-2.500-26C-5-44-2-60-1-94Q0-97 1-94C2-60 5-44 2.500-26Z', 'board', 'line', [
@@ -187,20 +192,6 @@ export const softBrush: Mark = all(
   ),
 );
 
-/** A screen with a squeegee, from the front. */
-export const squeegee: Mark = all(
-  path('M-34-8L-32-26H32L34-8Z', 'board', 'line', [
-    [-34, -26],
-    [34, -8],
-  ]),
-  standsOff(
-    path('M-31-8L-30 0H30L31-8Z', 'ink', 'line', [
-      [-31, -8],
-      [31, 0],
-    ]),
-  ),
-);
-
 /** A domestic iron, from the side, its sole level at the origin, its handle open for a hand. */
 export const iron: Mark = all(
   path('M-20-26C-20-52-8-58 4-58H28C40-58 42-46 40-26H31C32-42 31-48 25-48H6C-5-48-10-42-10-26Z', 'board', 'line', [
@@ -240,8 +231,8 @@ export const whiskIn: Mark = all(
   path('M-15-11C-15-5 15-5 15-11', 'none', 'shine', []),
 );
 
-/** A clock face, its hand having gone round by `share`. */
-export function clock(share: number): Mark {
+/** A clock face, its hand having gone round by `share`, and under it how long that is in words. */
+export function clock(share: number, words: string): Mark {
   const angle = 2 * Math.PI * share;
   const at = (r: number, turn: number): P2 => [
     Math.round(100 * r * Math.sin(turn)) / 100,
@@ -260,8 +251,18 @@ export function clock(share: number): Mark {
       [0, 0],
       [0, -10],
     ]),
+    word([0, 32], words, 'middle'),
   );
 }
+
+/** A moon, for what is left until the next day. */
+export const night: Mark = all(
+  path('M4-14.500A15 15 0 1 0 4 14.500A18 18 0 0 1 4-14.500Z', 'paper', 'line', [
+    [-15, -15],
+    [4, 15],
+  ]),
+  word([-2, 32], 'until the next day', 'middle'),
+);
 
 /** A drop about to fall, its point up. */
 export const drop: Mark = path('M0-11C4-4 6-1 6 3A6 6 0 0 1-6 3C-6-1-4-4 0-11Z', 'water', 'line', [

@@ -1,13 +1,13 @@
 /** A covered board's edges and corners, from inside. */
 import { grip } from './hands';
-import { all, dots, line, put, putAt, shape, way, type Mark } from './ink';
+import { all, dots, line, put, putAt, shape, sign, way, type Mark } from './ink';
 import { bent, block, type DrawnFace } from './sheets';
 import { folder, knife } from './tools';
 import { between, flat, type P3 } from './space';
 
 const [W, D, H] = [104, 68, 7] as const;
 /** how far the cover stands out round the board */
-const T = 20;
+const T = 17;
 /** the cut leaves so much beyond the point of the board: one and a half times its thickness */
 const LEFT = H * 1.5;
 
@@ -95,36 +95,38 @@ function standing(side: 'tail' | 'fore', face: DrawnFace = 'glued'): Mark {
     return bent(curve.map((p) => p).reverse(), [W - 12, 0, 0], { top: 'printed', under: face });
   }
   const curve = up.map(([into, high]): P3 => [W + 2 - into, 6, high]);
-  return bent(curve.reverse(), [0, D - 12, 0], { top: face, under: 'printed' });
+  return bent(curve.reverse(), [0, D - 12, 0], { top: 'printed', under: face });
 }
 
 const held = (tool: Mark): Mark => all(put(tool, [0, 0], 30), put(grip, [28, -48], 22));
 
-/** The corner is cut off aslant, one and a half boards from the point. */
+/**
+ * The corner is cut off aslant, one and a half boards from the point. Drawn from near by: only the corner, the cut half made,
+ * and the blade in it.
+ */
 export const mitre = (): Mark => {
-  const c = T - LEFT / Math.SQRT2;
-  const [x0, x1, y0, y1] = [-T, W + T, -T, D + T];
+  const [w, d, h, out] = [104, 78, 12, 36];
+  const left = -16;
+  // a line at 45 degrees whose distance from the point of the board is one and a half of its thickness
+  const c = out - h * 1.5 * Math.SQRT2;
   const [from, to]: [P3, P3] = [
-    [x1 - c, y0, 0],
-    [x1, y0 + c, 0],
+    [w + out - c - out, -out, 0],
+    [w + out, c, 0],
   ];
-  const off = (p: P3): P3 => [p[0] + 6, p[1] - 20, 0];
+  const on = (t: number): P3 => [from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t, 0];
+  const cutTo = on(0.74);
+  const fallen = (q: P3): P3 => [q[0] + 7, q[1] - 12, 0];
   return all(
-    shape([[x0, y0, 0], from, to, [x1, y1, 0], [x0, y1, 0]], 'glue'),
-    block([0, 0, 0], W, D, H),
-    line(
-      [
-        [x1 - c, y1, 0],
-        [x1, y1 - c, 0],
-      ],
-      'hid',
-    ),
-    // what has been cut off
+    shape([[left, -out, 0], from, cutTo, to, [w + out, d, 0], [left, d, 0]], 'glue'),
+    // what is being cut off: it hangs on beyond the blade, and has turned away before it
+    shape([cutTo, to, [w + out, -out * 0.4, 0], [w + out * 0.75, -out * 0.55, 0]], 'glue'),
     shape(
-      [from, [x1, y0, 0], to].map((p) => off(p as P3)),
+      [from, cutTo, [w + out * 0.75, -out * 0.55, 0], [w + out, -out, 0]].map((q) => fallen(q as P3)),
       'glue',
     ),
-    putAt(all(put(knife, [0, 0], 40), put(grip, [38, -43], 30)), to),
+    line([cutTo, to], 'hid'),
+    block([left, 0, 0], w - left, d, h),
+    putAt(all(put(knife, [0, 0], 24), put(grip, [34, -74], 8)), cutTo),
   );
 };
 
@@ -247,6 +249,7 @@ export const cornerDone = (): Mark =>
       [T - 5, T - 5, H + 0.6],
     ]),
     sides(),
+    sign([8, -44], 'good'),
   );
 /** The printed face round the edges of the board. */
 const sides = (): Mark =>

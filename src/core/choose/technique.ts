@@ -1,7 +1,7 @@
 /** How to apply the adhesive that was chosen, step by step. Common practice throughout. */
 import type { Finding, Placement } from './finding';
 import { span, lowerFirst } from '../base/format';
-import type { Catalogue, DryAdhesive, WetAdhesive } from '../records/records';
+import type { Catalogue, DryAdhesive, Stroke, WetAdhesive } from '../records/records';
 import type { Task } from '../records/task';
 import { taskOf } from './sampling';
 
@@ -31,14 +31,14 @@ function wetSteps(
 ): string[] {
   const { glueGoesOn, relaxMinutes, placeBeforeContact, coat } = placement;
   const task = taskOf(job);
-  const tool = lowerFirst(catalogue.techniques.get(placement.tool)!.name);
+  const tool = catalogue.techniques.get(placement.tool)!;
   const wet = coat ? `, about ${span(coat.low, coat.high, 'g/m²')} wet` : '';
   const steps = [
     usedAt === undefined ? '' : `Keep it at about ${usedAt} °C, no hotter, and warm the pieces.`,
     method.face === 'sheet-on-support'
       ? 'Lay it face down on glass, or on a piece of polyester film, and paste it there.'
       : '',
-    `Put the glue on ${glueGoesOn}: ${tool}, ${ALONG[task] ?? 'from the middle out over the edges'}${wet}.`,
+    `Put the glue on ${glueGoesOn}: ${lowerFirst(tool.name)}, ${ALONG[task] ?? STROKE_WORDS[tool.stroke]}${wet}.`,
     method.face === 'sheet-on-support'
       ? 'Lift it by the film, or with the tip of a knife laid flat, and carry it over while it is wet.'
       : '',
@@ -58,7 +58,14 @@ function wetSteps(
   return steps.filter(Boolean);
 }
 
-/** How a strip or an edge is brushed; a face is brushed from the middle out. Common practice, no source. */
+/** How a tool goes over a face, after its name. */
+export const STROKE_WORDS: Readonly<Record<Stroke, string>> = {
+  'from-the-middle': 'from the middle out over the edges',
+  'side-by-side': 'in straight pulls side by side, each from one edge out over the other',
+  'one-pull': 'in one pull from side to side',
+};
+
+/** How a strip or an edge is brushed, whatever the tool. Common practice, no source. */
 const ALONG: Partial<Readonly<Record<Task, string>>> = {
   mend: 'thin and even, out over every edge',
   hinge: 'thin and even, right up to its edges',

@@ -67,6 +67,9 @@ export interface Substrate {
 }
 
 /** A way to apply adhesive: tool and hand. */
+/** Which way a tool goes over a face: from its middle to all edges, in pulls from edge to edge, or in one pull over the whole. */
+export type Stroke = 'from-the-middle' | 'side-by-side' | 'one-pull';
+
 export interface Technique {
   readonly id: string;
   readonly name: string;
@@ -76,6 +79,7 @@ export interface Technique {
   readonly drag: Range;
   /** the thickest liquid it can spread, mPa·s at rest */
   readonly thickest: number;
+  readonly stroke: Stroke;
 }
 
 /** Everything `choose` looks things up in. */

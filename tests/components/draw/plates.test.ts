@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { ASKED_GROUNDS, answerFor } from '../../../src/components/choose/answer-pairs';
 import { drawnSteps } from '../../../src/core/choose/step-plates';
 import { FILED, plateFile } from '../../../src/components/draw/plate-file';
-import { PLATES, framesOf, stillOf } from '../../../src/components/draw/plates';
+import { PLATES, STROKE_OF, framesOf, stillOf } from '../../../src/components/draw/plates';
 import { bent, curledStrip } from '../../../src/components/draw/sheets';
 import { common, flat, hull, nearness, turning, type P2 } from '../../../src/components/draw/space';
 import { choose } from '../../../src/core/choose/choose';
@@ -47,6 +47,24 @@ test('every face has a drawing with every tool of the shelf', () => {
   );
   expect(wanted.length).toBe(21);
   expect(wanted.filter((id) => !IDS.includes(id))).toEqual([]);
+});
+
+test('each tool goes over a face in its drawing as its record says, and the words of the drawing say so', () => {
+  expect(STROKE_OF).toEqual(Object.fromEntries([...catalogue.techniques].map(([id, { stroke }]) => [id, stroke])));
+  const says = { 'from-the-middle': /from the middle out/, 'side-by-side': /side by side/, 'one-pull': /in one pull/ };
+  for (const [id, { stroke }] of catalogue.techniques)
+    for (const face of ['sheet', 'support', 'board'])
+      for (const [way, words] of Object.entries(says))
+        expect(words.test(PLATES[`on-${face}-${id}`]!.teaches), `${id}: ${way}`).toBe(way === stroke);
+});
+
+test('a fault has a cross and what is right has a tick, and both are said', () => {
+  const signs = (id: string) => [...stillOf(id).body.matchAll(/class="x ?"/g)].length;
+  for (const id of IDS) {
+    const said = PLATES[id]!.teaches;
+    expect(signs(id), id).toBe((/\bcross marks|With a cross/.test(said) ? 1 : 0) + (/\btick\b/.test(said) ? 1 : 0));
+  }
+  expect(IDS.filter((id) => PLATES[id]!.set === 'failure' && signs(id) === 0)).toEqual([]);
 });
 
 test('every step of every adhesive has a plate, for every task', () => {

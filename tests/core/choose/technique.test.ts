@@ -2,12 +2,12 @@
 import type { Placement } from '../../../src/core/choose/finding';
 import { describe, expect, it } from 'vitest';
 import type { Task } from '../../../src/core/records/task';
-import type { Catalogue } from '../../../src/core/records/records';
+import type { Catalogue, Stroke } from '../../../src/core/records/records';
 import { stepsFor } from '../../../src/core/choose/technique';
 import { factsOf, SIZE_GLUE, TACK_FILM, type Found } from '../support/facts';
 
 const catalogue = {
-  techniques: new Map([['squeegee', { id: 'squeegee', name: 'Squeegee of Rubber' }]]),
+  techniques: new Map([['squeegee', { id: 'squeegee', name: 'Squeegee of Rubber', stroke: 'from-the-middle' }]]),
 } as unknown as Catalogue;
 const coat = { low: 30, middle: 45, high: 60, basis: 'from-memory' } as const;
 
@@ -41,6 +41,17 @@ function inOrder(steps: readonly string[], words: readonly RegExp[]) {
 describe('a glue that is spread', () => {
   it('is put on, laid, rubbed down and pressed', () => {
     inOrder(wet(), [/^Put the glue on/, /^Lay it/, /^Rub down/, /under a board and weight/]);
+  });
+  it('goes over a face the way its tool goes, and each way is said in other words', () => {
+    const put = (stroke: Stroke) => {
+      const tool = { id: 'squeegee', name: 'Squeegee', stroke };
+      const held = { techniques: new Map([['squeegee', tool]]) } as unknown as Catalogue;
+      const placement = { glueGoesOn: 'it', tool: 'squeegee', relaxMinutes: 0, placeBeforeContact: false };
+      return stepsFor(factsOf(), placement, held)[0]!;
+    };
+    expect(put('from-the-middle')).toMatch(/squeegee, from the middle out/);
+    expect(put('side-by-side')).toMatch(/squeegee, in straight pulls side by side/);
+    expect(put('one-pull')).toMatch(/squeegee, in one pull/);
   });
   it('goes where the placement says, with its tool in lower case and its coat as a span', () => {
     const [put] = wet({ glueGoesOn: 'the board, not the paper' });
