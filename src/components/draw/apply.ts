@@ -1,7 +1,7 @@
 /** Putting the glue on: which face gets it, laid out on what, and with which tool. */
-import { all, line, put, putAt, shape, standsOff, strokes, way, type Mark } from './ink';
+import { all, line, path, put, putAt, shape, standsOff, strokes, strokes2, way, type Mark } from './ink';
 import { block, coat, pane, sheet, waste } from './sheets';
-import { grip, pinch, pointing } from './hands';
+import { flatHand, grip, pinch, pointing } from './hands';
 import { brush, roller, smallBrush } from './tools';
 import { between, type P3 } from './space';
 
@@ -31,6 +31,29 @@ const squeegee: Mark = all(
 
 /** A hand from above round a bar that lies across, the middle of the bar at the origin. */
 export const roundBar: Mark = put(grip, [0, 0], -78);
+
+/** A wet sponge under a hand: soft and round at its corners, full of holes. Its near lower left corner at the origin. */
+export const wetSponge: Mark = all(
+  path('M-2-2C-6-12-2-20 6-20L14-27C18-30 44-25 48-21C52-17 50-8 46-4L36 5C30 9 2 5-2-2Z', 'board', 'line', [
+    [-6, -30],
+    [52, 9],
+  ]),
+  strokes2([
+    [
+      [-3, -17],
+      [6, -13],
+      [34, -8],
+      [46, -17],
+    ],
+  ]),
+  path(
+    'M6-4a2 1.600 0 1 0 4 0 2 1.600 0 1 0-4 0zM17-7a1.500 1.200 0 1 0 3 0 1.500 1.200 0 1 0-3 0zM22 0a2.500 1.800 0 1 0 5 0 2.500 1.800 0 1 0-5 0zM12 2a1.200 1 0 1 0 2.400 0 1.200 1 0 1 0-2.400 0zM31-3a1.500 1.200 0 1 0 3 0 1.500 1.200 0 1 0-3 0zM2-9a1.200 1 0 1 0 2.400 0 1.200 1 0 1 0-2.400 0z',
+    'paper',
+    'thin',
+    [],
+  ),
+  put(put(flatHand, [0, 0], -48, { scale: 0.62 }), [14, -20]),
+);
 
 /** A tool in the hand, what touches the work at the origin. */
 export const TOOL_IN_HAND: Readonly<Record<Tool, Mark>> = {

@@ -1,6 +1,6 @@
 /** After the glue: lifting, waiting, laying, rubbing down, pressing. */
 import { finger, flatHand, grip, pinch, pointing } from './hands';
-import { roundBar } from './apply';
+import { roundBar, TOOL_IN_HAND, wetSponge } from './apply';
 import {
   all,
   dots,
@@ -17,7 +17,7 @@ import {
   word,
   type Mark,
 } from './ink';
-import { bent, block, curledStrip, curlLeft, pane, pot, sheet, waste, weight } from './sheets';
+import { bent, block, coat, curledStrip, curlLeft, pane, pot, sheet, waste, weight } from './sheets';
 import { clock, folder, iron, night, softBrush } from './tools';
 import { between, flat, plus, type P2, type P3 } from './space';
 
@@ -357,6 +357,58 @@ export const film = (): Mark => {
     ),
     putAt(pinch.front, plus(end, [-14, 20, 0]), 78),
     way2(flat(plus(end, [44, 66, 2])), flat(plus(end, [-18, 66, 6])), -10),
+  );
+};
+
+/** A dry tissue as large as the sheet lies on its back, and is touched with the tip of an iron through a scrap of paper. */
+export const tacked = (): Mark =>
+  all(
+    sheet([0, 0, 0], 124, 78, 'plain'),
+    bent(curlLeft([122, 3, 1.5], 92, 122, 46), [0, 72, 0], { top: 'tissue', under: 'tissue' }),
+    sheet([42, 20, 3], 48, 34, 'plain'),
+    putAt(all(put(iron, [0, 0], 8, { mirrored: true, scale: 0.9 }), put(roundBar, [-17, -46], 0)), [78, 36, 3]),
+  );
+
+/** Coated tissue, its dry coat up: a wet sponge makes it sticky as it goes over. */
+export const remoistened = (): Mark => {
+  const [w, d] = [124, 56] as const;
+  const wet = 66;
+  return all(
+    waste([0, 0, 0], w, d, 18),
+    sheet([0, 0, 0], w, d, 'tissue'),
+    shape(
+      [
+        [wet, 0, 0],
+        [w, 0, 0],
+        [w, d, 0],
+        [wet, d, 0],
+        [wet - 4, d * 0.6, 0],
+        [wet + 2, d * 0.3, 0],
+      ],
+      'glue',
+      'thin',
+    ),
+    strokes(
+      between(0.2, 0.8, 4).map((v): P3[] => [
+        [w - 34, d * v, 0],
+        [w - 6, d * v, 0],
+      ]),
+      'shine',
+    ),
+    way([wet - 10, d * 0.36, 0], [14, d * 0.36, 0]),
+    putAt(wetSponge, [wet - 4, 12, 0]),
+  );
+};
+
+/** Glue that sticks only to itself: a coat on the back of the sheet, done, and one on the board, under way. */
+export const bothFaces = (): Mark => {
+  const [w, d] = [84, 60] as const;
+  return all(
+    waste([0, 0, 0], w, d, 12),
+    coat([0, 0, 0], w, d, 1),
+    put(all(block([0, 0, 0], w, d, 8), coat([0, 0, 8], w, d, 0.62), putAt(TOOL_IN_HAND.card, [54, 22, 8])), [126, 6]),
+    word([40, 46], 'the sheet', 'middle'),
+    word([168, 46], 'and the board', 'middle'),
   );
 };
 

@@ -83,20 +83,20 @@ const ONTO = {
 
 /** The way each tool goes over a face, as its record says: a test holds the two together. */
 export const STROKE_OF: Readonly<Record<Tool, Stroke>> = {
-  'brush-full': 'from-the-middle',
-  'brush-thin': 'from-the-middle',
-  'brush-small': 'from-the-middle',
-  card: 'side-by-side',
-  fingertip: 'from-the-middle',
-  roller: 'from-the-middle',
+  'brush-full': 'outwards',
+  'brush-thin': 'outwards',
+  'brush-small': 'outwards',
+  card: 'in-bands',
+  fingertip: 'outwards',
+  roller: 'outwards',
   screen: 'one-pull',
 };
 /** How it goes over the face in the drawing, for those who cannot see it. */
 const goesOver = (held: Tool): string => {
   const what = `${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)}`;
   return {
-    'from-the-middle': `${what} takes the glue from the middle out over all four edges, as the arrows show.`,
-    'side-by-side': `${what} pulls the glue over it in straight bands side by side, each from the left edge out over the right: the far one is done, the near one under way.`,
+    outwards: `${what} takes the glue from the middle out over all four edges, as the arrows show.`,
+    'in-bands': `${what} pulls the glue over it in straight bands side by side, each from the left edge out over the right: the far one is done, the near one under way.`,
     'one-pull': `A screen lies on it. A squeegee, its rubber down, draws the glue across the mesh in one pull from the left side to the right; behind it the mesh is wet, before it dry.`,
   }[STROKE_OF[held]];
 };
@@ -276,6 +276,21 @@ export const PLATES = {
     'Sprayed',
     'A can is held a hand’s length off, a finger on its head, over a sheet on newsprint. It goes over the sheet in bands side by side, as the arrows show, and each begins and ends beyond the edges.',
     lay.spray,
+  ),
+  tacked: laid(
+    'A dry tissue, tacked',
+    'A dry tissue as large as the sheet lies on its back, its left edge turned up. The tip of an iron touches it in the middle, through a scrap of clean paper.',
+    lay.tacked,
+  ),
+  remoistened: laid(
+    'A dry coat, damped',
+    'A strip of tissue lies on newsprint, its dry coat up. A hand draws a wet sponge over it, and behind the sponge the coat is wet.',
+    lay.remoistened,
+  ),
+  'both-faces': one('lay', [300, 150])(
+    'Glue on both faces',
+    'On the left the back of the sheet, coated; on the right the board, which a card is coating. Both are left until they are dry to the touch.',
+    lay.bothFaces,
   ),
   iron: laid(
     'Set with an iron',

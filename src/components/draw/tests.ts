@@ -1,6 +1,7 @@
 /** What a beginner asks a sheet: which way its grain runs, how fast it drinks. */
-import { flatHand, pointing } from './hands';
-import { all, line2, path, put, putAt, shape, standsOff, strokes, strokes2, way, word, type Mark } from './ink';
+import { wetSponge } from './apply';
+import { pointing } from './hands';
+import { all, line2, path, put, putAt, shape, standsOff, strokes, way, word, type Mark } from './ink';
 import { bent, block, curledStrip, sheet } from './sheets';
 import { drop } from './tools';
 import { between, flat, plus, ring, type P2, type P3 } from './space';
@@ -186,7 +187,7 @@ export function dampTest(): Mark {
     ),
     grain([-6, -4, 0], 108, 82, 'y'),
     way([40, 44, 0], [4, 44, 0]),
-    putAt(sponge(), [50, 24, 0]),
+    putAt(wetSponge, [50, 24, 0]),
   );
   return beside(
     put(wetSheet, [0, 0], 0, { scale: 1.06 }),
@@ -194,30 +195,6 @@ export function dampTest(): Mark {
     ['one face damped', 'it rolls along the grain'],
   );
 }
-/** A wet sponge under a hand: soft and round at its corners, full of holes. Its near lower left corner at the origin. */
-const sponge = (): Mark =>
-  all(
-    path('M-2-2C-6-12-2-20 6-20L14-27C18-30 44-25 48-21C52-17 50-8 46-4L36 5C30 9 2 5-2-2Z', 'board', 'line', [
-      [-6, -30],
-      [52, 9],
-    ]),
-    strokes2([
-      [
-        [-3, -17],
-        [6, -13],
-        [34, -8],
-        [46, -17],
-      ],
-    ]),
-    path(
-      'M6-4a2 1.600 0 1 0 4 0 2 1.600 0 1 0-4 0zM17-7a1.500 1.200 0 1 0 3 0 1.500 1.200 0 1 0-3 0zM22 0a2.500 1.800 0 1 0 5 0 2.500 1.800 0 1 0-5 0zM12 2a1.200 1 0 1 0 2.400 0 1.200 1 0 1 0-2.400 0zM31-3a1.500 1.200 0 1 0 3 0 1.500 1.200 0 1 0-3 0zM2-9a1.200 1 0 1 0 2.400 0 1.200 1 0 1 0-2.400 0z',
-      'paper',
-      'thin',
-      [],
-    ),
-    put(put(flatHand, [0, 0], -48, { scale: 0.62 }), [14, -20]),
-  );
-
 /** A drop let fall on a sheet: it stands, it sinks in, it is gone. */
 export function dropTest(): Mark {
   const spots: readonly (readonly [x: number, seen: 0 | 1 | 2])[] = [

@@ -84,18 +84,22 @@ const speckle = (points: readonly P3[]): Mark => {
 };
 const dotsAt = (points: readonly P3[]): Mark => dots(points.map(flat));
 
-/** A flap half way over: it stands up from the edge of the board and leans in. */
+/** A flap half way over: it goes up the edge of the board and bends in above it. */
 function standing(side: 'tail' | 'fore', face: DrawnFace = 'glued'): Mark {
-  const up = between(0, 1, 8).map((t) => {
-    const a = t * 1.15;
-    return [T * 1.25 * t * Math.sin(a * 0.9), H * 0.6 + T * 1.25 * t * Math.cos(a * 0.6)] as const;
-  });
-  if (side === 'tail') {
-    const curve = up.map(([into, high]): P3 => [6, into - 2, high]);
-    return bent(curve.map((p) => p).reverse(), [W - 12, 0, 0], { top: 'printed', under: face });
-  }
-  const curve = up.map(([into, high]): P3 => [W + 2 - into, 6, high]);
-  return bent(curve.reverse(), [0, D - 12, 0], { top: 'printed', under: face });
+  const over = [
+    [1, 0],
+    [1, H + 1],
+    [-1, H + 6],
+    [-5, H + 9],
+    [-10, H + 10],
+    [-14, H + 9],
+  ] as const;
+  return side === 'tail'
+    ? bent(over.map(([out, high]): P3 => [6, -out, high]).reverse(), [W - 12, 0, 0], { top: 'printed', under: face })
+    : bent(over.map(([out, high]): P3 => [W + out, 6, high]).reverse(), [0, D - 12, 0], {
+        top: 'printed',
+        under: face,
+      });
 }
 
 const held = (tool: Mark): Mark => all(put(tool, [0, 0], 30), put(grip, [28, -48], 22));
@@ -136,7 +140,7 @@ export const turnHead = (): Mark =>
     cover(true, { head: true }),
     turned('head'),
     cover2Tail(),
-    putAt(held(folder), [50, 10, H + 14]),
+    putAt(held(folder), [50, 6, H + 10]),
     way([14, -26, 0], [14, 8, H + 8], 12),
   );
 const cover2Tail = (): Mark => standing('tail');

@@ -10,9 +10,18 @@ const NARROW: Partial<Readonly<Record<Task, string>>> = {
   'join-boards': 'on-edge',
 };
 
+/** What a dry adhesive is applied with, by a word of its record; what none of them names is a film. */
+const DRY: readonly (readonly [word: RegExp, plate: string])[] = [
+  [/\bcan\b/, 'spray'],
+  [/\bstick\b/, 'stick'],
+  [/\bpress\b/, 'tacked'],
+  [/\biron\b/, 'iron'],
+  [/\bsponge\b/, 'remoistened'],
+  [/\bspreader\b/, 'both-faces'],
+];
+
 function putOnPlate({ method, facts: { adhesive, job } }: Choice): string {
-  if (adhesive.form === 'dry')
-    return /\bcan\b/.test(adhesive.appliedWith) ? 'spray' : /\bstick\b/.test(adhesive.appliedWith) ? 'stick' : 'film';
+  if (adhesive.form === 'dry') return DRY.find(([word]) => word.test(adhesive.appliedWith))?.[1] ?? 'film';
   const task = taskOf(job);
   const narrow = NARROW[task];
   if (narrow && method.face !== 'sheet-on-support') return narrow;

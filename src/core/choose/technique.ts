@@ -58,10 +58,10 @@ function wetSteps(
   return steps.filter(Boolean);
 }
 
-/** How a tool goes over a face, after its name. */
+/** How a tool goes over a face, after its name. Common practice, as its record says. */
 export const STROKE_WORDS: Readonly<Record<Stroke, string>> = {
-  'from-the-middle': 'from the middle out over the edges',
-  'side-by-side': 'in straight pulls side by side, each from one edge out over the other',
+  outwards: 'from the middle out over the edges',
+  'in-bands': 'in bands side by side, each on over the far edge',
   'one-pull': 'in one pull from side to side',
 };
 

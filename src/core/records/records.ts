@@ -67,8 +67,8 @@ export interface Substrate {
 }
 
 /** A way to apply adhesive: tool and hand. */
-/** Which way a tool goes over a face: from its middle to all edges, in pulls from edge to edge, or in one pull over the whole. */
-export type Stroke = 'from-the-middle' | 'side-by-side' | 'one-pull';
+/** Which way a tool goes over a face: from its middle over all edges, in bands from edge to edge, or in one pull over the whole. */
+export type Stroke = 'outwards' | 'in-bands' | 'one-pull';
 
 export interface Technique {
   readonly id: string;

@@ -23,11 +23,16 @@ describe('the step that puts the glue on', () => {
         choice.method.face === 'sheet-on-support' ? `on-support-${choice.method.tool}` : plate,
       );
   });
-  test('of what comes dry is shown as a can, a stick or a film', () => {
-    const dry = choicesFor({}).filter(({ facts }) => facts.adhesive.form === 'dry');
+  test('of what comes dry is shown with what it is applied with, and as a film where that has no plate of its own', () => {
+    const every = (['cover', 'mend', 'mount'] as const).flatMap((task) => choicesFor({ task }));
+    const dry = every.filter(({ facts }) => facts.adhesive.form === 'dry');
     const plates = new Map(dry.map((choice) => [choice.adhesiveId, putOn(choice)]));
     expect(plates.get('spray')).toBe('spray');
     expect(plates.get('glue-stick')).toBe('stick');
+    expect(plates.get('contact-adhesive')).toBe('both-faces');
+    expect(plates.get('dry-mount-tissue')).toBe('tacked');
+    expect(plates.get('tissue-heat-set')).toBe('iron');
+    expect(plates.get('remoistenable-tissue')).toBe('remoistened');
     expect(plates.get('film-double-sided')).toBe('film');
   });
   test('of a whole face is shown with its face and its tool', () => {

@@ -7,7 +7,7 @@ import { stepsFor } from '../../../src/core/choose/technique';
 import { factsOf, SIZE_GLUE, TACK_FILM, type Found } from '../support/facts';
 
 const catalogue = {
-  techniques: new Map([['squeegee', { id: 'squeegee', name: 'Squeegee of Rubber', stroke: 'from-the-middle' }]]),
+  techniques: new Map([['squeegee', { id: 'squeegee', name: 'Squeegee of Rubber', stroke: 'outwards' }]]),
 } as unknown as Catalogue;
 const coat = { low: 30, middle: 45, high: 60, basis: 'from-memory' } as const;
 
@@ -49,8 +49,8 @@ describe('a glue that is spread', () => {
       const placement = { glueGoesOn: 'it', tool: 'squeegee', relaxMinutes: 0, placeBeforeContact: false };
       return stepsFor(factsOf(), placement, held)[0]!;
     };
-    expect(put('from-the-middle')).toMatch(/squeegee, from the middle out/);
-    expect(put('side-by-side')).toMatch(/squeegee, in straight pulls side by side/);
+    expect(put('outwards')).toMatch(/squeegee, from the middle out/);
+    expect(put('in-bands')).toMatch(/squeegee, in bands side by side/);
     expect(put('one-pull')).toMatch(/squeegee, in one pull/);
   });
   it('goes where the placement says, with its tool in lower case and its coat as a span', () => {
