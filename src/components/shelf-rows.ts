@@ -255,6 +255,6 @@ export const techniqueRow = ({ id, data }: CollectionEntry<'techniques'>): Row =
   about: data.about,
   photo: data.photos[0],
   plate: `on-sheet-${id}`,
-  facts: `How it goes over a face: ${STROKE_WORDS[data.stroke]} (${BASIS_WORDS[data.strokeBasis]}). ${data.strokeNote.trim()} ${data.thickestNote.trim()}`,
+  facts: `${data.thickestNote.trim()} How it goes over a face: ${STROKE_WORDS[data.stroke]} (${BASIS_WORDS[data.strokeBasis]}). ${data.strokeNote.trim()}`,
   cells: [data.coat, data.drag, { low: data.thickest, high: data.thickest, unit: 'mPa·s', basis: data.thickestBasis }],
 });

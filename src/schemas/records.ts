@@ -195,7 +195,7 @@ export const techniqueSchema = strictObject({
   thickestBasis: plainBasis,
   thickestNote: z.string(),
   /** which way it goes over a face; how that is said stands in `core/choose/technique.ts` */
-  stroke: z.enum(['outwards', 'in-bands', 'one-pull']),
+  stroke: z.enum(['outwards', 'bands', 'pull']),
   strokeBasis: plainBasis,
   strokeNote: z.string(),
   photos,

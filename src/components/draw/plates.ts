@@ -86,18 +86,18 @@ export const STROKE_OF: Readonly<Record<Tool, Stroke>> = {
   'brush-full': 'outwards',
   'brush-thin': 'outwards',
   'brush-small': 'outwards',
-  card: 'in-bands',
+  card: 'bands',
   fingertip: 'outwards',
   roller: 'outwards',
-  screen: 'one-pull',
+  screen: 'pull',
 };
 /** How it goes over the face in the drawing, for those who cannot see it. */
 const goesOver = (held: Tool): string => {
   const what = `${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)}`;
   return {
     outwards: `${what} takes the glue from the middle out over all four edges, as the arrows show.`,
-    'in-bands': `${what} pulls the glue over it in straight bands side by side, each from the left edge out over the right: the far one is done, the near one under way.`,
-    'one-pull': `A screen lies on it. A squeegee, its rubber down, draws the glue across the mesh in one pull from the left side to the right; behind it the mesh is wet, before it dry.`,
+    bands: `${what} pulls the glue over it in straight bands side by side, each from the left edge out over the right: the far one is done, the near one under way.`,
+    pull: `A screen lies on it. A squeegee, its rubber down, draws the glue across the mesh in one pull from the left side to the right; behind it the mesh is wet, before it dry.`,
   }[STROKE_OF[held]];
 };
 

@@ -10,18 +10,19 @@ const NARROW: Partial<Readonly<Record<Task, string>>> = {
   'join-boards': 'on-edge',
 };
 
-/** What a dry adhesive is applied with, by a word of its record; what none of them names is a film. */
-const DRY: readonly (readonly [word: RegExp, plate: string])[] = [
-  [/\bcan\b/, 'spray'],
-  [/\bstick\b/, 'stick'],
-  [/\bpress\b/, 'tacked'],
-  [/\biron\b/, 'iron'],
-  [/\bsponge\b/, 'remoistened'],
-  [/\bspreader\b/, 'both-faces'],
-];
+/** The plate of a dry adhesive, by a word for what it is applied with; where none of these is named it is a film. */
+const DRY: Readonly<Record<string, string>> = {
+  can: 'spray',
+  stick: 'stick',
+  press: 'tacked',
+  iron: 'iron',
+  sponge: 'remoistened',
+  spreader: 'both-faces',
+};
+const APPLIED_WITH = /\b(?:can|stick|press|iron|sponge|spreader)\b/;
 
 function putOnPlate({ method, facts: { adhesive, job } }: Choice): string {
-  if (adhesive.form === 'dry') return DRY.find(([word]) => word.test(adhesive.appliedWith))?.[1] ?? 'film';
+  if (adhesive.form === 'dry') return DRY[APPLIED_WITH.exec(adhesive.appliedWith)?.[0] ?? ''] ?? 'film';
   const task = taskOf(job);
   const narrow = NARROW[task];
   if (narrow && method.face !== 'sheet-on-support') return narrow;

@@ -61,8 +61,8 @@ function wetSteps(
 /** How a tool goes over a face, after its name. Common practice, as its record says. */
 export const STROKE_WORDS: Readonly<Record<Stroke, string>> = {
   outwards: 'from the middle out over the edges',
-  'in-bands': 'in bands side by side, each on over the far edge',
-  'one-pull': 'in one pull from side to side',
+  bands: 'in bands from edge to edge',
+  pull: 'in one pull from edge to edge',
 };
 
 /** How a strip or an edge is brushed, whatever the tool. Common practice, no source. */

@@ -68,7 +68,7 @@ export interface Substrate {
 
 /** A way to apply adhesive: tool and hand. */
 /** Which way a tool goes over a face: from its middle over all edges, in bands from edge to edge, or in one pull over the whole. */
-export type Stroke = 'outwards' | 'in-bands' | 'one-pull';
+export type Stroke = 'outwards' | 'bands' | 'pull';
 
 export interface Technique {
   readonly id: string;

@@ -51,7 +51,7 @@ test('every face has a drawing with every tool of the shelf', () => {
 
 test('each tool goes over a face in its drawing as its record says, and the words of the drawing say so', () => {
   expect(STROKE_OF).toEqual(Object.fromEntries([...catalogue.techniques].map(([id, { stroke }]) => [id, stroke])));
-  const says = { outwards: /from the middle out/, 'in-bands': /bands side by side/, 'one-pull': /in one pull/ };
+  const says = { outwards: /from the middle out/, bands: /bands side by side/, pull: /in one pull/ };
   for (const [id, { stroke }] of catalogue.techniques)
     for (const face of ['sheet', 'support', 'board'])
       for (const [way, words] of Object.entries(says))

@@ -50,8 +50,8 @@ describe('a glue that is spread', () => {
       return stepsFor(factsOf(), placement, held)[0]!;
     };
     expect(put('outwards')).toMatch(/squeegee, from the middle out/);
-    expect(put('in-bands')).toMatch(/squeegee, in bands side by side/);
-    expect(put('one-pull')).toMatch(/squeegee, in one pull/);
+    expect(put('bands')).toMatch(/squeegee, in bands/);
+    expect(put('pull')).toMatch(/squeegee, in one pull/);
   });
   it('goes where the placement says, with its tool in lower case and its coat as a span', () => {
     const [put] = wet({ glueGoesOn: 'the board, not the paper' });
