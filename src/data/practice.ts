@@ -4,7 +4,7 @@ import { DEFAULT_JOB, type Job } from '../core/choose/job';
 import { asGoodAsFirst } from '../core/choose/answer-words';
 import { rank, verdictOf } from '../core/choose/ranking';
 import type { Catalogue } from '../core/records/records';
-import type { PracticeRow } from '../schemas/checks';
+import type { FreshRow, PracticeRow } from '../schemas/checks';
 
 /** Statements, whatever stands round them. */
 interface Practice {
@@ -126,5 +126,63 @@ export function shareOf(all: readonly Asked[], question: PracticeQuestion): Shar
     share: yes / answered.length,
     low: drawn[Math.floor(RESAMPLES * 0.05)]!,
     high: drawn[Math.ceil(RESAMPLES * 0.95) - 1]!,
+  };
+}
+
+/** A fresh statement as the first reader coded it, where it was corrected since. */
+export const asFirstCoded = (row: FreshRow): FreshRow => ({
+  ...row,
+  task: row.was?.task ?? row.task,
+  accepted: row.was?.accepted ?? row.accepted,
+  best: row.was?.best ?? row.best,
+  warned: row.was?.warned ?? row.warned,
+});
+
+/** How far two readers named the same adhesives. */
+export interface Alike {
+  /** statements in which one of the two names any */
+  readonly rows: number;
+  /** mean over them of the adhesives that both name, as a share of those that either names; 1 where none names any */
+  readonly mean: number;
+}
+
+/** What reading the fresh statements a second time came to. */
+export interface SecondReading {
+  /** statements whose text was found again, and how many of these were read in full */
+  readonly read: number;
+  readonly full: number;
+  readonly accepted: Alike;
+  readonly best: Alike;
+  readonly warned: Alike;
+  /** statements that the second reader would make another job of */
+  readonly jobs: number;
+  /** statements that were corrected for it */
+  readonly corrected: number;
+}
+
+/** The second reading held to the first coding. */
+export function secondReading(rows: readonly FreshRow[]): SecondReading {
+  const read = rows.flatMap((row) => (row.again ? [{ first: asFirstCoded(row), again: row.again }] : []));
+  const alike = (what: 'accepted' | 'best' | 'warned'): Alike => {
+    const shares = read.flatMap(({ first, again }) => {
+      if (again.untold?.includes(what)) return [];
+      const one = new Set(first[what]);
+      const other = new Set(again[what] ?? first[what]);
+      const either = new Set([...one, ...other]).size;
+      return either > 0 ? [[...one].filter((id) => other.has(id)).length / either] : [];
+    });
+    return {
+      rows: shares.length,
+      mean: shares.length > 0 ? shares.reduce((sum, one) => sum + one, 0) / shares.length : 1,
+    };
+  };
+  return {
+    read: read.length,
+    full: read.filter(({ again }) => again.textSeen === 'full').length,
+    accepted: alike('accepted'),
+    best: alike('best'),
+    warned: alike('warned'),
+    jobs: read.filter(({ again }) => again.task !== undefined || again.paper !== undefined).length,
+    corrected: rows.filter(({ was }) => was).length,
   };
 }

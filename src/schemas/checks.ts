@@ -107,7 +107,26 @@ const practiceRow = strictObject({
 });
 
 /** Statements that no setting was made with: half were looked at while the model was changed, half kept back till the end. */
-const freshRow = strictObject({ ...practiceRow.shape, half: z.enum(['seen', 'kept']) });
+const freshRow = strictObject({
+  ...practiceRow.shape,
+  half: z.enum(['seen', 'kept']),
+  /** how a second reader coded it, who had not seen the first coding; what is left out was coded alike */
+  again: practiceRow
+    .pick({ task: true, paper: true, accepted: true, best: true, warned: true })
+    .partial()
+    .extend({
+      textSeen: practiceRow.shape.textSeen,
+      /** what the text does not tell, as far as the second reader saw it */
+      untold: z.array(z.enum(['accepted', 'best', 'warned'])).optional(),
+    })
+    .optional(),
+  /** where the row was corrected for it: what the first reader had coded, and why it was corrected, to follow "corrected: " */
+  was: practiceRow
+    .pick({ task: true, accepted: true, best: true, warned: true })
+    .partial()
+    .extend({ why: z.string().min(20) })
+    .optional(),
+});
 const count = z.number().int().nonnegative();
 /** How often each question was answered yes, on the day. */
 const told = strictObject({ first: count, three: count, likely: count, warned: count });
@@ -212,3 +231,4 @@ export type Check = z.infer<typeof checkSchema>;
 export type FormulaRow = z.infer<typeof formulaRow>;
 export type OutcomeRow = z.infer<typeof outcomeRow>;
 export type PracticeRow = z.infer<typeof practiceRow>;
+export type FreshRow = z.infer<typeof freshRow>;

@@ -2,8 +2,18 @@
 import { describe, expect, test } from 'vitest';
 import { jobProblems } from '../../src/core/choose/job';
 import { catalogue } from '../../src/data/catalogue';
-import { alwaysPaste, askAll, favourites, jobOf, scored, shareOf, type Asked } from '../../src/data/practice';
-import { checkSchema, type PracticeRow } from '../../src/schemas/checks';
+import {
+  alwaysPaste,
+  askAll,
+  asFirstCoded,
+  favourites,
+  jobOf,
+  scored,
+  secondReading,
+  shareOf,
+  type Asked,
+} from '../../src/data/practice';
+import { checkSchema, type FreshRow, type PracticeRow } from '../../src/schemas/checks';
 import { readRecords } from '../tools/read-content';
 
 const check = checkSchema.parse(readRecords('checks')['practice.yaml']);
@@ -55,7 +65,9 @@ describe('statements that no setting was made with', () => {
   if (fresh.kind !== 'fresh-practice') throw new Error('practice-fresh.yaml is of another kind');
   const answers = askAll(fresh, catalogue);
   const half = new Map(fresh.rows.map((row) => [row.id, row.half]));
-  const inHalf = (which: 'seen' | 'kept') => answers.filter(({ row }) => half.get(row.id) === which);
+  // what was counted on the day was counted by the first coding, so today's answers are held to that
+  const byFirstCoding = askAll({ rows: fresh.rows.map(asFirstCoded) }, catalogue);
+  const inHalf = (which: 'seen' | 'kept') => byFirstCoding.filter(({ row }) => half.get(row.id) === which);
   test('each is a job that can be asked, stands once, and has our reading where it is missed', () => {
     expect(fresh.rows.flatMap((row) => jobProblems(jobOf(row), catalogue))).toEqual([]);
     for (const { best, accepted } of fresh.rows) expect(accepted).toEqual(expect.arrayContaining(best));
@@ -71,6 +83,25 @@ describe('statements that no setting was made with', () => {
     const known = new Set(check.rows.map(({ group }) => group));
     expect(fresh.rows.filter(({ group }) => known.has(group))).toEqual([]);
   });
+  test('a corrected row says otherwise than the first coding, and as the second reader in what was corrected', () => {
+    const corrected = fresh.rows.filter(({ was }) => was);
+    expect(corrected.length).toBeGreaterThan(0);
+    for (const row of corrected) {
+      for (const what of ['accepted', 'best', 'warned'] as const) {
+        if (row.was?.[what] === undefined) continue;
+        expect(row[what], `${row.id} ${what}`).not.toEqual(row.was[what]);
+        // nothing came in that only a third reading could tell
+        const either = [...row.was[what], ...(row.again?.[what] ?? [])];
+        expect(either, `${row.id} ${what}`).toEqual(expect.arrayContaining(row[what]));
+      }
+      if (row.was?.task !== undefined) expect(row.task, row.id).toBe(row.again?.task);
+    }
+  });
+  test('as corrected too, half are accepted first and three in four among three, and no more is warned of', () => {
+    expect(shareOf(answers, 'first')!.share).toBeGreaterThan(0.5);
+    expect(shareOf(answers, 'three')!.share).toBeGreaterThanOrEqual(0.75);
+    expect(shareOf(answers, 'warned')!.yes).toBeLessThanOrEqual(fresh.after.seen.warned + fresh.after.kept.warned);
+  });
   test.for(['seen', 'kept'] as const)('%s: it says no less than on the day', (which) => {
     for (const question of ['first', 'three', 'likely'] as const) {
       const { yes, asked: of } = shareOf(inHalf(which), question)!;
@@ -78,6 +109,39 @@ describe('statements that no setting was made with', () => {
       expect(fresh.before[which][question]).toBeLessThanOrEqual(of);
     }
     expect(shareOf(inHalf(which), 'warned')!.yes).toBeLessThanOrEqual(fresh.after[which].warned);
+  });
+});
+
+describe('how two readings are compared, by hand', () => {
+  const fresh = (more: Partial<FreshRow>): FreshRow => ({
+    ...check.rows[0]!,
+    half: 'seen',
+    accepted: ['a', 'b'],
+    best: [],
+    warned: [],
+    ...more,
+  });
+  test('what both name as a share of what either names, where one names any', () => {
+    const found = secondReading([
+      fresh({ again: { textSeen: 'full' } }), // alike: 1
+      fresh({ again: { textSeen: 'excerpt', accepted: ['b', 'c', 'd'], warned: ['x'] } }), // 1 of 4; 0 of 1
+      fresh({ again: { textSeen: 'excerpt', untold: ['accepted', 'best'], paper: { family: 'x' } } }),
+      fresh({}),
+    ]);
+    expect(found).toMatchObject({ read: 3, full: 1, jobs: 1, corrected: 0 });
+    expect(found.accepted).toEqual({ rows: 2, mean: 0.625 });
+    expect(found.best).toEqual({ rows: 0, mean: 1 });
+    expect(found.warned).toEqual({ rows: 1, mean: 0 });
+  });
+  test('the second is held to the first coding, not to what was corrected for it', () => {
+    const row = fresh({
+      accepted: ['b'],
+      task: 'laminate',
+      again: { textSeen: 'full', accepted: ['b'], task: 'laminate' },
+      was: { accepted: ['a', 'b'], task: 'decorate', why: 'so that it can be read' },
+    });
+    expect(asFirstCoded(row)).toMatchObject({ accepted: ['a', 'b'], task: 'decorate' });
+    expect(secondReading([row])).toMatchObject({ accepted: { rows: 1, mean: 0.5 }, jobs: 1, corrected: 1 });
   });
 });
 
