@@ -77,26 +77,29 @@ export function tablesOf(content: Pick<Content, ShelfKind>, leftOut: readonly st
   };
 }
 
+/** Some two thousand values are read back before anything is answered, by a browser that has yet to make this quick: in plain loops. */
 function unpack(value: unknown): unknown {
-  if (isPacked(value)) {
-    const [low, middle, high, letter] = value;
-    return { low, middle, high, basis: BASES[letter] ?? 'estimate' } satisfies Range;
-  }
-  if (Array.isArray(value)) return value.map(unpack);
   if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(Object.entries(value).map(([field, inner]) => [field, unpack(inner)]));
+  if (isPacked(value))
+    return { low: value[0], middle: value[1], high: value[2], basis: BASES[value[3]] ?? 'estimate' } satisfies Range;
+  if (Array.isArray(value)) return value.map(unpack);
+  const found: Record<string, unknown> = {};
+  for (const field in value) found[field] = unpack(value[field as keyof typeof value]);
+  return found;
 }
 
 /** Rows come in order of id, so that ties in a ranking fall the same way on every machine. */
 function mapOf<T>({ fields, rows }: Table<T>): ReadonlyMap<string, T & { readonly id: string }> {
-  return new Map(
-    rows.map(([id, ...values]) => {
-      const present = fields.flatMap((field, i) => (values[i] === null ? [] : [[field, unpack(values[i])]]));
-      // what a table holds is what the build put there: `Stored` says of each kind what that is
-      const record = Object.fromEntries(present) as T;
-      return [id as string, { ...record, id: id as string }];
-    }),
-  );
+  const records = new Map<string, T & { readonly id: string }>();
+  for (const row of rows) {
+    const id = row[0] as string;
+    const record: Record<string, unknown> = {};
+    for (let i = 0; i < fields.length; i += 1) if (row[i + 1] !== null) record[fields[i]!] = unpack(row[i + 1]);
+    record['id'] = id;
+    // what a table holds is what the build put there: `Stored` says of each kind what that is
+    records.set(id, record as T & { readonly id: string });
+  }
+  return records;
 }
 
 /** Tables to what core looks things up in. That the schemas and core agree on every field is checked here, by type. */
