@@ -7,6 +7,7 @@ import { records } from './src/build/records';
 import { headers } from './src/build/headers';
 import { lessonText } from './src/build/lesson-text';
 import { offline } from './src/build/offline';
+import { ownHashes } from './src/build/own-hashes';
 import { precompress } from './src/build/precompress';
 import { searchIndex } from './src/build/search-index';
 import { sitemap } from './src/build/sitemap';
@@ -46,10 +47,12 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
     'base',
     /\/core\/(?:base\/|link\/model-version|paper\/limits)|\/stores\/shared\/(?:device-storage|precompute|time-slice|typed)\.ts/,
   ],
-  ['base', /\/islands\/parts\/(?:(?:Field|GrowingRows|ProblemList|Spoken)\.tsx|(?:rows|use-focus-next)\.ts)/],
+  ['base', /\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/],
+  // a list that grows, which neither the chooser nor a lesson with it has
+  ['rows', /\/islands\/parts\/(?:GrowingRows\.tsx|(?:rows|use-focus-next)\.ts)/],
   // what calculators with a table of fields share
   ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/(?:on-bench|plan)\.ts/],
-  ['plan', /\/islands\/parts\/(?:OneOf|PlanField|Warnings)\.tsx/],
+  ['plan', /\/islands\/parts\/(?:OneOf|PlanField|SlipTimer|TimeADrop|Warnings)\.tsx/],
   // a paper of one's own, and what stands on the mixing bench by id: what the chooser's links name too
   ['own-paper', /\/core\/(?:paper\/own-paper|mix\/jars)\.ts/],
   // those that this device keeps, which the chooser fetches where there are some
@@ -57,8 +60,6 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   // what an answer is set out in, and the fold of a form, which the chooser has without the frame; what can hurt,
   // which a lesson with the chooser leaves to its own cautions
   ['fold', /\/islands\/parts\/(?:Fold|FormFold|Facts|Cautions)\.tsx|\/core\/(?:safety|adhesive)\/hazards\.ts/],
-  // a clock beside a time that matters
-  ['clock', /\/islands\/parts\/(?:SlipTimer|TimeADrop)\.tsx/],
   // the frame of a calculator on a page of its own
   ['frame', /\/islands\/parts\/PlanBench\.tsx/],
   [
@@ -88,7 +89,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread|way|strike-through|ensemble|bench)\.ts/],
   [
     'model',
-    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields|SlipFigure|SlipOfBest)|parts\/ChanceRule)\.tsx/,
+    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|ChooseBrief|PaperFields|SlipFigure|SlipOfBest)|parts\/ChanceRule)\.tsx/,
   ],
 ];
 const chunkOf = (id: string) => CHUNKS.find(([, modules]) => modules.test(id))?.[0];
@@ -106,6 +107,7 @@ export default defineConfig({
     records(),
     clientUse(base),
     stylesApart(base),
+    ownHashes(),
     sitemap(),
     searchIndex(),
     offline(base),

@@ -2,6 +2,7 @@
  * What keeps a page from harm, and what it must not do: the policy in every page, no markup or style that it forbids, and
  * nothing that leaves for anywhere while a calculator is used. What comes in from files is in trials.test.ts, links in fuzz.test.ts.
  */
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
@@ -48,6 +49,17 @@ describe('every page as it was built', () => {
         failing((html) => !policyOf(html).includes(word)),
         word,
       ).toEqual([]);
+  });
+  test('allows the scripts and styles that stand in it, and none besides', () => {
+    const inline = /<(script|style)\b(?![^>]*(?:\ssrc=|ld\+json))[^>]*>([\s\S]*?)<\/\1>/g;
+    const hashesOf = (html: string) =>
+      [...html.matchAll(inline)].map(([, , text = '']) => createHash('sha256').update(text).digest('base64'));
+    const allowed = (html: string) => [...policyOf(html).matchAll(/'sha256-([^']+)'/g)].map(([, hash]) => hash);
+    const wrong = PAGES.filter(({ html }) => {
+      const [own, named] = [new Set(hashesOf(html)), new Set(allowed(html))];
+      return own.size !== named.size || [...own].some((hash) => !named.has(hash));
+    });
+    expect(wrong.map(({ address }) => address)).toEqual([]);
   });
   test('has no style, no handler and no script in an attribute', () => {
     expect(failing((html) => /<[a-z][^>]*\sstyle=/i.test(markup(html)))).toEqual([]);
