@@ -50,32 +50,33 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['base', /\/islands\/parts\/(?:Field|ProblemList|Spoken)\.tsx/],
   // a list that grows, which neither the chooser nor a lesson with it has
   ['rows', /\/islands\/parts\/(?:GrowingRows\.tsx|(?:rows|use-focus-next)\.ts)/],
-  // what calculators with a table of fields share
-  ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)|\/stores\/shared\/(?:on-bench|plan)\.ts/],
-  ['plan', /\/islands\/parts\/(?:OneOf|PlanField|SlipTimer|TimeADrop|Warnings)\.tsx/],
-  // a paper of one's own, and what stands on the mixing bench by id: what the chooser's links name too
-  ['own-paper', /\/core\/(?:paper\/own-paper|mix\/jars)\.ts/],
+  // what calculators with a table of fields share, the chooser too
+  ['plan', /\/core\/(?:link\/(?!read-plan-link)|records\/)/],
+  ['plan', /\/islands\/parts\/(?:OneOf|PlanField|SlipTimer)\.tsx/],
+  // a paper of one's own, and what stands on the mixing bench by id, which the chooser's links name too; with what the
+  // others have besides: a lesson with the chooser is sent none of it
+  ['own-paper', /\/core\/(?:paper\/own-paper|mix\/jars)\.ts|\/stores\/shared\/(?:on-bench|plan)\.ts/],
+  ['own-paper', /\/islands\/parts\/Warnings\.tsx/],
   // those that this device keeps, which the chooser fetches where there are some
   ['own-papers', /\/stores\/shared\/own-papers\.ts|\/islands\/parts\/(?:PaperPick|TakeOwnPaper|use-own-papers)\.tsx?/],
-  // what an answer is set out in, and the fold of a form, which the chooser has without the frame; what can hurt,
-  // which a lesson with the chooser leaves to its own cautions
-  ['fold', /\/islands\/parts\/(?:Fold|FormFold|Facts|Cautions)\.tsx|\/core\/(?:safety|adhesive)\/hazards\.ts/],
+  // what an answer is set out in; what can hurt, which a lesson with the chooser leaves to its own cautions
+  ['fold', /\/islands\/parts\/(?:Fold|Facts|Cautions)\.tsx|\/core\/(?:safety|adhesive)\/hazards\.ts/],
   // the frame of a calculator on a page of its own
   ['frame', /\/islands\/parts\/PlanBench\.tsx/],
   [
     'send',
-    /\/islands\/parts\/(?:BenchOffer|KnownJob|LinkSaid|SendLink|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
+    /\/islands\/parts\/(?:BenchOffer|FormFold|KnownJob|LinkSaid|SendLink|TimeADrop|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
   ],
-  // what a mix is said with, in a lesson too
-  [
-    'mix',
-    /\/core\/mix\/(?:plan|words)\.ts|\/islands\/mix\/(?:AmountFields|MixResult)\.tsx|\/stores\/mix\/(?:open-)?mix\.ts/,
-  ],
-  ['paste', /\/core\/mix\/paste\.ts|\/islands\/mix\/PasteFields\.tsx/],
-  ['powder', /\/core\/mix\/powder\.ts|\/islands\/parts\/(?:CurvePlate|EtherAxes)\.tsx/],
-  // what a lesson that covers something needs all of
-  ['pieces', /\/core\/cover\/(?:answer|plan|pieces|pieces-text)\.ts|\/stores\/cover\/(?:open-)?cover\.ts/],
-  ['pieces', /\/islands\/cover\/(?:CoverFields|CoverResult|PieceRows)\.tsx/],
+  // What a mix and a coverage are worked out with, which the class does too; what they are asked and shown in, which it
+  // does not, each with the lesson that has all of it.
+  ['mix', /\/core\/mix\/(?:plan|words)\.ts/],
+  ['mix-form', /\/islands\/mix\/(?:AmountFields|MixBrief|MixResult|PasteFields)\.tsx|\/stores\/mix\/(?:open-)?mix\.ts/],
+  ['paste', /\/core\/mix\/paste\.ts/],
+  ['powder', /\/core\/mix\/powder\.ts/],
+  ['curve', /\/islands\/(?:mix\/MixPowderLab|parts\/(?:CurvePlate|EtherAxes))\.tsx|\/core\/mix\/ether-plot\.ts/],
+  ['pieces', /\/core\/cover\/(?:answer|plan|pieces|pieces-text)\.ts/],
+  ['pieces-form', /\/islands\/cover\/(?:CoverBrief|CoverFields|CoverResult|PieceRows)\.tsx/],
+  ['pieces-form', /\/islands\/parts\/RangePlate\.tsx|\/stores\/cover\/(?:open-)?cover\.ts/],
   ['chooser', /\/core\/choose\/(?:choose|judge|reasons|technique)\.ts/],
   // the code of a link, drawn when all else is done
   ['code', /\/node_modules\/uqr\//],

@@ -68,7 +68,7 @@ function scriptsIn(root: string, base: string): Scripts {
  */
 const BEFORE_USE = /\/(?:base|records|wake-island)\.[\w-]+\.js$/;
 const BEFORE_CLASS =
-  /\/(?:base|records|wake-island|plan|lengths|own-papers?|fold|frame|rows|rounding|send|sizes|cover-to-mix)\.[\w-]+\.js$/;
+  /\/(?:base|records|wake-island|plan|lengths|own-papers?|fold|frame|rounding|send|sizes|cover-to-mix)\.[\w-]+\.js$/;
 
 /** An island that waits carries the list of its scripts; those of one that does not are asked for in the head. */
 async function hinted(html: string, scripts: Scripts): Promise<string> {
