@@ -22,9 +22,7 @@ export function clientUse(base: string): AstroIntegration {
         updateConfig({ vite: { plugins: [plainImports()] } });
       },
       'astro:build:setup': ({ target, updateConfig }) => {
-        // What an island starts with may stand in one file with what others want of it: two files fewer to ask for.
-        if (target === 'client')
-          updateConfig({ build: { rollupOptions: { preserveEntrySignatures: 'allow-extension' } } });
+        if (target === 'client') updateConfig({ plugins: [sharedFiles()] });
       },
       'astro:build:done': async ({ dir, pages }) => {
         const scripts = scriptsIn(fileURLToPath(dir), base);
@@ -41,6 +39,21 @@ function plainImports() {
     enforce: 'pre' as const,
     load: (id: string) =>
       id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined,
+  };
+}
+
+/** What wakes an island, and islands that are all but what their group of modules holds: each may start that group's file. */
+const STARTS = ['parts/wake-island.mjs', 'choose/ChooseBrief.tsx', 'cover/CoverBrief.tsx', 'mix/MixPowderLab.tsx'];
+const ISLANDS = fileURLToPath(new URL('../islands/', import.meta.url));
+
+/** Otherwise each would stand in a file of its own that only names the other: one more to ask for, and one after another. */
+function sharedFiles() {
+  return {
+    name: 'shared-files',
+    buildStart(this: { emitFile(chunk: { type: 'chunk'; id: string; preserveSignature: 'allow-extension' }): string }) {
+      for (const start of STARTS)
+        this.emitFile({ type: 'chunk', id: path.join(ISLANDS, start), preserveSignature: 'allow-extension' });
+    },
   };
 }
 
