@@ -78,6 +78,8 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['pieces-form', /\/islands\/cover\/(?:CoverBrief|CoverFields|CoverResult|PieceRows)\.tsx/],
   ['pieces-form', /\/islands\/parts\/RangePlate\.tsx|\/stores\/cover\/(?:open-)?cover\.ts/],
   ['chooser', /\/core\/choose\/(?:choose|judge|reasons|technique)\.ts/],
+  // another task than the one it opens with, which a lesson does not offer
+  ['task', /\/core\/choose\/task-words\.ts|\/stores\/choose\/change-task\.ts|\/islands\/choose\/TaskField\.tsx/],
   // the code of a link, drawn when all else is done
   ['code', /\/node_modules\/uqr\//],
   // a sheet and its job, which the page on one's own paper reads too, and what the chooser and the calculator of
@@ -85,7 +87,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['sheet', /\/core\/(?:choose\/(?:job|write-link|seen)|paper\/sheet|joint\/(?:flatness|laminate|constants))\.ts/],
   [
     'model',
-    /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|draws|sampling|tally|method|method-words|task-words|at-hand|kind)\.ts/,
+    /\/core\/choose\/(?:ranking|suitability|placement|needs|answer-words|draws|sampling|tally|method|method-words|at-hand|kind)\.ts/,
   ],
   ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread|way|strike-through|ensemble|bench)\.ts/],
   [

@@ -20,8 +20,7 @@ import { BlindNote, type Blind } from './BlindNote';
 import { JobForm } from './JobForm';
 import { RoomAndBoardFields, MoreAboutPaper, NeedFields } from './MoreFields';
 import { NextSteps } from './NextSteps';
-import { PaperFields } from './PaperFields';
-import { TaskField } from './TaskField';
+import { PaperOfTask, TaskField } from './TaskField';
 import { LinkNotice } from './LinkNotice';
 import { hasTrials, OwnTrialsNote } from './OwnTrials';
 import { SlipOfBest } from './SlipOfBest';
@@ -91,7 +90,7 @@ export default function Choose({ address, benchAt, blind, checks, rooms, steps, 
         <JobForm store={store}>
           <TaskField store={store} prefix={prefix} />
           <OwnPapers store={store} />
-          <PaperFields store={store} prefix={prefix} />
+          <PaperOfTask store={store} prefix={prefix} />
           <MoreAboutPaper store={store} prefix={prefix} />
           <NeedFields store={store} />
           <RoomAndBoardFields store={store} prefix={prefix} />

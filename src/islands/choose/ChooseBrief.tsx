@@ -4,14 +4,14 @@ import type { Job } from '../../core/choose/job';
 import { openChoose, prepareChoose } from '../../stores/choose/open-choose';
 import { isTyped, type Typed } from '../../stores/shared/typed';
 import { Answer, AnswerSpoken } from './Answer';
-import { PaperFields } from './PaperFields';
+import { PaperFields, type AskedOfTask } from './PaperFields';
 import { SlipFigure } from './SlipFigure';
 import { SlipOfBest } from './SlipOfBest';
 import { LessonBench, type LessonProps } from '../parts/LessonBench';
 
-type Props = LessonProps<Job> & { readonly typed?: Typed };
+type Props = LessonProps<Job> & { readonly asks: AskedOfTask; readonly typed?: Typed };
 
-export default function ChooseBrief({ start, address, name, typed }: Props) {
+export default function ChooseBrief({ start, address, name, asks, typed }: Props) {
   const prefix = `${name}-`;
   const store = useMemo(() => openChoose(start, { prefix, typed }), []);
   return (
@@ -19,7 +19,7 @@ export default function ChooseBrief({ start, address, name, typed }: Props) {
       store={store}
       prefix={prefix}
       address={address}
-      inputs={<PaperFields store={store} prefix={prefix} />}
+      inputs={<PaperFields store={store} prefix={prefix} asks={asks} />}
       more={['Open this in the chooser', ', with every field and the reasons.']}
     >
       <Answer store={store} clock={<SlipOfBest store={store} />} />

@@ -7,7 +7,6 @@ import { atom, computed } from 'nanostores';
 import {
   DEFAULT_JOB,
   JOB_FIELDS,
-  JOB_PAPER_FIELDS,
   jobOfPlan,
   jobProblems,
   placingSeconds,
@@ -19,7 +18,6 @@ import {
 import { readTexts, textsOf, usualOf, type TextsOf } from '../../core/link/fields';
 import type { Catalogue } from '../../core/records/records';
 import type { Task } from '../../core/records/task';
-import { usualOfTask } from '../../core/choose/task-words';
 import type { InputError } from '../../core/base/result';
 import { seenIn } from '../../core/choose/seen';
 import { encodeJob } from '../../core/choose/write-link';
@@ -57,23 +55,6 @@ export function jobTextsTyped(start: Job, into: TypedInto): JobTexts | undefined
 
 /** The task that these texts name; to cover when they name none. */
 export const taskIn = (texts: JobTexts): Task => (texts.task === '' ? 'cover' : (texts.task as Task));
-
-/** What changes in the form with the task. What the reader has said of sheet, ground and size stays. */
-function changedByTask(texts: JobTexts, task: Task): Partial<JobTexts> {
-  const [before, now] = [usualOfTask(taskIn(texts)), usualOfTask(task)];
-  const untouched = (field: keyof typeof now) => texts[field] === String(before[field]);
-  const size = untouched('widthMm') && untouched('heightMm');
-  const sheet = Object.keys(JOB_PAPER_FIELDS).every((field) =>
-    field === 'family' ? untouched('family') : texts[field as keyof JobTexts] === '',
-  );
-  return {
-    // links made before tasks were asked for have none, and mean to cover
-    task: task === 'cover' ? '' : task,
-    ...(size && { widthMm: String(now.widthMm), heightMm: String(now.heightMm) }),
-    ...(sheet && { family: now.family }),
-    ...(untouched('substrate') && { substrate: now.substrate }),
-  };
-}
 
 export type ChooseStore<R extends Ranked = Ranked> = ReturnType<typeof createChoose<R>>;
 
@@ -122,11 +103,6 @@ export function createChoose<R extends Ranked>(
     const next = now.includes(value) ? now.filter((one) => one !== value) : [...now, value];
     set(field, next as never);
   };
-  /** Another task: what stands as it usually does for the last one now stands as it does for this one. */
-  const setTask = (task: Task): void => {
-    const texts = $texts.get();
-    $texts.set({ ...texts, ...changedByTask(texts, task) });
-  };
   return {
     fields: JOB_FIELDS,
     catalogue,
@@ -137,7 +113,6 @@ export function createChoose<R extends Ranked>(
     $tail,
     $suggestedSeconds,
     set,
-    setTask,
     toggle,
   };
 }

@@ -8,6 +8,7 @@ import { FLIP_FIELDS, nearestFlip } from '../../../src/core/choose/tipping-point
 import { encodeJob } from '../../../src/core/choose/write-link';
 import { DEFAULT_JOB, NEEDS } from '../../../src/core/choose/job';
 import { decodeJob } from '../../../src/core/choose/read-link';
+import { TASK_WORDS } from '../../../src/core/choose/task-words';
 import { nextSteps } from '../../../src/core/handover/choose-to-all';
 import { catalogue } from '../../../src/data/catalogue';
 import Choose from '../../../src/islands/choose/Choose';
@@ -425,7 +426,8 @@ describe('when the model was wrong about this very pair', () => {
 
 describe('inside a lesson', () => {
   const start = jobWith('kozo-tissue', 18);
-  const openBrief = () => render(<ChooseBrief start={start} address="/choose/" name="light-sheet" />);
+  const asks = TASK_WORDS.cover;
+  const openBrief = () => render(<ChooseBrief start={start} asks={asks} address="/choose/" name="light-sheet" />);
   test('it opens at its preset, and leads on to the whole of it', () => {
     openBrief();
     expect(weight().value).toBe('18');
@@ -445,7 +447,7 @@ describe('inside a lesson', () => {
   });
   test('two on one page do not share an id', () => {
     openBrief();
-    render(<ChooseBrief start={DEFAULT_JOB} address="/choose/" name="other" />);
+    render(<ChooseBrief start={DEFAULT_JOB} asks={asks} address="/choose/" name="other" />);
     const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
   });
