@@ -68,14 +68,14 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
     /\/islands\/parts\/(?:BenchOffer|FormFold|KnownJob|LinkSaid|SendLink|TimeADrop|job-line)\.tsx?|\/stores\/shared\/url-sync\.ts|\/core\/link\/read-plan-link\.ts/,
   ],
   // What a mix and a coverage are worked out with, which the class does too; what they are asked and shown in, which it
-  // does not, each with the lesson that has all of it.
+  // does not.
   ['mix', /\/core\/mix\/(?:plan|words)\.ts/],
   ['mix-form', /\/islands\/mix\/(?:AmountFields|MixBrief|MixResult|PasteFields)\.tsx|\/stores\/mix\/(?:open-)?mix\.ts/],
   ['paste', /\/core\/mix\/paste\.ts/],
   ['powder', /\/core\/mix\/powder\.ts/],
-  ['curve', /\/islands\/(?:mix\/MixPowderLab|parts\/(?:CurvePlate|EtherAxes))\.tsx|\/core\/mix\/ether-plot\.ts/],
+  ['curve', /\/islands\/parts\/(?:CurvePlate|EtherAxes)\.tsx|\/core\/mix\/ether-plot\.ts/],
   ['pieces', /\/core\/cover\/(?:answer|plan|pieces|pieces-text)\.ts/],
-  ['pieces-form', /\/islands\/cover\/(?:CoverBrief|CoverFields|CoverResult|PieceRows)\.tsx/],
+  ['pieces-form', /\/islands\/cover\/(?:CoverFields|CoverResult|PieceRows)\.tsx/],
   ['pieces-form', /\/islands\/parts\/RangePlate\.tsx|\/stores\/cover\/(?:open-)?cover\.ts/],
   ['chooser', /\/core\/choose\/(?:choose|judge|reasons|technique)\.ts/],
   // another task than the one it opens with, which a lesson does not offer
@@ -92,7 +92,7 @@ const CHUNKS: readonly (readonly [chunk: string, modules: RegExp])[] = [
   ['model', /\/core\/joint\/(?:margins|bond-line|water-loss|moisture|spread|way|strike-through|ensemble|bench)\.ts/],
   [
     'model',
-    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|ChooseBrief|PaperFields|SlipFigure|SlipOfBest)|parts\/ChanceRule)\.tsx/,
+    /\/stores\/choose\/(?:open-)?choose\.ts|\/islands\/(?:choose\/(?:Answer|PaperFields|SlipFigure|SlipOfBest)|parts\/ChanceRule)\.tsx/,
   ],
 ];
 const chunkOf = (id: string) => CHUNKS.find(([, modules]) => modules.test(id))?.[0];

@@ -22,7 +22,8 @@ export function clientUse(base: string): AstroIntegration {
         updateConfig({ vite: { plugins: [plainImports()] } });
       },
       'astro:build:setup': ({ target, updateConfig }) => {
-        if (target === 'client') updateConfig({ plugins: [sharedFiles()] });
+        // what wakes an island stands in the file that every calculator has
+        if (target === 'client') updateConfig({ plugins: [wakesInBase()] });
       },
       'astro:build:done': async ({ dir, pages }) => {
         const scripts = scriptsIn(fileURLToPath(dir), base);
@@ -42,17 +43,14 @@ function plainImports() {
   };
 }
 
-/** What wakes an island, and islands that are all but what their group of modules holds: each may start that group's file. */
-const STARTS = ['parts/wake-island.mjs', 'choose/ChooseBrief.tsx', 'cover/CoverBrief.tsx', 'mix/MixPowderLab.tsx'];
-const ISLANDS = fileURLToPath(new URL('../islands/', import.meta.url));
+const WAKES = fileURLToPath(new URL('../islands/parts/wake-island.mjs', import.meta.url));
 
-/** Otherwise each would stand in a file of its own that only names the other: one more to ask for, and one after another. */
-function sharedFiles() {
+/** Otherwise it would stand in a file of its own that only names the other: one more to ask for, and one after the other. */
+function wakesInBase() {
   return {
-    name: 'shared-files',
+    name: 'wakes-in-base',
     buildStart(this: { emitFile(chunk: { type: 'chunk'; id: string; preserveSignature: 'allow-extension' }): string }) {
-      for (const start of STARTS)
-        this.emitFile({ type: 'chunk', id: path.join(ISLANDS, start), preserveSignature: 'allow-extension' });
+      this.emitFile({ type: 'chunk', id: WAKES, preserveSignature: 'allow-extension' });
     },
   };
 }
@@ -79,9 +77,9 @@ function scriptsIn(root: string, base: string): Scripts {
  * class stands on most of the others, and their small files too come ahead: a host that speaks HTTP/1.1 would send
  * them six at a time, and each further six are 150 ms.
  */
-const BEFORE_USE = /\/(?:base|records|wake-island)\.[\w-]+\.js$/;
+const BEFORE_USE = /\/(?:records|wake-island)\.[\w-]+\.js$/;
 const BEFORE_CLASS =
-  /\/(?:base|records|wake-island|plan|lengths|own-papers?|fold|frame|rounding|send|sizes|cover-to-mix)\.[\w-]+\.js$/;
+  /\/(?:records|wake-island|plan|lengths|own-papers?|fold|frame|rounding|send|sizes|cover-to-mix)\.[\w-]+\.js$/;
 
 /** An island that waits carries the list of its scripts; those of one that does not are asked for in the head. */
 async function hinted(html: string, scripts: Scripts): Promise<string> {
