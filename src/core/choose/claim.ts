@@ -6,7 +6,7 @@ import type { Catalogue } from '../records/records';
 import type { Task } from '../records/task';
 import { usualOfTask } from './task-words';
 
-/** What a sentence can say of one adhesive for one job. */
+/** What a sentence can say of one adhesive for one job. `possible` is at least touch and go: what is unlikely to work is no advice. */
 export const SAYINGS = [
   'first',
   'first-three',
@@ -89,20 +89,21 @@ export function claimFaults(
 }
 
 function holds(says: Saying, found: Ranked, place: number, other: Ranked | undefined, otherPlace: number): boolean {
-  const possible = found.verdict !== 'ruled-out' && found.verdict !== 'refused';
+  const likely = found.verdict === 'sound' || found.verdict === 'likely';
+  const possible = likely || found.verdict === 'touch-and-go';
   switch (says) {
     case 'first':
       return place === 0 && possible;
     case 'first-three':
       return place < 3 && possible;
     case 'likely':
-      return found.verdict === 'sound' || found.verdict === 'likely';
+      return likely;
     case 'possible':
       return possible;
     case 'ruled-out':
-      return !possible;
+      return found.verdict === 'ruled-out' || found.verdict === 'refused';
     case 'unlikely':
-      return found.verdict !== 'sound' && found.verdict !== 'likely';
+      return !likely;
     case 'ahead':
       return place < otherPlace;
     case 'behind':
