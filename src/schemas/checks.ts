@@ -135,6 +135,9 @@ const toldOfHalves = strictObject({ seen: told, kept: told });
 const share = z.number().min(0).max(1);
 const head = { title: z.string().min(5), about: z.string().min(20) };
 
+/** Shares of trials: one adhesive did better, weight matters, the one or the other. `before` is what was told on 25 November 2026. */
+const claimed = { better: share, weight: share, either: share };
+
 const foretoldBy = strictObject({ brier: share, off: share });
 
 export const checkSchema = z.discriminatedUnion('kind', [
@@ -185,10 +188,12 @@ export const checkSchema = z.discriminatedUnion('kind', [
     trials: z.number().int().positive(),
     /** shares of trials whose page says that an adhesive did better, that weight matters, either */
     rows: z.array(
-      strictObject({ id, says: z.string(), differs: z.boolean(), better: share, weight: share, either: share }),
+      strictObject({ id, says: z.string(), differs: z.boolean(), ...claimed, before: strictObject(claimed) }),
     ),
     /** share of pairings at a true half that are said to pass, or to fail, mostly */
-    cells: z.array(strictObject({ id, swatches: z.number().int().positive(), rate: share })),
+    cells: z.array(strictObject({ id, swatches: z.number().int().positive(), rate: share, before: share })),
+    /** share of trials in which what the page promises beside its claims was kept */
+    promises: z.array(strictObject({ id, says: z.string(), rate: share, before: share })),
   }),
   strictObject({
     ...head,

@@ -4,6 +4,7 @@ import { PAGE_LEVEL } from '../../src/core/trial/summary';
 import { checkSchema } from '../../src/schemas/checks';
 import { readRecords } from '../tools/read-content';
 import { CELLS, ROWS } from './null-trials';
+import { isTopped, PROMISES } from './promises';
 import { cellRate, claimRates } from './rates';
 
 const shown = checkSchema.parse(readRecords('checks')['false-claims.yaml']);
@@ -17,6 +18,7 @@ const FEW = 150;
 it('every row is there', () => {
   expect(shown.rows.map(({ id }) => id)).toEqual(ROWS.map(({ id }) => id));
   expect(shown.cells.map(({ id }) => id)).toEqual(CELLS.map(({ id }) => id));
+  expect(shown.promises.map(({ id }) => id)).toEqual(PROMISES.map(({ id }) => id));
   expect(shown.trials).toBeGreaterThanOrEqual(2000);
 });
 
@@ -49,4 +51,27 @@ it('where one adhesive is much worse the page says so nearly always', () => {
     expect(better, id).toBeGreaterThan(0.95);
     expect(claimRates(`${id}, drawn anew`, ROWS.find((one) => one.id === id)!.draw, 40).better).toBeGreaterThan(0.9);
   }
+});
+
+it('what was told before stands beside each rate, and was worse wherever something was mended', () => {
+  expect(shown.rows.map(({ before }) => before)).toEqual(ROWS.map(({ before }) => before));
+  expect(shown.cells.map(({ before }) => before)).toEqual(CELLS.map(({ before }) => before));
+  expect(shown.promises.map(({ before }) => before)).toEqual(PROMISES.map(({ before }) => before));
+  for (const { either, before } of shown.rows.filter(({ differs }) => !differs))
+    expect(before.either).toBeGreaterThan(5 * either);
+});
+
+describe('what a page promises beside its claims', () => {
+  it.each(PROMISES.map((promise) => [promise.id, promise] as const))('%s is kept', (id, { kept }) => {
+    const { rate, before } = shown.promises.find((one) => one.id === id)!;
+    const aim = id === 'highest-fit' ? 1 : 0.8;
+    expect(rate).toBeGreaterThanOrEqual(aim);
+    expect(rate).toBeGreaterThan(before);
+    expect(kept(`${id}, drawn anew`, FEW)).toBeGreaterThanOrEqual(aim - 4 * errorOf(rate, FEW));
+  });
+  it('a curve that is not the best is found out', () => {
+    const points = [20, 191, 199, 218].map((grams, i) => ({ x: Math.log(grams), passes: i > 1 ? 5 : 0, n: 5 }));
+    const level = { intercept: 0, slope: 0 };
+    expect(isTopped(points, level)).toBe(true);
+  });
 });

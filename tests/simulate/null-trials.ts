@@ -64,12 +64,23 @@ const chances =
 
 const NINE = { glues: ['a', 'b', 'c'], papers: [30, 60, 120], replicates: 6, questions: 6 };
 
+export interface Rates {
+  /** shares of trials whose page says somewhere that one adhesive did better */
+  readonly better: number;
+  /** that weight matters */
+  readonly weight: number;
+  /** the one or the other */
+  readonly either: number;
+}
+
 export interface Row {
   readonly id: string;
   readonly says: string;
   /** is there a true difference to be found */
   readonly differs: boolean;
   readonly draw: (uniform: Uniform) => Trial;
+  /** the same shares, of as many trials, by the program as it was on 25 November 2026 (before 533cf06) */
+  readonly before: Rates;
 }
 
 export const ROWS: readonly Row[] = [
@@ -77,24 +88,28 @@ export const ROWS: readonly Row[] = [
     id: 'three-equal',
     says: '3 papers, 3 adhesives, 6 swatches of each, 6 questions; every swatch passes 1 time in 2',
     differs: false,
+    before: { better: 0.3705, weight: 0.505, either: 0.693 },
     draw: (uniform) => laid(NINE, chances(0.5), uniform),
   },
   {
     id: 'three-equal-partly',
     says: 'the same; 4 in 10 pass, 2 in 10 come out partly, 4 in 10 fail',
     differs: false,
+    before: { better: 0.3855, weight: 0.5145, either: 0.7025 },
     draw: (uniform) => laid(NINE, chances(0.4, 0.2), uniform),
   },
   {
     id: 'three-equal-good',
     says: 'the same; 9 in 10 pass',
     differs: false,
+    before: { better: 0.1035, weight: 0.2105, either: 0.291 },
     draw: (uniform) => laid(NINE, chances(0.9), uniform),
   },
   {
     id: 'two-hands',
     says: 'trials of two people merged: one passes 9 in 10 and tried adhesives 1 and 2, the other 3 in 10 and tried 2 and 3; 3 papers, 4 swatches, 2 questions',
     differs: false,
+    before: { better: 0.9725, weight: 0.118, either: 0.979 },
     draw: (uniform) => {
       const plan = { papers: [30, 60, 120], replicates: 4, questions: 2 };
       const ada = laid({ ...plan, id: 'ada', glues: ['a', 'b'] }, chances(0.9), uniform);
@@ -106,6 +121,7 @@ export const ROWS: readonly Row[] = [
     id: 'two-hands-uneven',
     says: 'trials of two people merged: both tried both adhesives, one 6 swatches of the first and 2 of the second, the other the reverse; one passes 9 in 10, the other 3 in 10; 2 papers, 2 questions',
     differs: false,
+    before: { better: 0.409, weight: 0, either: 0.409 },
     draw: (uniform) => {
       const plan = { papers: [30, 60], replicates: 6, questions: 2, glues: ['a', 'b'] };
       const without = (trial: Trial, few: string): Trial => ({
@@ -121,12 +137,17 @@ export const ROWS: readonly Row[] = [
     id: 'one-true',
     says: '3 papers, 3 adhesives, 6 swatches of each, 6 questions; on each question the third passes 2 in 10, the others 8 in 10',
     differs: true,
+    before: { better: 1, weight: 0.5015, either: 1 },
     draw: (uniform) => laid(NINE, (swatch, lot) => chances(swatch.glue === 'c' ? 0.2 : 0.8)(swatch, lot), uniform),
   },
 ];
 
 /** Pairings of which each passes 1 time in 2: neither mostly passes nor mostly fails. */
-export const CELLS = [4, 6, 10].map((swatches) => ({ id: `half-${swatches}`, swatches }));
+export const CELLS = [
+  { swatches: 4, before: 0.1208 },
+  { swatches: 6, before: 0.0304 },
+  { swatches: 10, before: 0.0216 },
+].map((cell) => ({ id: `half-${cell.swatches}`, ...cell }));
 
 /** One trial of one question with nine pairings. */
 export const drawHalf = (replicates: number, uniform: Uniform): Trial =>

@@ -3,16 +3,7 @@ import { cellsOf } from '../../src/core/trial/analysis';
 import type { Trial } from '../../src/core/trial/record';
 import { summaryOf } from '../../src/core/trial/summary';
 import { standingOf } from '../../src/core/trial/words';
-import { drawHalf, lotOf } from './null-trials';
-
-export interface Rates {
-  /** shares of trials whose page says somewhere that one adhesive did better */
-  readonly better: number;
-  /** that weight matters */
-  readonly weight: number;
-  /** the one or the other */
-  readonly either: number;
-}
+import { drawHalf, lotOf, type Rates } from './null-trials';
 
 export function claimRates(id: string, draw: (uniform: () => number) => Trial, trials: number): Rates {
   const uniform = lotOf(id);

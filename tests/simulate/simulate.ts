@@ -20,6 +20,7 @@ import { brier, calibrationError, foretell, rememberedMargins, runWorld, type Ru
 import { otherConstants } from './learning-worlds';
 import { cellRate, claimRates } from './rates';
 import { CELLS, ROWS } from './null-trials';
+import { PROMISES } from './promises';
 
 const TRIALS = 2000;
 const WORLDS = 60;
@@ -40,15 +41,22 @@ function claims() {
     kind: 'simulated',
     made,
     trials: TRIALS,
-    rows: ROWS.map(({ id, says, differs, draw }) => {
+    rows: ROWS.map(({ id, says, differs, draw, before }) => {
       const rates = claimRates(id, draw, TRIALS);
-      console.log(`${says}: “did better” ${rates.better}, weight ${rates.weight}, either ${rates.either}`);
-      return { id, says, differs, ...rates };
+      console.log(
+        `${says}: “did better” ${rates.better}, weight ${rates.weight}, either ${rates.either} (before: ${before.better}, ${before.weight}, ${before.either})`,
+      );
+      return { id, says, differs, ...rates, before };
     }),
-    cells: CELLS.map(({ id, swatches }) => {
+    cells: CELLS.map(({ id, swatches, before }) => {
       const rate = cellRate(id, swatches, TRIALS);
-      console.log(`pairings at a true half with ${swatches} swatches: “mostly” ${rate}`);
-      return { id, swatches, rate };
+      console.log(`pairings at a true half with ${swatches} swatches: “mostly” ${rate} (before: ${before})`);
+      return { id, swatches, rate, before };
+    }),
+    promises: PROMISES.map(({ id, says, before, kept }) => {
+      const rate = digits(kept(id, TRIALS));
+      console.log(`${says}: ${rate} (before: ${before})`);
+      return { id, says, rate, before };
     }),
   };
 }

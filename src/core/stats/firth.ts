@@ -81,7 +81,7 @@ export const hasSpread = (points: readonly DosePoint[]): boolean =>
 /**
  * The penalised estimates: the highest point of the penalised likelihood.
  * It may have two peaks, a gentle slope and a steep one, or one each way; a climb finds the one it started below.
- * So it is climbed from level ground and from a steep slope either way between any two neighbours in x, and the
+ * So it is climbed from level ground and from two steep slopes either way between any two neighbours in x, and the
  * highest peak is kept. Published: D. Firth, Biometrika 80 (1993) 27; R's brglm and logistf maximise the same. `n`
  * 0 or more, halves allowed in `passes`. Throws RangeError when every x is the same.
  */
@@ -91,8 +91,8 @@ export function firthLine(points: readonly DosePoint[]): LogitLine {
   const starts: LogitLine[] = [{ intercept: 0, slope: 0 }];
   xs.slice(1).forEach((x, i) => {
     const [gap, middle] = [x - xs[i]!, (x + xs[i]!) / 2];
-    // one in twenty on one side, nineteen in twenty on the other
-    for (const slope of [6 / gap, -6 / gap]) starts.push({ intercept: -slope * middle, slope });
+    // logits of 3 and of 6 on either side: from the one a first step may leap past a peak that the other stands below
+    for (const logits of [6, -6, 12, -12]) starts.push({ intercept: (-logits / gap) * middle, slope: logits / gap });
   });
   let best = climb(points, starts[0]!);
   for (const start of starts.slice(1)) {

@@ -60,6 +60,22 @@ describe('R 4.2.2', () => {
       expect(penalised(points, gentle)).toBeLessThan(penalised(points, firthLine(points)) - 3.8);
       expect(penalised(points, firthLine(points))).toBeCloseTo(-5.030852, 5);
     });
+    it('a peak that one start leaps past is found from another (R 4.2.2, optim from four starts; brglm 0.7.2 stops at the lower one)', () => {
+      const tried = [
+        [49, 0, 5],
+        [83, 0, 2],
+        [191, 0, 3],
+        [226, 3, 3],
+        [327, 5, 5],
+        [379, 4, 4],
+        [383, 6, 6],
+      ].map(([grams = 0, passes = 0, n = 0]) => ({ x: Math.log(grams), passes, n }));
+      const line = firthLine(tried);
+      expect(line.intercept).toBeCloseTo(-122.1665, 3);
+      expect(line.slope).toBeCloseTo(22.8925, 3);
+      expect(penalised(tried, line)).toBeCloseTo(-3.694275, 5);
+      expect(penalised(tried, { intercept: -49.261557, slope: 9.205904 })).toBeCloseTo(-3.86088, 4);
+    });
     it('turned about, the steep slope the other way is found as well', () => {
       const turned = firthLine(points.map(({ x, passes, n }) => ({ x, passes: n - passes, n })));
       expect(turned.slope).toBeCloseTo(-116.0168, 3);
