@@ -4,6 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { basesOf } from '../../src/components/checks/bases';
+import { crowdsEdge } from '../../src/components/checks/crowds-edge';
 import { catalogue } from '../../src/data/catalogue';
 import { CHECK_FUNCTIONS } from '../../src/data/check-functions';
 import { meets, runFormula, runOutcome } from '../../src/data/run-checks';
@@ -88,6 +89,16 @@ describe('what the page says of the checks as a whole', () => {
     ]);
     const all = basesOf(FORMULAS.map(({ row }) => row)).reduce((sum, { count }) => sum + count, 0);
     expect(all).toBe(FORMULAS.length);
+  });
+});
+
+describe('a fitted constant that would have gone further', () => {
+  const even = Array.from({ length: 50 }, (_, i) => 1.1 + 0.03 * i);
+  test('is one of which a tenth of the sets lie at an end of its range', () => {
+    expect(crowdsEdge(even, [1, 3])).toBe(false);
+    expect(crowdsEdge([...even.slice(5), 2.98, 2.99, 2.97, 3, 2.96], [1, 3])).toBe(true);
+    expect(crowdsEdge([...even.slice(5), 1, 1.01, 1.005, 1.015, 1.02], [1, 3])).toBe(true);
+    expect(crowdsEdge([...even.slice(2), 2.98, 2.99], [1, 3])).toBe(false);
   });
 });
 

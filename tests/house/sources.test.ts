@@ -50,6 +50,31 @@ test('every published number names a source that was read, or that a text which 
   expect(faults).toEqual([]);
 });
 
+/** Where core calls something published, and the sentences around it that may name the text. */
+const SAID = filesIn('src/core').flatMap((file) =>
+  [...textOf(file).matchAll(/\/\*\*[\s\S]*?\*\/|\/\/.*/g)]
+    .map(([comment]) => comment.replace(/\s*\n\s*\* ?/g, ' '))
+    .filter((comment) => /\bPublished\b|\bpublished\)|\(published:/.test(comment))
+    .map((comment) => ({ file, comment })),
+);
+
+/** Names one of our sources that was seen far enough, or a journal with its year and page: a formula’s own paper. */
+const namesItsText = (comment: string): boolean =>
+  /\(\d{4}\) \d+|, \d{4} \(from memory/.test(comment) ||
+  [...SOURCES].some(
+    ([id, { short, by, identifier, seen }]) =>
+      (seen === 'read' || seen === 'quoted-by') &&
+      [id, by, identifier, short.replace(/,? \d{4}$/, '')].some((name) => name !== undefined && comment.includes(name)),
+  );
+
+test('what core calls published names a source that was seen, or the paper of its formula', () => {
+  expect(SAID.length).toBeGreaterThan(15);
+  expect(
+    SAID.filter(({ comment }) => !namesItsText(comment)).map(({ file, comment }) => `${file}: ${comment}`),
+  ).toEqual([]);
+  expect(namesItsText('Published: 0.5 m/s over a layer of 200 µm; tables give 1000 to 10 000.')).toBe(false);
+});
+
 test('every number on the shelf says how it is known, beside it or in its range', () => {
   /** what is a recipe's, and what the answers in words speak for (`traitsBasis`) */
   const TOLD_ELSEWHERE = ['parts', 'hold'];

@@ -142,7 +142,13 @@ export const FIXED: readonly FixedConstant[] = [
     basis: 'published',
     source: 'berryman-1983',
   },
-  { tex: '\\dot\\gamma', means: 'shear rate under a brush', value: withUnit(BRUSH_SHEAR, '1/s'), basis: 'from memory' },
+  {
+    tex: '\\dot\\gamma',
+    means: 'shear rate under a brush',
+    value: withUnit(BRUSH_SHEAR, '1/s'),
+    basis: 'published',
+    source: 'brush-shear-example',
+  },
   {
     tex: '\\tau',
     means: 'stress at which these liquids begin to thin',

@@ -1,7 +1,7 @@
 /** How thick the liquid is: cellulose ethers, dispersions, and what is left of it under a brush. */
 import { mustBePositive, mustBeWithin } from '../base/result';
 
-const WATER = 1; // mPa·s at 20 °C. Published: 1.002
+const WATER = 1; // mPa·s at 20 °C. From memory: 1.002
 
 /**
  * The thickening power α of a dissolved polymer: η^(1/8) = 1 + α·C, from one known point.
@@ -60,7 +60,7 @@ export function dispersionViscosity(dispersion: Dispersion): number {
   return continuousMilliPascalSeconds * Math.pow(1 - volumeFraction / maximumPacking, -2.5 * maximumPacking);
 }
 
-/** Shear rate of brushing, 1/s. Published: 0.5 m/s over a layer of 200 µm; tables give 1000 to 10 000. */
+/** Shear rate of brushing, 1/s. Published (brush-shear-example): 0.5 m/s over a layer of 200 µm. From memory, tables give 1000 to 10 000. */
 export const BRUSH_SHEAR = 2500;
 /** Stress at which these liquids begin to thin, Pa. From memory. */
 export const THINNING_STRESS = 100;

@@ -52,7 +52,7 @@ export const withSlack = (contents: Space, slack: Space): Space => ({
   thickness: contents.thickness + slack.thickness,
 });
 
-/** None in depth, 2 mm in height and thickness (worksheet of the University of Brighton, published). */
+/** None in depth, 2 mm in height and thickness (published: brighton-slip-case). */
 export const SLIP_CASE_SLACK: Space = { width: 0, height: 2, thickness: 2 };
 
 /** Common practice, no source. */

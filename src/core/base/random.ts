@@ -5,7 +5,7 @@
 
 /**
  * The generalised golden ratio of `dimensions`: the positive root of x^(d+1) = x + 1.
- * Published: M. Roberts, "The unreasonable effectiveness of quasirandom sequences", 2018 (from memory).
+ * From memory: M. Roberts, "The unreasonable effectiveness of quasirandom sequences", 2018.
  */
 function goldenRoot(dimensions: number): number {
   let x = 1.5;

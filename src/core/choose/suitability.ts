@@ -25,14 +25,14 @@ const VALUED = ['valued-original', ...OLD_THINGS];
 
 /**
  * Share left behind a photograph to what does not last. A judgement; that rubber cement and glue sticks are not for
- * photographs is published: US National Archives, family archives; State Library and Archives of Florida, scrapbooks.
+ * photographs is among the statements of content/checks/practice-fresh.yaml.
  */
 const BEHIND_A_PICTURE = 0.4;
 
 /**
- * Water of a usual coat, g/m²; what brings less of it takes off less, each gram the same share. A judgement. Published:
- * on a leaf that shows tide lines a pasted tissue, though blotted, left one and a remoistened one did not (National
- * Archives of Australia, repair tests, 2012).
+ * Water of a usual coat, g/m²; what brings less of it takes off less, each gram the same share. A judgement. On a
+ * leaf that shows tide lines a pasted tissue, though blotted, left one and a remoistened one did not: among the
+ * statements of content/checks/practice-fresh.yaml.
  */
 const WETTED = 40;
 

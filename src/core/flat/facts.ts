@@ -57,7 +57,7 @@ export function flatAnswerFacts(plan: FlatPlan, { work, glue }: FlatMaking): Fac
     {
       label: 'Stiffness',
       value: `paper ${figure(cover.ply.modulus.across)} MPa across, ${figure(STIFFER_ALONG[paper.grain])} times that along`,
-      note: 'from its strength (from memory); the ratio is that of writing paper’s strengths, or an estimate where the grain is weak',
+      note: 'from its strength (from memory); the ratio is that of the least strengths that a specification asks of writing paper, or an estimate where the grain is weak',
     },
     {
       label: 'The board',

@@ -150,7 +150,7 @@ function slopesFor(points: readonly DosePoint[]): readonly number[] {
 /**
  * The profile of the penalised likelihood: the best that a line through (x, logit) can reach. Every slope is tried in
  * coarse steps, since there may be two peaks, and the best closed in on by golden section. `points` as for
- * `firthLine`. Published: Heinze and Schemper 2002 (above), for intervals from it.
+ * `firthLine`. Published: Heinze and Schemper, Stat. Med. 21 (2002) 2409, for intervals from it.
  */
 export function profileOf(points: readonly DosePoint[]): (x: number, logit: number) => number {
   const slopes = slopesFor(points);
