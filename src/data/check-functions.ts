@@ -76,6 +76,20 @@ const bimetalEnd = (
 const etherStress = (ether: Parameters<typeof celluloseEtherViscosity>[0], perSecond: number): number =>
   (shearedViscosity(celluloseEtherViscosity(ether), perSecond) / 1000) * perSecond;
 
+/** Viscosity at the faster rate of shear as a share of that at the slower, both 1/s. */
+const etherThinning = (ether: Parameters<typeof celluloseEtherViscosity>[0], slow: number, fast: number): number =>
+  (etherStress(ether, fast) * slow) / (etherStress(ether, slow) * fast);
+
+/** Power of the shear rate with which the stress grows: the slope of a straight line through both logs, at these 1/s. */
+const etherPower = (ether: Parameters<typeof celluloseEtherViscosity>[0], rates: readonly number[]): number => {
+  const logs = rates.map((rate) => [Math.log(rate), Math.log(etherStress(ether, rate))] as const);
+  const mean = (of: 0 | 1) => logs.reduce((sum, point) => sum + point[of], 0) / logs.length;
+  const [x, y] = [mean(0), mean(1)];
+  return (
+    logs.reduce((sum, [a, b]) => sum + (a - x) * (b - y), 0) / logs.reduce((sum, [a]) => sum + (a - x) * (a - x), 0)
+  );
+};
+
 /** Water that leaves so many square metres, kg/s. */
 const evaporationFrom = (celsius: number, relativeHumidity: number, airSpeed: number, squareMetres: number): number =>
   (evaporationRate(celsius, relativeHumidity, airSpeed) * squareMetres) / 1000;
@@ -157,7 +171,9 @@ export const CHECK_FUNCTIONS: Readonly<Record<string, (...args: never[]) => unkn
   dispersionViscosity,
   dryFilmMicrometres,
   equilibriumMoisture,
+  etherPower,
   etherStress,
+  etherThinning,
   evaporationFrom,
   firthLine,
   fisherExact,
