@@ -1,4 +1,5 @@
 /** Turns records into the rows of the shelf: which number stands in which column, and the facts said in words. */
+import { fitForChildren } from './shelf/fit-for-children';
 import type { CollectionEntry } from 'astro:content';
 import { lowerFirst } from '../core/base/format';
 import { middleOf } from '../core/base/quantity';
@@ -178,7 +179,7 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf
       data.longLived,
       data.flexes,
       data.bearsDamp,
-      data.childSafe,
+      fitForChildren(data.childSafe, adhesiveCautions(catalogue.adhesives.get(id)!, catalogue)),
       asWritten(data.hold.porous),
       asWritten(data.hold.leather),
       asWritten(data.hold.nonPorous),

@@ -18,6 +18,7 @@ import { mixAnswerer } from '../../src/core/mix/any';
 import { BASES, EXTENDERS, POWDERS, STARCHES } from '../../src/core/mix/jars';
 import { DEFAULT_MIX, JARS, PASTE_TARGETS, VESSELS, type MixPlan } from '../../src/core/mix/plan';
 import { mixStretched } from '../../src/core/mix/stretch';
+import { fitForChildren } from '../../src/components/shelf/fit-for-children';
 import { CAUTIONS } from '../../src/core/safety/hazards';
 import { catalogue } from '../../src/data/catalogue';
 import { mixPresets } from '../../src/data/mix-presets';
@@ -87,6 +88,9 @@ describe('every adhesive', () => {
     if (adhesive.form === 'wet' && adhesive.needsHeat) expect(shown).toContain('hot-liquid');
     if (adhesive.form === 'dry' && adhesive.needsHeat) expect(shown).toContain('hot-iron');
     if (adhesive.undoneWithWater !== 'yes') expect(shown).toContain('valued-original');
+    // what holds preservatives is never called fit for children without its label
+    if (shown.includes('ready-made-glue') && adhesive.childSafe !== 'no')
+      expect(fitForChildren(adhesive.childSafe, shown)).toMatch(/label/);
     // what is not fit for children has its reason among the cautions
     if (adhesive.childSafe === 'no') expect(shown.some((caution) => /fumes|hot-|fungicide/.test(caution))).toBe(true);
   });
