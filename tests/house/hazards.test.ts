@@ -18,6 +18,7 @@ import { mixAnswerer } from '../../src/core/mix/any';
 import { BASES, EXTENDERS, POWDERS, STARCHES } from '../../src/core/mix/jars';
 import { DEFAULT_MIX, JARS, PASTE_TARGETS, VESSELS, type MixPlan } from '../../src/core/mix/plan';
 import { mixStretched } from '../../src/core/mix/stretch';
+import { MEASURING, TRYING } from '../../src/components/cautions-of-pages';
 import { fitForChildren } from '../../src/components/shelf/fit-for-children';
 import { CAUTIONS } from '../../src/core/safety/hazards';
 import { catalogue } from '../../src/data/catalogue';
@@ -190,6 +191,17 @@ describe('every lesson', () => {
     ]).toEqual([]);
     for (const caution of cautions) expect(body, caution).toContain(`<Caution id="${caution}"`);
   });
+});
+
+test('a sheet that nobody knows may be old, and swatches are cut, glued and pressed', () => {
+  expect(MEASURING).toEqual(expect.arrayContaining(['valued-original', 'old-pigments', 'mould', 'knife']));
+  expect(TRYING).toEqual(expect.arrayContaining(['knife', 'press', 'ready-made-glue']));
+  for (const [page, list] of [
+    ['paper', 'MEASURING'],
+    ['trials/plan', 'TRYING'],
+    ['trials/run', 'TRYING'],
+  ])
+    expect(textOf(`src/pages/${page}.astro`), page).toContain(`{${list}.map((id) => <Caution id={id} />)}`);
 });
 
 test('the words are heard: a step that scalds, cuts or smells is not let pass', () => {

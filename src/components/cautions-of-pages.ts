@@ -1,0 +1,11 @@
+/** What can hurt on pages whose words are not a recipe’s: by what hands do there. */
+import { cautionsFor, gravestFirst } from '../core/safety/hazards';
+
+/** /paper/: strips are cut, a drop leaves its mark, and a sheet that nobody knows may be an old one. */
+export const MEASURING = gravestFirst([
+  'valued-original',
+  ...cautionsFor({ steps: [{ does: ['cut', 'handle-old'] }] }),
+]);
+
+/** /trials/plan/ and /trials/run/: swatches are cut, glued and pressed; what each adhesive brings stands on its own page of the shelf. */
+export const TRYING = cautionsFor({ steps: [{ does: ['cut', 'press'] }], natures: ['bottled'] });
