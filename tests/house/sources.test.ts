@@ -50,6 +50,11 @@ test('every published number names a source that was read, or that a text which 
   expect(faults).toEqual([]);
 });
 
+test('and says where in it the number stands', () => {
+  const bare = [...new Set(CLAIMS.map(({ source = '' }) => source))].filter((id) => !SOURCES.get(id)?.at);
+  expect(bare, 'say in `at` where: a table, a chapter, "the worked answer"').toEqual([]);
+});
+
 /** Where core calls something published, and the sentences around it that may name the text. */
 const SAID = filesIn('src/core').flatMap((file) =>
   [...textOf(file).matchAll(/\/\*\*[\s\S]*?\*\/|\/\/.*/g)]
