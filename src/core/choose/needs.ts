@@ -2,6 +2,7 @@
 import type { Need } from './job';
 import { heatAtBench } from '../adhesive/natures';
 import type { Adhesive } from '../records/records';
+import type { Nature } from '../safety/hazards';
 
 /** How a need speaks: takes a share off, rules out, or counts in favour. */
 export interface Verdicts {
@@ -10,12 +11,23 @@ export interface Verdicts {
   readonly pro: (code: string, text: string) => void;
 }
 
-/** `scalds`: somebody has to handle a hot liquid, even if only to make it up. */
+/** Why an adhesive is not for children, by what it is. */
+function notForChildren(adhesive: Adhesive, natures: readonly Nature[]): string {
+  const is = (...any: readonly Nature[]) => any.some((nature) => natures.includes(nature));
+  const why = [
+    ...(heatAtBench(adhesive) ? ['it needs heat at the bench'] : []),
+    ...(is('solvent', 'contact', 'mist') ? ['its fumes harm'] : []),
+    ...(is('fungicide') ? ['it may hold a poison against mould'] : []),
+  ];
+  return `Not for children${why.length > 0 ? `: ${why.join(', and ')}` : ''}.`;
+}
+
+/** `scalds`: somebody has to handle a hot liquid, even if only to make it up. `natures`: of all that is in it. */
 export function askedFor(
   adhesive: Adhesive,
   needs: ReadonlySet<Need>,
   { off, out, pro }: Verdicts,
-  scalds: boolean,
+  { scalds, natures }: { readonly scalds: boolean; readonly natures: readonly Nature[] },
 ): void {
   if (needs.has('undo')) {
     if (adhesive.undoneWithWater === 'no') out('undo', 'It cannot be undone with water, and you need that.');
@@ -46,7 +58,7 @@ export function askedFor(
   }
   if (needs.has('strong') && adhesive.hold.porous < 0.8) off(0.7, 'strong', 'It is a weak adhesive by itself.');
   if (needs.has('children')) {
-    if (adhesive.childSafe === 'no') out('children', 'Not with children in the room: heat, fumes or solvent.');
+    if (adhesive.childSafe === 'no') out('children', notForChildren(adhesive, natures));
     else if (adhesive.childSafe === 'partly') off(0.8, 'children', 'An adult prepares it; children can use it.');
     else if (adhesive.needsHeat) off(0.9, 'children', 'An adult cooks it, away from the children; they use it cold.');
     else if (scalds)

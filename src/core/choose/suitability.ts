@@ -11,7 +11,7 @@ import type { Reason, Suitability } from './finding';
 import { askedFor } from './needs';
 import { middleLiquid, taskOf } from './sampling';
 import type { Sheet } from '../paper/sheet';
-import { hasFumes, heatAtBench, scalds } from '../adhesive/natures';
+import { hasFumes, heatAtBench, naturesOf, scalds } from '../adhesive/natures';
 import { OLD_THINGS } from '../safety/old-things';
 
 /** At this sorptivity, g/m² per √s, a joint dries as often as not where the other side is closed. From memory: foils and plastic coatings lie below. */
@@ -86,7 +86,12 @@ export function suitability(
   };
   const pro = (code: string, text: string) => notes.push({ code, weight: 1.5, against: false, text });
 
-  askedFor(adhesive, needs, { off, out, pro }, scalds(adhesive, catalogue));
+  askedFor(
+    adhesive,
+    needs,
+    { off, out, pro },
+    { scalds: scalds(adhesive, catalogue), natures: naturesOf(adhesive, catalogue) },
+  );
   // Nobody has to say that a joint should last and bend a little.
   if (!needs.has('long-lived') && adhesive.longLived !== 'yes') {
     off(

@@ -97,7 +97,7 @@ function said(
       out: (code) => heard.push([code, 'out']),
       pro: (code) => heard.push([code, 'pro']),
     },
-    scalding,
+    { scalds: scalding, natures: ['bottled'] },
   );
   return heard;
 }
@@ -113,7 +113,7 @@ function told(need: Need, change: Partial<Adhesive>, scalding = false): string {
       out: (_code, text) => heard.push(text),
       pro: (_code, text) => heard.push(text),
     },
-    scalding,
+    { scalds: scalding, natures: ['bottled'] },
   );
   return heard.join(' ');
 }

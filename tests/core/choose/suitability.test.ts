@@ -29,6 +29,25 @@ describe('what brings water', () => {
   ] as const)('%s: %s', ([id, carrier]) => expect(carrierOf(catalogue.adhesives.get(id)!, catalogue)).toBe(carrier));
 });
 
+describe('what is not for children says why, and says what is so', () => {
+  const why = (id: string) =>
+    fit(id, { needs: ['children'] })
+      .notes.map(({ text }) => text)
+      .find((text) => text.startsWith('Not for children'));
+  test.for([
+    ['animal-glue-hot', 'Not for children: it needs heat at the bench.'],
+    ['dry-mount-tissue', 'Not for children: it needs heat at the bench.'],
+    ['spray', 'Not for children: its fumes harm.'],
+    ['contact-adhesive', 'Not for children: its fumes harm.'],
+    ['hpc-alcohol', 'Not for children: its fumes harm.'],
+    ['cellulose-paste-ready', 'Not for children: it may hold a poison against mould.'],
+  ] as const)('%s', ([id, text]) => expect(why(id)).toBe(text));
+  test('each has a reason', () => {
+    const unsaid = ALL.filter(({ childSafe, id }) => childSafe === 'no' && !why(id)?.includes(': '));
+    expect(unsaid.map(({ id }) => id)).toEqual([]);
+  });
+});
+
 describe('a need that the record says is not met rules it out', () => {
   const RULES: readonly (readonly [Need, (one: (typeof ALL)[number]) => boolean])[] = [
     ['undo', (one) => one.undoneWithWater === 'no'],
