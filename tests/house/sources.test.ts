@@ -55,6 +55,20 @@ test('and says where in it the number stands', () => {
   expect(bare, 'say in `at` where: a table, a chapter, "the worked answer"').toEqual([]);
 });
 
+test('no number in a lesson rests on a text that was not seen where it is cited', () => {
+  const faults = filesIn('content/lessons')
+    .filter((file) => file.endsWith('.mdx'))
+    .flatMap((file) =>
+      [...textOf(file).matchAll(/([^.\n]|\.(?! ))*<Cite id="([a-z0-9-]+)"/g)].flatMap(([sentence, , id = '']) => {
+        const { seen } = SOURCES.get(id)!;
+        const words = sentence.replace(/<[^>]*>?/g, '');
+        const sound = seen === 'read' || seen === 'quoted-by' || !/\d/.test(words) || words.includes('from memory');
+        return sound ? [] : [`${file}: ${words.trim().slice(-90)} (${id}: ${seen})`];
+      }),
+    );
+  expect(faults).toEqual([]);
+});
+
 /** Where core calls something published, and the sentences around it that may name the text. */
 const SAID = filesIn('src/core').flatMap((file) =>
   [...textOf(file).matchAll(/\/\*\*[\s\S]*?\*\/|\/\/.*/g)]
