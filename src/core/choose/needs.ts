@@ -11,16 +11,13 @@ export interface Verdicts {
   readonly pro: (code: string, text: string) => void;
 }
 
-/** Why an adhesive is not for children, by what it is. */
-function notForChildren(adhesive: Adhesive, natures: readonly Nature[]): string {
-  const is = (...any: readonly Nature[]) => any.some((nature) => natures.includes(nature));
-  const why = [
-    ...(heatAtBench(adhesive) ? ['it needs heat at the bench'] : []),
-    ...(is('solvent', 'contact', 'mist') ? ['its fumes harm'] : []),
-    ...(is('fungicide') ? ['it may hold a poison against mould'] : []),
-  ];
-  return `Not for children${why.length > 0 ? `: ${why.join(', and ')}` : ''}.`;
-}
+/** What makes an adhesive unfit for children: the first of what it has. */
+const notForChildren = (adhesive: Adhesive, natures: readonly Nature[]): string =>
+  heatAtBench(adhesive)
+    ? 'heat at the bench'
+    : natures.includes('fungicide')
+      ? 'it may hold a poison against mould'
+      : 'harmful fumes';
 
 /** `scalds`: somebody has to handle a hot liquid, even if only to make it up. `natures`: of all that is in it. */
 export function askedFor(
@@ -58,7 +55,7 @@ export function askedFor(
   }
   if (needs.has('strong') && adhesive.hold.porous < 0.8) off(0.7, 'strong', 'It is a weak adhesive by itself.');
   if (needs.has('children')) {
-    if (adhesive.childSafe === 'no') out('children', notForChildren(adhesive, natures));
+    if (adhesive.childSafe === 'no') out('children', `Not for children: ${notForChildren(adhesive, natures)}.`);
     else if (adhesive.childSafe === 'partly') off(0.8, 'children', 'An adult prepares it; children can use it.');
     else if (adhesive.needsHeat) off(0.9, 'children', 'An adult cooks it, away from the children; they use it cold.');
     else if (scalds)
