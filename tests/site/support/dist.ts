@@ -70,3 +70,30 @@ export const documentOf = ({ html }: BuiltPage) => read(html);
 
 /** The same with nothing but its head, which takes a twentieth of the time. */
 export const headOf = ({ html }: BuiltPage) => read(html.slice(0, html.indexOf('</head>')));
+
+/** Those that stand in what a page names; the others are never in an address or an id. */
+const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
+const decoded = (text: string) =>
+  text.replace(/&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi, (all, hex?: string, decimal?: string, name?: string) =>
+    hex || decimal ? String.fromCodePoint(parseInt(hex ?? decimal!, hex ? 16 : 10)) : (ENTITIES[name!] ?? all),
+  );
+
+export interface Tag {
+  readonly name: string;
+  readonly attributes: ReadonlyMap<string, string>;
+}
+
+/** Every tag of a page with its attributes, read as text, which takes a thirtieth of the time: `html` holds pages to be valid. */
+export function tagsOf({ html }: BuiltPage): readonly Tag[] {
+  const markup = html
+    .replace(/<!--[\s\S]*?-->/g, '')
+    .replace(/(<(script|style|textarea)\b[^>]*>)[\s\S]*?(?=<\/\2>)/g, '$1');
+  return [...markup.matchAll(/<([a-z][\w-]*)((?:"[^"]*"|'[^']*'|[^>"'])*)>/gi)].map(([, name = '', rest = '']) => ({
+    name,
+    attributes: new Map(
+      [...rest.matchAll(/([^\s=/"']+)(?:\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+)))?/g)].map(
+        ([, attribute = '', twice, once, bare]) => [attribute, decoded(twice ?? once ?? bare ?? '')],
+      ),
+    ),
+  }));
+}
