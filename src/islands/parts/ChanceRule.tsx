@@ -13,17 +13,17 @@ interface Props {
 const WIDTH = 200;
 /** half of the mark, so that it is whole at either end */
 const END = 6;
+const at = (share: number) => END + share * (WIDTH - 2 * END);
+/** In one path: an answer shows up to eight sticks, and is drawn anew with every key. */
+const DIVISIONS = Array.from({ length: 11 }, (_, i) => `M${at(i / 10).toFixed(1)} ${i % 5 === 0 ? 8 : 12}V16`).join('');
 
 export function ChanceRule({ label, chance, note }: Props) {
-  const at = (share: number) => END + share * (WIDTH - 2 * END);
   return (
     <li class="chance-row">
       <span class="chance-label">{label}</span>
       <svg viewBox={`0 0 ${WIDTH} 22`} class="chance-stick" aria-hidden="true" focusable="false">
         <line class="axis" x1={at(0)} x2={at(1)} y1="16" y2="16" />
-        {Array.from({ length: 11 }, (_, i) => (
-          <line key={i} class="ink-soft" x1={at(i / 10)} x2={at(i / 10)} y1={i % 5 === 0 ? 8 : 12} y2="16" />
-        ))}
+        <path class="ink-soft" d={DIVISIONS} />
         <path class="mark-you" d={`M${at(chance)} 16l-5 -12h10z`} />
       </svg>
       <span class="chance-words">
