@@ -1,5 +1,6 @@
 /** With scripts off, a page still says what it is for and shows the answers it was built with. */
-import { expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { ORIGIN, withPage } from './support/browser';
 import { LESSONS, LOOKED_AT, PAGES_WITH_ISLANDS } from './support/dist';
 
@@ -12,17 +13,31 @@ const chosen = LOOKED_AT.filter(
     LESSONS.indexOf(page) === 0,
 );
 
+/** One page for all: with scripts off, nothing can be remembered from the page before it. */
+let tab: Page;
+let close: () => void;
+beforeAll(
+  () =>
+    new Promise<void>((opened, failed) => {
+      const use = (page: Page) => {
+        tab = page;
+        opened();
+        return new Promise<void>((done) => (close = done));
+      };
+      withPage({ javaScriptEnabled: false }, use).catch(failed);
+    }),
+);
+afterAll(() => close());
+
 test.for(chosen.map((page) => [page.address, page] as const))('%s', async ([, page]) => {
-  await withPage({ javaScriptEnabled: false }, async (tab) => {
-    await tab.goto(ORIGIN + page.address);
-    expect(await tab.locator('main h1').first().innerText()).not.toBe('');
-    expect((await tab.locator('main').innerText()).length).toBeGreaterThan(200);
-    // a fold is opened by hand
-    for (const fold of await tab.locator('main details.fold:not([open]):has(astro-island) > summary').all())
-      await fold.click();
-    for (const island of await tab.locator('main astro-island').all()) {
-      // a number in it means that an answer, and not only an empty form, was built
-      expect(await island.innerText()).toMatch(/\d/);
-    }
-  });
+  await tab.goto(ORIGIN + page.address);
+  expect(await tab.locator('main h1').first().innerText()).not.toBe('');
+  expect((await tab.locator('main').innerText()).length).toBeGreaterThan(200);
+  // a fold is opened by hand
+  for (const fold of await tab.locator('main details.fold:not([open]):has(astro-island) > summary').all())
+    await fold.click();
+  for (const island of await tab.locator('main astro-island').all()) {
+    // a number in it means that an answer, and not only an empty form, was built
+    expect(await island.innerText()).toMatch(/\d/);
+  }
 });

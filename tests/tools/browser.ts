@@ -59,6 +59,17 @@ async function withFirst<T>(use: (executablePath: string) => Promise<T>): Promis
   );
 }
 
+/** Where a browser that starts is found: for a process of its own that drives one by `startAt`. */
+export const findBrowser = (): Promise<string> =>
+  withFirst(async (executablePath) => {
+    await (await startAt(executablePath)).close();
+    return executablePath;
+  });
+
+/** Driven from the process that starts it: no message goes by way of another. It ends with that process. */
+export const startAt = (executablePath: string): Promise<Browser> =>
+  chromium.launch({ executablePath, args: SWITCHES, headless: true });
+
 export const startBrowser = (): Promise<BrowserServer> =>
   withFirst((executablePath) => chromium.launchServer({ executablePath, args: SWITCHES, headless: true }));
 

@@ -1,6 +1,7 @@
 /** The browser of the site tests, and how a page is opened in it. */
-import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { startAt } from '../../tools/browser';
 
 export const SITE = inject('site');
 export const ORIGIN = new URL(SITE).origin;
@@ -8,6 +9,7 @@ export const ORIGIN = new URL(SITE).origin;
 /** However busy the machine: what is not there after this long never comes (see vitest.config.ts). */
 const PATIENCE = 180_000;
 
+/** One for all files of a worker: driven from elsewhere, each message would be read and written twice. */
 let running: Promise<Browser> | undefined;
 
 /**
@@ -15,7 +17,7 @@ let running: Promise<Browser> | undefined;
  * use without a network either, which would fetch the whole site each time: `serviceWorkers: 'allow'` asks for it.
  */
 export async function withPage<T>(options: BrowserContextOptions, use: (page: Page) => Promise<T>): Promise<T> {
-  running ??= chromium.connect(inject('browser'));
+  running ??= startAt(inject('browser'));
   const context = await (await running).newContext({ reducedMotion: 'reduce', serviceWorkers: 'block', ...options });
   context.setDefaultTimeout(PATIENCE);
   try {
