@@ -9,6 +9,7 @@ import { CopiesFields } from './ClassFields';
 import { CoverDetails, CoverPieces } from './CoverDetails';
 import { CoatFields, ThingFields } from './CoverFields';
 import { CoverResult } from './CoverResult';
+import { Cautions, type CautionText } from '../parts/Cautions';
 import { PlanBench } from '../parts/PlanBench';
 
 interface Props {
@@ -16,14 +17,17 @@ interface Props {
   readonly address: string;
   /** worked out at build for the first answer; the model that reckons the others follows after */
   readonly flat: FlatFacts;
+  readonly cautions: Readonly<Record<string, CautionText>>;
+  /** which of them making, using and keeping each adhesive calls for, by its id */
+  readonly hurts: Readonly<Record<string, readonly string[]>>;
 }
 
 const prefix = 'cover-';
 
-export default function Cover({ address, flat }: Props) {
+export default function Cover({ address, flat, cautions, hurts }: Props) {
   const store = useMemo(() => openCover((plan) => (plan === DEFAULT_COVER ? flat : undefined)), []);
   const $tells = useMemo(() => mixTold(store), []);
-  const { answer } = useStore(store.$solved);
+  const { answer, plan } = useStore(store.$solved);
   // Before the frame reads the link, which is in an effect of its own.
   useLayoutEffect(() => {
     // The model is fetched when something else is asked than what the build has answered: by a link, or by hand.
@@ -56,7 +60,12 @@ export default function Cover({ address, flat }: Props) {
           <CoverPieces store={store} />
         </>
       }
-      rest={<CoverDetails store={store} />}
+      rest={
+        <>
+          <Cautions ids={hurts[plan.adhesive] ?? []} texts={cautions} />
+          <CoverDetails store={store} />
+        </>
+      }
     />
   );
 }

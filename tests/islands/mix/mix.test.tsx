@@ -14,7 +14,14 @@ const openMix = async (tail = '') => {
 };
 const openCover = async (tail = '') => {
   window.history.replaceState(null, '', `/cover/${tail}`);
-  await doing(() => render(<Cover address="/cover/" flat={{ facts: [], warnings: [] }} />));
+  const cautions = {
+    'hot-liquid': { title: 'Hot glue scalds', text: 'Keep it in a water bath.' },
+    preservatives: { title: 'It can irritate skin', text: 'Read the label.' },
+  };
+  const hurts = { 'animal-glue-hot': ['hot-liquid'], 'pva-mc-1-1': ['preservatives'] };
+  await doing(() =>
+    render(<Cover address="/cover/" flat={{ facts: [], warnings: [] }} cautions={cautions} hurts={hurts} />),
+  );
   await linkRead();
 };
 
@@ -95,6 +102,13 @@ describe('covering', () => {
     expect(link.getAttribute('href')).toMatch(/^\/mix\/\?v=1&.*do=stretch&.*need=20&loss=0/);
     await pick('The adhesive', 'pva');
     expect(screen.queryByRole('link', { name: 'Mix it' })).toBe(null);
+  });
+  test('the cautions are those of the adhesive that is chosen', async () => {
+    const told = () => screen.getAllByRole('note').flatMap((note) => note.getAttribute('aria-label') ?? []);
+    await openCover();
+    expect(told()).toEqual(['Caution: It can irritate skin']);
+    await pick('The adhesive', 'animal-glue-hot');
+    expect(told()).toEqual(['Caution: Hot glue scalds']);
   });
   test('what the water does to the sheet follows once its model has come', async () => {
     await openCover();
