@@ -2,7 +2,7 @@
 const FOLDS = 'main details.fold';
 
 function openTarget(): void {
-  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const target = document.getElementById(location.hash.slice(1));
   let folded = target?.closest('details');
   if (!target || !folded) return;
   for (; folded; folded = folded.parentElement?.closest('details')) folded.open = true;

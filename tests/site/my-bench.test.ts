@@ -12,6 +12,8 @@ test('measured on a phone, kept, named on the answers, and left out again', () =
   withPage(PHONE, async (page) => {
     const complaints = await open(page, `${SITE}bench/`);
     expect(await answer(page)).toMatch(/None of the 4 is measured yet/);
+    // there is nothing to send yet, by link or by code
+    expect(await linkOf(page).count()).toBe(0);
     await page.selectOption('#my-coatBy', 'weighed');
     for (const [field, text] of [
       ['before', '41.2 40.9 41.5'],

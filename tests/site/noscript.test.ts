@@ -1,7 +1,7 @@
 /** With scripts off, a page still says what it is for and shows the answers it was built with. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { ORIGIN, withPage } from './support/browser';
+import { ORIGIN, SITE, withPage } from './support/browser';
 import { LESSONS, LOOKED_AT, PAGES_WITH_ISLANDS } from './support/dist';
 
 /** the pages of the top level, those with calculators, one lesson, and some of each family */
@@ -40,4 +40,21 @@ test.for(chosen.map((page) => [page.address, page] as const))('%s', async ([, pa
     // a number in it means that an answer, and not only an empty form, was built
     expect(await island.innerText()).toMatch(/\d/);
   }
+});
+
+test('nothing is offered or feared that only a script could tell', async () => {
+  for (const path of ['choose/', 'workshop/', '']) {
+    await tab.goto(SITE + path);
+    // a clock that would not run
+    expect(await tab.getByRole('button', { name: 'Start when it is down' }).count()).toBe(0);
+  }
+  // whether this browser keeps a trial
+  await tab.goto(`${SITE}trials/plan/`);
+  expect(await tab.locator('main').innerText()).not.toMatch(/does not let the page keep/);
+  // what can hurt is said before the button that begins
+  const [caution, begin] = await Promise.all([
+    tab.locator('.caution').last().boundingBox(),
+    tab.getByRole('button', { name: 'Draw the order and begin' }).boundingBox(),
+  ]);
+  expect(caution!.y).toBeLessThan(begin!.y);
 });

@@ -37,6 +37,15 @@ describe('on a phone', () => {
   );
 });
 
+test.for(['choose', 'mix', 'cover', 'flat', 'make', 'cut', 'workshop', 'paper', 'bench'])(
+  'on a low desk screen the last line of the answer of /%s/ can be scrolled to, and nothing lies over it',
+  (room) =>
+    withPage({ viewport: { width: 1280, height: 700 } }, async (page) => {
+      await open(page, `${SITE}${room}/`);
+      await page.locator('.next-steps a').last().click({ trial: true });
+    }),
+);
+
 test('on a desk the form is open beside the answer', () =>
   withPage({ viewport: { width: 1280, height: 900 } }, async (page) => {
     await open(page, SITE + SENT[0][0]);

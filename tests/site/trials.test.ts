@@ -48,6 +48,31 @@ test('a plan becomes a trial, and its first swatch is up', () =>
     await expect.poll(() => page.locator('.run-place').innerText()).toMatch(/1 of 16/);
   }));
 
+test('a plan says what of its link it could not read, and cards that the trial asked for is elsewhere', () =>
+  withPage({}, async (page) => {
+    await page.goto(`${SITE}trials/plan/?paper=moon&glue=pva`);
+    await page.getByText('could not be read').waitFor();
+    expect(await page.locator('#plan-answer').innerText()).toContain('paper (moon)');
+    await page.goto(`${SITE}trials/plan/?paper=marbled&glue=pva`);
+    await expect.poll(() => page.locator('#plan-paper-0-name').inputValue()).toBe('Marbled paper');
+    expect(await page.getByText('could not be read').count()).toBe(0);
+    await page.goto(`${SITE}trials/cards/?trial=elsewhere`);
+    await page.getByText('This device holds no such trial').waitFor();
+  }));
+
+test('a browser that keeps nothing is said to, once the page has asked it', () =>
+  withPage({}, async (page) => {
+    await page.addInitScript(() => {
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('refused', 'SecurityError');
+        },
+      });
+    });
+    await page.goto(`${SITE}trials/plan/?paper=marbled&glue=pva`);
+    await page.getByText('does not let the page keep anything').waitFor();
+  }));
+
 test('a judgement is kept at once: reload in the midst of it loses nothing, and Undo still goes back', () =>
   withPage({}, async (page) => {
     await keep(page, OPEN);

@@ -2,6 +2,7 @@
 import { PAPER_TEXT, RECORD_ID } from '../base/record-id';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
 import { parseDrops, readDrops, showDrops, writeDrops } from '../paper/drop-test';
+import { NAME_ALLOWS } from '../paper/name-words';
 import { A_PAPER, PAPER_NAME } from '../paper/own-paper';
 import { TOOL_FIELD, WET_ADHESIVE } from '../records/kinds';
 import type { Catalogue } from '../records/records';
@@ -36,6 +37,7 @@ export const BENCH_FIELDS = {
     label: 'What you call this bench',
     what: 'Its name',
     pattern: PAPER_NAME,
+    allows: NAME_ALLOWS,
     usual: '',
   },
   coatBy: {

@@ -45,6 +45,9 @@ export function classToCut(plan: ClassPlan): CutPlan | undefined {
   return project.ok ? classCutPlan(plan, project.value.pieces) : undefined;
 }
 
+/** In the place of a project’s first step, which says to cut the boards. */
+const LAY_OUT = 'Lay out the pieces of the kit and find the grain of each: the list says how it runs.';
+
 /** All but the gluing. Faults name the field of the class that they come from. `cutting` answers what is to be cut. */
 export function classSheet(
   plan: ClassPlan,
@@ -58,6 +61,8 @@ export function classSheet(
   const adhesive = catalogue.adhesives.get(plan.adhesive);
   if (wrong.length > 0 || !start.ok || !project.ok || adhesive?.form !== 'wet') return fail(wrong);
   const { pieces } = project.value;
+  // the pieces are cut beforehand and put up as kits: see the schedule
+  const steps = [LAY_OUT, ...project.value.steps.slice(1)];
   const cutPlan = classCutPlan(plan, pieces);
   const cut = cutting(cutPlan);
   if (!cut.ok) return fail(besideSheet(cut.errors, pieces));
@@ -74,14 +79,14 @@ export function classSheet(
     sentence: `For ${kits} kits of the ${lowerFirst(title)}: sheets, ${sheets}; adhesive, ${buy} of ${adhesive.short}.`,
     asked: `${plan.people === 1 ? '1 person' : `${plan.people} people`}: ${lowerFirst(title)}, with ${adhesive.short}`,
     brief: [`${kits} kits`, buy],
-    project: project.value,
+    project: { ...project.value, steps },
     title,
     materials: materials(plan, cut.value, coverage.value, batches, adhesive, catalogue),
     tools: tools(plan),
     cut: cut.value,
     coverage: coverage.value,
     batches,
-    schedule: said(start.value, plan, { cut: cut.value, batches, adhesive, steps: project.value.steps }),
+    schedule: said(start.value, plan, { cut: cut.value, batches, adhesive, steps }),
     warnings: [...project.value.warnings, ...cut.value.warnings, ...coverage.value.warnings],
     cautions: gravestFirst([
       ...project.value.cautions,

@@ -19,6 +19,8 @@ interface Row {
   readonly label?: string;
   /** as a sentence begins: "The width" */
   readonly what: string;
+  /** what is allowed, where no more can be said of a wrong text than that it cannot be read */
+  readonly allows?: string;
   /** whether a plan asks for it, by the plan's other values; always where this is left out */
   readonly asked?: (plan: never) => boolean;
   /** its usual value is an example: it stands in the form only where a plan asks for it, so that nobody takes it for theirs */
@@ -128,10 +130,10 @@ function textOf(field: Field, value: unknown, unit: LengthUnit): string | readon
   return field.kind === 'some-of' || field.kind === 'ids' ? (value as readonly string[]) : String(value);
 }
 
-const unreadable = (name: string, { what }: Field): InputError => ({
+const unreadable = (name: string, field: Field): InputError => ({
   field: name,
   code: 'unknown-id',
-  message: `${what} cannot be read.`,
+  message: field.allows ?? `${field.what} cannot be read.`,
 });
 
 /** What is wrong with one value that is kept, or undefined. With a `catalogue`, records must be there too. */

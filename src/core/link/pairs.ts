@@ -9,7 +9,9 @@ const LONGEST = 4000;
 export function parsePairs(text: unknown): { query: ReadonlyMap<string, string>; broken: readonly string[] } {
   const query = new Map<string, string>();
   const broken: string[] = [];
-  const whole = typeof text === 'string' ? text.replace(/^[?#]/, '') : '';
+  const given = typeof text === 'string' ? text.replace(/^[?#]/, '') : '';
+  // a program that passes a link on may write `=` as `%3D` and `&` as `&amp;`
+  const whole = (given.includes('=') ? given : (unescaped(given) ?? '')).replaceAll('&amp;', '&');
   // Cut between two pairs, for half a number is another number.
   const source = whole.length > LONGEST ? whole.slice(0, Math.max(0, whole.lastIndexOf('&', LONGEST))) : whole;
   if (source !== whole) broken.push('all past its first 4000 characters');

@@ -4,6 +4,7 @@ import { SIZINGS, SURFACES } from '../paper/asked-paper';
 import { GRAIN_TESTS } from '../paper/grain-tests';
 import { parseDrops, readDrops, showDrops, writeDrops } from '../paper/drop-test';
 import { BASIC_SHEETS, type Grade } from '../paper/paper';
+import { NAME_ALLOWS } from '../paper/name-words';
 import { PAPER_NAME } from '../paper/own-paper';
 import { PAPER_LIMITS } from '../paper/limits';
 import { usualOf, type FieldTable, type PlanOf } from '../link/fields';
@@ -26,7 +27,15 @@ export const MEASURE_FIELDS = {
     record: { ...PAPER_KIND, called: 'a kind of paper' },
     usual: 'wove-text',
   },
-  name: { kind: 'text', key: 'named', label: 'What you call it', what: 'Its name', pattern: PAPER_NAME, usual: '' },
+  name: {
+    kind: 'text',
+    key: 'named',
+    label: 'What you call it',
+    what: 'Its name',
+    pattern: PAPER_NAME,
+    allows: NAME_ALLOWS,
+    usual: '',
+  },
   weightBy: {
     kind: 'one-of',
     key: 'weight',

@@ -12,7 +12,7 @@ export interface ShelfNames {
   readonly tool: (id: string) => string;
 }
 
-const MOST_GLUES = 6;
+export const MOST_GLUES = 6;
 
 /** The plan of a link's tail as it would have been typed; undefined where the link asks for none. Never throws. */
 export function planTextOf(tail: string, names: ShelfNames): PlanText | undefined {

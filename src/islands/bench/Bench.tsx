@@ -48,6 +48,7 @@ export default function MyBench({ address, cardsAt = '' }: Props) {
       }
       answer={<BenchResult answer={answer} />}
       rest={<KeepBench store={store} />}
+      sends={answer.text !== ''}
     />
   );
 }

@@ -1,7 +1,7 @@
 /** Where a bench of one's own comes in: said over an answer that reckons with one, offered where this device keeps one. */
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { localStorageOrNone } from '../../stores/shared/device-storage';
+import { keptBenchText } from '../../stores/shared/device-storage';
 import type { BenchNoteProps } from './BenchNote';
 
 interface BenchOfferProps {
@@ -16,7 +16,7 @@ interface BenchOfferProps {
 export function BenchOffer({ bench, benchAt, onTake }: BenchOfferProps) {
   const [Note, setNote] = useState<ComponentType<BenchNoteProps>>();
   const [kept, setKept] = useState('');
-  useEffect(() => setKept(localStorageOrNone()?.getItem('open-time:bench') ?? ''), []);
+  useEffect(() => setKept(keptBenchText()), []);
   const isNamed = Boolean(bench);
   useEffect(() => {
     if (isNamed) void import('./BenchNote').then(({ BenchNote }) => setNote(() => BenchNote));

@@ -39,6 +39,8 @@ interface Props<S extends FieldTable, A> {
   readonly inputs: ComponentChildren;
   readonly answer: ComponentChildren;
   readonly rest?: ComponentChildren;
+  /** false while there is nothing to send */
+  readonly sends?: boolean;
   /** what comes after the link */
   readonly last?: ComponentChildren;
 }
@@ -56,6 +58,7 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
     inputs,
     answer,
     rest,
+    sends = true,
     last,
   } = props;
   const problems = useStore(store.$problems);
@@ -74,31 +77,33 @@ export function PlanBench<S extends FieldTable, A>(props: Props<S, A>) {
           <span>{brief[0]}</span>
           <span class="number">{brief[1]}</span>
         </a>
-        <div class="bench-inputs" role="group" aria-label={asks}>
-          <ProblemList problems={problems} idOf={(field) => prefix + field} />
-          <FormFold line={asked}>{inputs}</FormFold>
+        <div class="bench-pair">
+          <div class="bench-inputs" role="group" aria-label={asks}>
+            <ProblemList problems={problems} idOf={(field) => prefix + field} />
+            <FormFold line={asked}>{inputs}</FormFold>
+          </div>
+          <section
+            class={`bench-answer${stale}`}
+            id={`${prefix}answer`}
+            aria-label="The answer"
+            aria-busy={isLoading}
+            tabIndex={-1}
+          >
+            <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
+            {answer}
+            {typeof bench === 'string' && (
+              <BenchOffer
+                bench={bench}
+                benchAt={`${baseOf(room, address)}${ROOMS.bench.path}`}
+                onTake={(text) => store.set('bench', text)}
+              />
+            )}
+            <NextRooms room={room} address={address} tail={tail} $tells={$tells} />
+          </section>
         </div>
-        <section
-          class={`bench-answer${stale}`}
-          id={`${prefix}answer`}
-          aria-label="The answer"
-          aria-busy={isLoading}
-          tabIndex={-1}
-        >
-          <LinkSaid dropped={dropped}>{other && <OtherFigures figures={other} />}</LinkSaid>
-          {answer}
-          {typeof bench === 'string' && (
-            <BenchOffer
-              bench={bench}
-              benchAt={`${baseOf(room, address)}${ROOMS.bench.path}`}
-              onTake={(text) => store.set('bench', text)}
-            />
-          )}
-          <NextRooms room={room} address={address} tail={tail} $tells={$tells} />
-        </section>
         <div class={`bench-rest${stale}`}>
           {rest}
-          <SendLink id={`${prefix}link`} address={address} tail={tail} />
+          {sends && <SendLink id={`${prefix}link`} address={address} tail={tail} />}
           <p class="no-print">
             <a href={`${baseOf(room, address)}embed/`}>Embed this</a>: put it in a page of your own.
           </p>

@@ -7,7 +7,7 @@ import { chanceInTen } from '../../core/base/format';
 import type { Told } from '../../stores/trial/next-swatches';
 import { planTextOf } from '../../core/trial/plan-link';
 import { FIRST_WISH, wantedOf, wishOf, type Wanted, type Wish } from '../../stores/trial/wish';
-import { localStorageOrNone } from '../../stores/shared/device-storage';
+import { keptBenchText } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
 import { NumberField, SelectField, type Option } from '../parts/Field';
 
@@ -55,7 +55,7 @@ export default function NextSwatches({ families, adhesives, substrates, tools, r
   const [failed, setFailed] = useState(false);
   const [kept, setKept] = useState('');
   useEffect(() => {
-    setKept(localStorageOrNone()?.getItem('open-time:bench') ?? '');
+    setKept(keptBenchText());
     const known = (records: readonly Option[]) => (id: string) => (records.some(({ value }) => value === id) ? id : '');
     const names = {
       paper: known(families),

@@ -12,7 +12,8 @@ const WORDS: Readonly<Record<Trouble, string>> = {
 export function StorageNotice({ shelf }: { readonly shelf: TrialShelf }) {
   const trouble = useStore(shelf.$trouble);
   const trials = useStore(shelf.$trials);
-  if (!trouble) return null;
+  // the build has no storage either, and its page would say so to everybody until it wakes
+  if (!trouble || typeof window === 'undefined') return null;
   const saveAll = async () => {
     const { save, trialsJson } = await import('../../stores/trial/files');
     save(`${fileNameOf(trials[0]?.name ?? 'trials')}.json`, 'application/json', trialsJson(trials));

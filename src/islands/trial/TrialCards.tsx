@@ -27,7 +27,10 @@ export default function TrialCards({ demo, adhesives }: Props) {
   return (
     <>
       {trial.demo && (
-        <p class="invented">These are the cards of the invented trial. Plan one of your own to print yours.</p>
+        <p class="invented">
+          {id && 'This device holds no such trial: a trial lives where it was planned. '}These are the cards of the
+          invented trial. Plan one of your own to print yours.
+        </p>
       )}
       <p>
         <strong>{trial.name}</strong>

@@ -3,6 +3,7 @@
  * show. The plan is kept as a draft until its order is drawn; then it is a trial on this device's shelf.
  */
 import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { around, type Range } from '../../core/base/quantity';
 import { USUAL_METHOD } from '../../core/trial/method';
@@ -54,6 +55,7 @@ export default function TrialPlan({ families, adhesives, substrates, tools, coat
   const plan = useStore(store.$plan);
   const [failed, setFailed] = useState(false);
   const [folded] = useState(isFolded);
+  const [linkSaid, sayOfLink] = useState<ComponentChildren>();
 
   useEffect(() => {
     const names = {
@@ -62,7 +64,9 @@ export default function TrialPlan({ families, adhesives, substrates, tools, coat
       substrate: nameIn(substrates),
       tool: nameIn(tools),
     };
-    const sent = planTextOf(window.location.search, names);
+    const { search } = window.location;
+    const sent = planTextOf(search, names);
+    if (search) void import('./LeftOut').then(({ LeftOut }) => sayOfLink(<LeftOut tail={search} names={names} />));
     store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999), sent);
   }, []);
 
@@ -102,6 +106,7 @@ export default function TrialPlan({ families, adhesives, substrates, tools, coat
         aria-label="What the trial takes and can show"
         tabIndex={-1}
       >
+        {linkSaid}
         <PlanAnswer plan={plan} coat={coatOf(plan.method, coats)} />
         <div class="button-row">
           <button type="button" class="button" onClick={() => void draw()}>

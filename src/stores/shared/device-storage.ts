@@ -17,3 +17,9 @@ export function sessionStorageOrNone(): Storage | undefined {
     return undefined;
   }
 }
+
+/** Where a bench of one's own is kept, as one text (own-bench.ts). */
+export const BENCH_KEY = 'open-time:bench';
+
+/** The text as it is kept, which only `readBench` can judge; empty where there is none. */
+export const keptBenchText = (): string => localStorageOrNone()?.getItem(BENCH_KEY) ?? '';

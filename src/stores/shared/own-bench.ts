@@ -4,8 +4,7 @@
  */
 import { atom, type ReadableAtom } from 'nanostores';
 import { readBench } from '../../core/bench/own-bench';
-
-const KEY = 'open-time:bench';
+import { BENCH_KEY } from './device-storage';
 
 export interface KeptBench {
   /** empty where none is kept */
@@ -22,8 +21,8 @@ export function openKeptBench(storage: Storage | undefined): KeptBench {
   const put = (text: string) => {
     $bench.set(text);
     try {
-      if (text === '') storage?.removeItem(KEY);
-      else storage?.setItem(KEY, text);
+      if (text === '') storage?.removeItem(BENCH_KEY);
+      else storage?.setItem(BENCH_KEY, text);
     } catch {
       $kept.set(false);
     }
@@ -33,7 +32,7 @@ export function openKeptBench(storage: Storage | undefined): KeptBench {
 
 function stored(storage: Storage | undefined): string {
   try {
-    const text = storage?.getItem(KEY) ?? '';
+    const text = storage?.getItem(BENCH_KEY) ?? '';
     return readBench(text) ? text : '';
   } catch {
     return '';

@@ -234,10 +234,11 @@ describe('what cannot be', () => {
   });
 });
 
-it('the handout says the word for this adhesive on this paper, and the making in the project’s own steps', () => {
+it('the handout says the word for this adhesive on this paper, and the making in the project’s steps for a kit that is cut', () => {
   const { handout, project, title } = told({}, [choice('pva', 60, { verdict: 'likely' })]);
   expect(handout.verdict).toMatch(/^Likely to work on .*marbled/i);
   expect(handout.steps).toEqual(project.steps);
+  expect(handout.steps[0]).toMatch(/^Lay out the pieces of the kit/);
   expect(title).toBe('Case-bound notebook');
 });
 
@@ -253,6 +254,10 @@ describe('a class', () => {
     expect(answer.materials.length).toBeGreaterThan(2);
     expect(answer.schedule.length).toBeGreaterThan(8);
     expect(answer.handout.steps.length).toBeGreaterThan(4);
+    // what was cut the day before is not cut again in the class
+    expect([...answer.handout.steps, ...answer.schedule.map(({ what }) => what)].join()).not.toContain(
+      'cut the boards',
+    );
     expect(answer.cautions).toContain('knife');
     expect(JSON.stringify(answer)).not.toMatch(/NaN|Infinity|undefined/);
   });

@@ -13,6 +13,12 @@ describe('key=value pairs', () => {
     expect(map('=1&x&y=')).toEqual({ y: '' });
     expect(map(7)).toEqual({});
   });
+  it('reads a link that a program on its way has escaped once more', () => {
+    const pairs = { paper: 'kozo-tissue~named Grey & blue', on: 'glass' };
+    const link = writePairs(Object.entries(pairs));
+    expect(map(`?${encodeURIComponent(link)}`)).toEqual(pairs);
+    expect(map(link.replace('&', '&amp;'))).toEqual(pairs);
+  });
   it('names what cannot be read', () => {
     expect(parsePairs('a=%E0%A4%A&b=1')).toEqual({ query: new Map([['b', '1']]), broken: ['a'] });
   });

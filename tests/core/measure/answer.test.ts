@@ -245,6 +245,14 @@ describe('the form as it opens', () => {
     store.take(UNMEASURED);
     expect(store.$texts.get()).toMatchObject({ grams: '', stackMm: '', bend: 'untried' });
   });
+  it('says what a name may hold', () => {
+    const store = createMeasure(catalogue);
+    store.set('name', 'Grey with cranes 🙂');
+    expect(store.$problems.get()[0]?.message).toMatch(/^Only letters, digits, spaces and \. ,/);
+    expect(store.$texts.get().name).toBe('Grey with cranes 🙂');
+    store.set('name', "Grey (with cranes), No. 3 à l'ancienne");
+    expect(store.$problems.get()).toEqual([]);
+  });
 });
 
 describe('the sentence', () => {
