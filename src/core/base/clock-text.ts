@@ -6,5 +6,5 @@ export function clockText(seconds: number): string {
   return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
 }
 
-/** Whether a clock helps where there are so many seconds: under 3 nobody presses a button twice, over an hour nobody stands beside it. */
-export const isWorthAClock = (seconds: number): boolean => seconds >= 3 && seconds <= 3600;
+/** Whether a clock helps where there are so many seconds: under 3 nobody presses a button twice, with half an hour nobody hurries. */
+export const isWorthAClock = (seconds: number): boolean => seconds >= 3 && seconds <= 1800;

@@ -32,12 +32,15 @@ export function span(low: number, high: number, unit: string, digits = 2): strin
 export function duration(seconds: number): string {
   if (seconds >= 3600) return 'an hour or more';
   if (seconds < 1) return 'under 1\u00a0s';
-  // Written whole: two digits would round the fives again.
-  if (seconds < 115) return `${seconds < 10 ? Math.round(seconds) : round5(seconds)}${NO_BREAK}s`;
-  return withUnit(Math.round(seconds / 60), 'min');
+  if (seconds < MINUTES_FROM) {
+    const step = seconds < 10 ? 1 : seconds < 57.5 ? 5 : 10;
+    return `${Math.round(seconds / step) * step}${NO_BREAK}s`;
+  }
+  const minutes = Math.round(seconds / 60);
+  return withUnit(minutes < 20 ? minutes : Math.round(minutes / 5) * 5, 'min');
 }
 
-/** A span of time: "50 to 110 s", "2 to 5 min", "40 s to 3 min". */
+/** A span of time: "50 to 100 s", "2 to 5 min", "40 s to 3 min". */
 export function durationSpan(low: number, high: number): string {
   const [from, to] = [duration(low), duration(high)];
   if (from === to) return from;
@@ -47,7 +50,8 @@ export function durationSpan(low: number, high: number): string {
   return `${shared ? from.slice(0, -unit.length) : from} to ${to}`;
 }
 
-const round5 = (seconds: number): number => Math.round(seconds / 5) * 5;
+/** From here on a time is told in whole minutes, s: a finer step than a sixth is more than is known. */
+const MINUTES_FROM = 105;
 
 /** A chance in words that do not overclaim: "about 7 in 10". */
 export function chanceInTen(chance: number): string {

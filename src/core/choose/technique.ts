@@ -53,7 +53,9 @@ function wetSteps(
         : 'Rub down through a clean sheet, from the middle to the edges.',
     method.press === 'clamp'
       ? 'Square it up, and hold or clamp it until it has set; then leave it alone until the next day.'
-      : (LEFT_TO_DRY[task] ?? pressing(slipSeconds.p50)),
+      : task === 'label' && catalogue.substrates.get(job.substrate)!.face === 'non-porous'
+        ? LABEL_ON_A_JAR
+        : (LEFT_TO_DRY[task] ?? pressing(slipSeconds.p50)),
   ];
   return steps.filter(Boolean);
 }
@@ -67,8 +69,8 @@ export const STROKE_WORDS: Readonly<Record<Stroke, string>> = {
 
 /** How a strip or an edge is brushed, whatever the tool. Common practice, no source. */
 const ALONG: Partial<Readonly<Record<Task, string>>> = {
-  mend: 'thin and even, out over every edge',
-  hinge: 'thin and even, right up to its edges',
+  mend: 'evenly, out over every edge',
+  hinge: 'evenly, right up to its edges',
   'tip-in': 'in an even line, with waste paper laid over the rest',
   'join-boards': 'in an even line along the whole edge',
   'line-spine': 'from the middle towards head and tail',
@@ -80,6 +82,9 @@ const LEFT_TO_DRY: Partial<Readonly<Record<Task, string>>> = {
     'Rub down again after a minute, then leave the book to dry until the next day, spine upwards and held between boards.',
   decorate: 'Press it down with the flat of a soft brush wherever an edge lifts, and let it dry where it stands.',
 };
+
+/** What glass, glaze and metal that bear a label most often are: round. Common practice, no source. */
+const LABEL_ON_A_JAR = 'Rub down its edges again after a minute, and let it dry where it stands.';
 
 /** Slow glues still hold their water when they are laid; they need longer under weight. */
 function pressing(slipSeconds: number): string {

@@ -220,7 +220,8 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
     springs: 0,
     grab: 0,
     strike: 0.3,
-    undo: { no: 0.55, partly: 0.8 },
+    // a hinge is there to be taken off again
+    undo: { no: 0.3, partly: 0.6 },
     stiff: HARDLY_BENDS,
     damp: DRY,
     bow: 1,

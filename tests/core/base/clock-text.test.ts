@@ -16,8 +16,8 @@ it.for([
   [2.99, false],
   [3, true],
   [45, true],
-  [3600, true],
-  [3601, false],
+  [1800, true],
+  [1801, false],
 ] as const)('a clock for %d s: %s', ([seconds, worth]) => {
   expect(isWorthAClock(seconds)).toBe(worth);
 });

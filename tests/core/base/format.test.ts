@@ -80,16 +80,21 @@ describe('time as people say it', () => {
     [119, `2${HARD}min`],
     [120, `2${HARD}min`],
     [170, `3${HARD}min`],
+    [1130, `19${HARD}min`],
     [1500, `25${HARD}min`],
+    [1920, `30${HARD}min`],
     [3600, 'an hour or more'],
     [86_400, 'an hour or more'],
   ] as const)('%f s: %s', ([seconds, words]) => expect(duration(seconds)).toBe(words));
   test.for([
-    [105, `105${HARD}s`],
-    [114, `115${HARD}s`],
+    [62, `60${HARD}s`],
+    [66, `70${HARD}s`],
+    [104, `100${HARD}s`],
+    [105, `2${HARD}min`],
   ] as const)('%f s: %s', ([seconds, words]) => expect(duration(seconds)).toBe(words));
   test.for([
-    [50, 110, `50 to 110${HARD}s`],
+    [50, 98, `50 to 100${HARD}s`],
+    [50, 110, `50${HARD}s to 2${HARD}min`],
     [40, 180, `40${HARD}s to 3${HARD}min`],
     [120, 300, `2 to 5${HARD}min`],
     [52, 53, `50 to 55${HARD}s`],
@@ -196,11 +201,11 @@ describe('numbers as they are shown', () => {
   });
   it('says seconds, minutes and hours at their turning points', () => {
     const said = (seconds: number) => duration(seconds).replace('\u00a0', ' ');
-    expect([0.9, 1, 9.4, 10, 12, 114, 115, 3599, 3600].map(said)).toEqual([
-      ...['under 1 s', '1 s', '9 s', '10 s', '10 s', '115 s', '2 min', '60 min', 'an hour or more'],
+    expect([0.9, 1, 9.4, 10, 12, 104, 105, 3599, 3600].map(said)).toEqual([
+      ...['under 1 s', '1 s', '9 s', '10 s', '10 s', '100 s', '2 min', '60 min', 'an hour or more'],
     ]);
     const span = (low: number, high: number) => durationSpan(low, high).replaceAll('\u00a0', ' ');
-    expect(span(50, 110)).toBe('50 to 110 s');
+    expect(span(50, 110)).toBe('50 s to 2 min');
     expect(span(0.5, 30)).toBe('under 1 s to 30 s');
     expect(span(40, 180)).toBe('40 s to 3 min');
     expect(span(600, 3600)).toBe('10 min or more');

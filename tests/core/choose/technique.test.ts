@@ -118,4 +118,14 @@ describe('a task that is no sheet on a board', () => {
   it('no board and weight is laid on a spine, nor on a thing that is decorated', () => {
     for (const task of ['line-spine', 'decorate'] as const) expect(steps(task)).not.toMatch(/under a board/);
   });
+  it('a label is pressed under a board on a book, and rubbed down again on a jar', () => {
+    const label = (face: 'porous' | 'non-porous') => {
+      const substrates = new Map([['binders-board', { face }]]);
+      const placement = { glueGoesOn: 'it', tool: 'squeegee', relaxMinutes: 0, placeBeforeContact: false };
+      const held = { ...catalogue, substrates } as unknown as Catalogue;
+      return stepsFor(factsOf({ task: 'label' }), placement, held).at(-1)!;
+    };
+    expect(label('porous')).toMatch(/under a board and weight/);
+    expect(label('non-porous')).toMatch(/^Rub down its edges again.*where it stands\.$/);
+  });
 });
