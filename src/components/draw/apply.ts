@@ -301,10 +301,10 @@ export function putOnNarrow(glued: Exclude<Glued, Broad>, tool: Tool): Mark {
     case 'edge':
       return all(
         block([0, 0, 0], 96, 80, 7),
-        block([-46, 16, 0], 0.1, 62, 46, { sides: 'board' }),
+        putAt(pinch.behind, [-44, 16, 24], 74),
         block([-46, 16, 0], 7, 62, 46, { sides: 'board', top: 'glue' }),
         way([-42, 44, 46], [-42, 20, 46]),
-        putAt(put(pointing, [0, 0], 64, { mirrored: true }), [-46, 34, 20]),
+        putAt(pinch.front, [-44, 16, 24], 74),
         putAt(held, [-42, 58, 46]),
       );
   }

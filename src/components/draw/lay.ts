@@ -1,6 +1,7 @@
 /** After the glue: lifting, waiting, laying, rubbing down, pressing. */
 import { finger, flatHand, grip, pinch, pointing } from './hands';
 import { roundBar, TOOL_IN_HAND, wetSponge } from './apply';
+import { hob } from './paste';
 import {
   all,
   dots,
@@ -30,7 +31,7 @@ const heldFolder = all(put(folder, [0, 0], 34), put(grip, [32, -46], 26));
 /** Glue or a jar kept warm in a bath of water. */
 export const keepWarm = (): Mark =>
   all(
-    block([-20, -22, 0], 104, 62, 10, { top: 'board', sides: 'board' }),
+    put(hob(), flat([2, -2, 10])),
     pot([32, 8, 10], 44, 34, { liquid: 'water', full: 0.78, wall: 'edge' }),
     pot([32, 8, 30], 24, 30, { liquid: 'glue', full: 0.6 }),
     putAt(
@@ -247,7 +248,9 @@ export const pat = (): Mark =>
   all(
     board(),
     sheet([-12, -9, BH + 0.4], 124, 84, 'printed'),
-    way([36, 30, BH], [4, 30, BH]),
+    way([36, 30, BH], [2, 30, BH]),
+    way([50, 46, BH], [50, 68, BH]),
+    way([44, 20, BH], [44, -4, BH]),
     putAt(all(softBrush, put(grip, [4, -44], 24)), [66, 30, BH]),
   );
 
@@ -504,9 +507,12 @@ export const spray = (): Mark => {
           standsOff(
             finger(
               [
-                [25, 40],
-                [24, 6],
-                [6, -9],
+                [23, 42],
+                [26, 26],
+                [25, 10],
+                [20, -2],
+                [13, -8],
+                [5, -10],
               ],
               8.4,
             ),

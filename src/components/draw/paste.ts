@@ -15,7 +15,7 @@ const steam = (at: P3): Mark =>
     at,
   );
 /** A hotplate with a knob, turned low. */
-const hob = (): Mark =>
+export const hob = (): Mark =>
   all(
     block([-24, -36, -14], 108, 88, 14, { top: 'paper', sides: 'paper' }),
     shape2(ring([30, 10, 0], 44).map(flat), 'edge'),

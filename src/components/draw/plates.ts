@@ -187,13 +187,13 @@ export const PLATES = {
   ),
   'on-edge': spread(
     'Glue on the edge of a board',
-    'A board is held up on end with a finger, and its upper edge is glued with a small brush before it goes against the other board.',
+    'A board is held up on end between finger and thumb, and its upper edge is glued with a small brush before it goes against the other board.',
     () => putOnNarrow('edge', 'brush-small'),
   ),
 
   'keep-warm': laid(
     'Kept warm',
-    'The glue pot stands in a larger pan of hot water, with a thermometer in the water.',
+    'The glue pot stands in a larger pan of hot water on a hotplate, with a thermometer in the water.',
     lay.keepWarm,
   ),
   'face-down-on-glass': laidWithWords(

@@ -206,6 +206,7 @@ function lidded(): ProjectPlate {
       h + 34,
     ),
     block([-5, -5, h + 34], w + 10, d + 10, 24, { top: 'paper', sides: 'paper', face: 'printed' }),
+    lidSides([-5, -5, h + 34], w + 10, d + 10),
     way([w + 48, 10, h + 40], [w + 48, 10, h + 8]),
   );
   const out = 20;
@@ -223,6 +224,12 @@ function lidded(): ProjectPlate {
   );
   return { finished, apart };
 }
+/** The printed covering of a lid's walls, one row of dots and another between them. */
+const lidSides = ([x, y, z]: P3, w: number, d: number): Mark =>
+  dots([
+    ...between(7, w - 7, 11).map((u, i) => flat([x + u, y, z + (i % 2 ? 7 : 16)])),
+    ...between(7, d - 7, 8).map((v, i) => flat([x + w, y + v, z + (i % 2 ? 7 : 16)])),
+  ]);
 const speckleFront = ([x, y, z]: P3, w: number, d: number): Mark => {
   const spots: P2[] = [
     ...between(8, w - 8, 8).flatMap((u, i): P2[] => [
