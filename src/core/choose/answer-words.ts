@@ -1,6 +1,6 @@
 /** The answer in a word and a sentence. */
 import type { Ranked, Verdict } from './finding';
-import { duration, durationSpan, lowerFirst } from '../base/format';
+import { duration, durationSpan, figure, lowerFirst } from '../base/format';
 import type { Catalogue } from '../records/records';
 
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -58,6 +58,15 @@ export function asGoodAsFirst([best, ...others]: readonly Ranked[]): readonly Ra
 export function aboutAsGood(choices: readonly Ranked[], catalogue: Catalogue): string {
   const names = asGoodAsFirst(choices).map(({ adhesiveId }) => catalogue.adhesives.get(adhesiveId)!.short);
   return names.length > 0 ? `About as good here: ${names.join(', or ')}.` : '';
+}
+
+/** A margin this far from 1 either way says no more. Our own line. */
+const FAR = 20;
+
+/** What is there ÷ what is needed, as it stands beside a chance. */
+export function marginSaid(margin: number): string {
+  if (margin > FAR) return `margin over ${FAR}`;
+  return margin < 1 / FAR ? `margin under ${1 / FAR}` : `margin ${figure(margin)}`;
 }
 
 /** Name of an adhesive as a sentence starts with it. */

@@ -1,10 +1,10 @@
 /** The answer in one card: the word, what to do, how and for how long, and the chance of each thing holding. */
 import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
-import { aboutAsGood, answerSentence, VERDICT_WORDS } from '../../core/choose/answer-words';
+import { aboutAsGood, answerSentence, marginSaid, VERDICT_WORDS } from '../../core/choose/answer-words';
 import type { Ranked } from '../../core/choose/finding';
 import { methodInWords } from '../../core/choose/method-words';
-import { chanceInTen, durationSpan, figure } from '../../core/base/format';
+import { chanceInTen, durationSpan } from '../../core/base/format';
 import { MATTERS } from '../../core/choose/ranking';
 import type { Thing } from '../../core/joint/bench';
 import type { ChooseStore } from '../../stores/choose/choose';
@@ -65,7 +65,7 @@ export function Answer({ store, clock }: AnswerProps) {
                 key={thing}
                 label={label}
                 chance={best.chances[thing]}
-                note={`margin ${figure(best.margins[thing])}`}
+                note={marginSaid(best.margins[thing])}
               />
             ))}
           </ul>

@@ -1,8 +1,8 @@
 /** Any two adhesives side by side. Starts with the first two places. */
 import { useStore } from '@nanostores/preact';
-import { adhesiveName, answerSentence, VERDICT_WORDS } from '../../core/choose/answer-words';
+import { adhesiveName, answerSentence, marginSaid, VERDICT_WORDS } from '../../core/choose/answer-words';
 import type { Choice } from '../../core/choose/choose';
-import { durationSpan, figure } from '../../core/base/format';
+import { durationSpan } from '../../core/base/format';
 import type { ChooseRestStore } from '../../stores/choose/choose-rest';
 import { ChanceRule } from '../parts/ChanceRule';
 import { SelectField } from '../parts/Field';
@@ -40,7 +40,7 @@ export function Compare({ store, prefix }: Props) {
             key={thing}
             label={words}
             chance={choice.chances[thing]}
-            note={`margin ${figure(choice.margins[thing])}`}
+            note={marginSaid(choice.margins[thing])}
           />
         ))}
       </ul>

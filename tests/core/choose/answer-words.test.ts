@@ -1,7 +1,13 @@
 /** The answer in a sentence, from a choice made by hand: what a student does next. */
 import type { Ranked, Verdict } from '../../../src/core/choose/finding';
 import { describe, expect, it, test } from 'vitest';
-import { aboutAsGood, adhesiveName, answerSentence, VERDICT_WORDS } from '../../../src/core/choose/answer-words';
+import {
+  aboutAsGood,
+  adhesiveName,
+  answerSentence,
+  marginSaid,
+  VERDICT_WORDS,
+} from '../../../src/core/choose/answer-words';
 import type { Catalogue } from '../../../src/core/records/records';
 import { factsOf, SIZE_GLUE, TACK_FILM, type Found } from '../support/facts';
 
@@ -121,3 +127,13 @@ describe('what does about as well as the first', () => {
     expect(shown()).toBe('');
   });
 });
+
+test.for([
+  [100, 'margin over 20'],
+  [20, 'margin 20'],
+  [4.52, 'margin 4.5'],
+  [0.05, 'margin 0.05'],
+  [0.01, 'margin under 0.05'],
+] as const)('%d is told no further than it says something: %s', ([margin, said]) =>
+  expect(marginSaid(margin)).toBe(said),
+);
