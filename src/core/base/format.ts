@@ -32,13 +32,11 @@ export function span(low: number, high: number, unit: string, digits = 2): strin
 export function duration(seconds: number): string {
   if (seconds >= 3600) return 'an hour or more';
   if (seconds < 1) return 'under 1\u00a0s';
-  if (seconds < MINUTES_FROM) {
-    const step = seconds < 10 ? 1 : seconds < 57.5 ? 5 : 10;
-    return `${Math.round(seconds / step) * step}${NO_BREAK}s`;
-  }
-  const minutes = Math.round(seconds / 60);
-  return withUnit(minutes < 20 ? minutes : Math.round(minutes / 5) * 5, 'min');
+  if (seconds < MINUTES_FROM) return `${nearest(seconds, seconds < 10 ? 1 : seconds < 60 ? 5 : 10)}${NO_BREAK}s`;
+  return withUnit(nearest(seconds / 60, seconds < 1200 ? 1 : 5), 'min');
 }
+
+const nearest = (value: number, step: number): number => Math.round(value / step) * step;
 
 /** A span of time: "50 to 100 s", "2 to 5 min", "40 s to 3 min". */
 export function durationSpan(low: number, high: number): string {
