@@ -3,7 +3,7 @@ import { all, line, path, put, putAt, shape, standsOff, strokes, strokes2, way, 
 import { block, coat, pane, sheet, waste } from './sheets';
 import { flatHand, grip, pinch, pointing } from './hands';
 import { brush, roller, smallBrush } from './tools';
-import { between, type P3 } from './space';
+import { between, levelFace, type P3 } from './space';
 
 export type Tool = 'brush-full' | 'brush-small' | 'brush-thin' | 'card' | 'fingertip' | 'roller' | 'screen';
 
@@ -175,16 +175,7 @@ const bead = ([x, y, z]: P3, deep: number): Mark =>
 /** The even track behind an edge that is pulled to the right: `long` to where the edge is, as `deep` as the edge. */
 const tracked = ([x, y, z]: P3, long: number, deep: number): Mark =>
   all(
-    shape(
-      [
-        [x, y, z],
-        [x + long, y, z],
-        [x + long, y + deep, z],
-        [x, y + deep, z],
-      ],
-      'glue',
-      'thin',
-    ),
+    shape(levelFace([x, y, z], long, deep), 'glue', 'thin'),
     strokes(
       between(0.15, 0.85, deep > 40 ? 6 : 4).map((v, i): P3[] => [
         [x + (i % 2 ? 10 : 4), y + deep * v, z],
@@ -263,16 +254,7 @@ export function putOnNarrow(glued: Exclude<Glued, Broad>, tool: Tool): Mark {
         // the leaf lies on newsprint; another sheet of it covers the leaf, all but a strip along its edge
         sheet([-6, -22, 0], W + 34, D + 44, 'news'),
         sheet([0, -8, 0.5], W, D + 16, 'plain'),
-        shape(
-          [
-            [W - 13, -8, 0.5],
-            [W, -8, 0.5],
-            [W, D * 0.62, 0.5],
-            [W - 13, D * 0.62, 0.5],
-          ],
-          'glue',
-          'thin',
-        ),
+        shape(levelFace([W - 13, -8, 0.5], 13, D * 0.62 + 8), 'glue', 'thin'),
         sheet([-22, 0, 2], W + 9, D, 'news'),
         way([W + 9, D * 0.2, 0], [W + 9, D * 0.62, 0]),
         putAt(held, [W - 6, D * 0.62, 0]),

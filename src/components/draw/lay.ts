@@ -20,7 +20,7 @@ import {
 } from './ink';
 import { bent, block, coat, curledStrip, curlLeft, pane, pot, sheet, waste, weight } from './sheets';
 import { clock, folder, iron, night, softBrush } from './tools';
-import { between, flat, plus, type P2, type P3 } from './space';
+import { between, flat, levelFace, plus, type P2, type P3 } from './space';
 
 const BOARD: P3 = [0, 0, 0];
 const [BW, BD, BH] = [100, 66, 7];
@@ -80,17 +80,7 @@ export const faceDownOnGlass = (): Mark => {
   const hand = fromRight(plus(curve.at(-1)!, [0, 40, 0]), -82);
   return all(
     pane([-12, -12, 0], 134, 92),
-    strokes(
-      [
-        [
-          [46, 0, 4],
-          [118, 0, 4],
-          [118, 68, 4],
-          [46, 68, 4],
-        ],
-      ],
-      'hid',
-    ),
+    strokes([levelFace([46, 0, 4], 72, 68)], 'hid'),
     hand.behind,
     bent(curve, [0, 68, 0], { top: 'plain', under: 'printed' }),
     hand.front,
@@ -206,16 +196,7 @@ export const slideAlong = (): Mark => {
   const [x1, y1] = [x + by + long, y + deep];
   return all(
     block(BOARD, w, d, h),
-    shape(
-      [
-        [x, y, h],
-        [x + long, y, h],
-        [x + long, y + deep, h],
-        [x, y + deep, h],
-      ],
-      'glue',
-      'thin',
-    ),
+    shape(levelFace([x, y, h], long, deep), 'glue', 'thin'),
     strokes([corner(x1 + 3, y - 3, -1, 1), corner(x1 + 3, y1 + 3, -1, -1), corner(x + by - 3, y1 + 3, 1, -1)], 'line'),
     sheet([x + by - 9, y, z], long, deep, 'printed'),
     putAt(put(flatHand, [0, 0], 18), [x + by + 26, y + 34, z]),
@@ -478,16 +459,7 @@ export const spray = (): Mark => {
   return all(
     waste([0, 0, 0], 112, 74, 18),
     sheet([0, 0, 0], 112, 74, 'plain'),
-    shape(
-      [
-        [0, 30, 0],
-        [112, 30, 0],
-        [112, 74, 0],
-        [0, 74, 0],
-      ],
-      'glue',
-      'bare',
-    ),
+    shape(levelFace([0, 30, 0], 112, 44), 'glue', 'bare'),
     ...bands,
     mist(nozzle),
     putAt(

@@ -3,7 +3,7 @@ import { pointing } from './hands';
 import { all, putAt, put, shape, strokes, way, word, type Mark } from './ink';
 import { display, kitchenScale } from './paste';
 import { bent, block, coat } from './sheets';
-import { between, type P3 } from './space';
+import { between, levelFace, type P3 } from './space';
 
 /** Two moments side by side, each with its words under it. */
 const beside = (first: Mark, second: Mark, words: readonly [string, string]): Mark =>
@@ -117,12 +117,7 @@ function stripOnBoard(slides: boolean): Mark {
         [end, y, h + 0.6],
       ]
     : [[from, y, h + 0.6], ...ruck];
-  const was: P3[] = [
-    [end, y, h],
-    [end + 26, y, h],
-    [end + 26, y + deep, h],
-    [end, y + deep, h],
-  ];
+  const was = levelFace([end, y, h], 26, deep);
   return all(
     block([0, 0, 0], 122, 66, h, { top: 'board', sides: 'edge' }),
     slides && shape(was, 'glue', 'bare'),

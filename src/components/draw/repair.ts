@@ -3,7 +3,7 @@ import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
 import { all, leader, putAt, shape, strokes, way, way2, word, type Mark } from './ink';
 import { bent, block, bookBlock, coat, pane, sheet, waste } from './sheets';
-import { between, flat, plus, type P3 } from './space';
+import { between, flat, levelFace, plus, type P3 } from './space';
 
 /** Words to the right, in one column, each with a line to what it names. */
 const named = (at: P3, text: string, column: number, y: number): Mark =>
@@ -167,15 +167,7 @@ export const tHinge = (): Mark => {
   const [w, d] = [92, 46] as const;
   const white = (x: number, y: number, wide: number, deep: number): Mark =>
     all(
-      shape(
-        [
-          [x, y, 8],
-          [x + wide, y, 8],
-          [x + wide, y + deep, 8],
-          [x, y + deep, 8],
-        ],
-        'paper',
-      ),
+      shape(levelFace([x, y, 8], wide, deep), 'paper'),
       strokes(
         between(0.2, 0.8, 3).map((t, i): P3[] => [
           [x + wide * (i % 2 ? 0.15 : 0.3), y + deep * t, 8],

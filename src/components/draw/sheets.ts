@@ -1,6 +1,6 @@
 /** Sheets, boards and blocks: what is flat, bent or square. */
 import { all, dots, shape, shape2, strokes, strokes2, standsOff, type Fill, type Mark } from './ink';
-import { between, common, flat, hull, nearness, plus, ring, turning, type P2, type P3 } from './space';
+import { between, common, flat, hull, levelFace, nearness, plus, ring, turning, type P2, type P3 } from './space';
 
 /** What a face of a sheet shows: nothing, its printed side, wet glue with or without its shine, clear film, old newsprint, a page of a book. */
 export type DrawnFace =
@@ -173,12 +173,7 @@ export function waste([x, y, z]: P3, w: number, d: number, out: number): Mark {
         [end, row, z],
       ]);
   });
-  const corners: P3[] = [
-    [x - out, y - out, z],
-    [x + w + out, y - out, z],
-    [x + w + out, y + d + out, z],
-    [x - out, y + d + out, z],
-  ];
+  const corners = levelFace([x - out, y - out, z], long, deep);
   return all(shape(corners, FILL.news), strokes(lines));
 }
 
@@ -230,14 +225,7 @@ export const pane = ([x, y, z]: P3, w: number, d: number): Mark =>
  * lights on it, a thin one shows the track of every bristle.
  */
 export function coat([x, y, z]: P3, w: number, d: number, reached: number, how: 'full' | 'thin' = 'full'): Mark {
-  const face: P2[] = (
-    [
-      [x, y, z],
-      [x + w, y, z],
-      [x + w, y + d, z],
-      [x, y + d, z],
-    ] as P3[]
-  ).map(flat);
+  const face = levelFace([x, y, z], w, d).map(flat);
   if (reached >= 1)
     return all(
       shape2(face, 'glue'),
@@ -274,12 +262,7 @@ export function block(
   h: number,
   { top = 'board', sides = 'edge', face }: { top?: Fill; sides?: Fill; face?: DrawnFace } = {},
 ): Mark {
-  const lid: P3[] = [
-    [x, y, z + h],
-    [x + w, y, z + h],
-    [x + w, y + d, z + h],
-    [x, y + d, z + h],
-  ];
+  const lid = levelFace([x, y, z + h], w, d);
   return all(
     shape(
       [

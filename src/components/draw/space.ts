@@ -65,6 +65,14 @@ export const liesInShape = (p: P2, window: readonly P2[]): boolean => {
   return window.every((a, i) => way * left(a, window[(i + 1) % window.length]!, p) >= 0);
 };
 
+/** The corners of a level face, from its near left one round; w to the right, d away. */
+export const levelFace = ([x, y, z]: P3, w: number, d: number): P3[] => [
+  [x, y, z],
+  [x + w, y, z],
+  [x + w, y + d, z],
+  [x, y + d, z],
+];
+
 /** Points round a circle that lies level, or stands across x or across y. */
 export function ring(
   [x, y, z]: P3,
