@@ -52,7 +52,8 @@ export const SHOWING = { yes: 1, partly: 0.35, no: 0.12 } as const;
 
 /**
  * What a film draws in with, N/m per g/m² dry: a stress over a density. Published of gelatine coatings dried at room
- * temperature: 10 to 40 MPa (gelatin-coatings-1996), here 25 at 1.3 g/cm³. Estimates: 15 MPa at 1.5 for starch, 8 at 1.3 for ethers; a vinyl made flexible gives way.
+ * temperature: 10 to 40 MPa (gelatin-coatings-1996), here 25 at 1.3 g/cm³. Estimates: 15 MPa at 1.5 for starch, 8 at
+ * 1.3 for ethers; a vinyl made flexible gives way.
  */
 export const PULLS: Readonly<Record<FilmKind, number>> = { vinyl: 0.2, starch: 10, ether: 6, protein: 19 };
 

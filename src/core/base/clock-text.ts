@@ -6,5 +6,5 @@ export function clockText(seconds: number): string {
   return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
 }
 
-/** Whether a clock helps where there are so many seconds: under 3 nobody presses a button twice, with half an hour nobody hurries. */
+/** Whether a clock helps where there are so many seconds: under 3 nobody presses a button twice, with half an hour nobody hurries. Our own lines. */
 export const isWorthAClock = (seconds: number): boolean => seconds >= 3 && seconds <= 1800;

@@ -48,7 +48,7 @@ export function durationSpan(low: number, high: number): string {
   return `${shared ? from.slice(0, -unit.length) : from} to ${to}`;
 }
 
-/** From here on a time is told in whole minutes, s: a finer step than a sixth is more than is known. */
+/** From here on a time is told in whole minutes, s: a finer step than a sixth is more than is known. Our own line. */
 const MINUTES_FROM = 105;
 
 /** A chance in words that do not overclaim: "about 7 in 10". */

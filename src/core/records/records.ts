@@ -66,10 +66,10 @@ export interface Substrate {
   readonly hazards?: readonly Nature[];
 }
 
-/** A way to apply adhesive: tool and hand. */
 /** Which way a tool goes over a face: from its middle over all edges, in bands from edge to edge, or in one pull over the whole. */
 export type Stroke = 'outwards' | 'bands' | 'pull';
 
+/** A way to apply adhesive: tool and hand. */
 export interface Technique {
   readonly id: string;
   readonly name: string;
