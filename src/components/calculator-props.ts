@@ -14,7 +14,10 @@ export const ADDRESSES = {
   workshop: href('/workshop/'),
 } as const;
 
-export async function cautionTexts(): Promise<Record<string, { title: string; text: string }>> {
-  const cautions = await getCollection('cautions');
+/** By their ids; where `named` is given, only those. */
+export async function cautionTexts(
+  named?: ReadonlySet<string>,
+): Promise<Record<string, { title: string; text: string }>> {
+  const cautions = await getCollection('cautions', ({ id }) => named?.has(id) ?? true);
   return Object.fromEntries(cautions.map(({ id, data: { title, text } }) => [id, { title, text }]));
 }

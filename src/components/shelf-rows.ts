@@ -162,16 +162,14 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf
       : data.parts.length === 1
         ? `${nameOf(data.parts[0]!.of)}, as it comes`
         : `${data.parts.map(({ of, parts }) => partOf(parts, nameOf(of))).join(' to ')}, by ${data.by}`;
+  const cautions = adhesiveCautions(catalogue.adhesives.get(id)!, catalogue);
   return {
     id,
     name: data.name,
     page: href(`/shelf/adhesives/${id}/`),
     about: data.about,
     photo: data.photos[0],
-    cautions: adhesiveCautions(catalogue.adhesives.get(id)!, catalogue).map((caution) => ({
-      id: caution,
-      title: titleOf(caution),
-    })),
+    cautions: cautions.map((caution) => ({ id: caution, title: titleOf(caution) })),
     facts: [sentence([made, data.needsHeat && 'needs heat']), data.traitsNote?.trim()].filter(Boolean).join(' '),
     known: { basis: data.traitsBasis, source: data.traitsSource },
     cells: [
@@ -179,7 +177,7 @@ export function adhesiveRow({ id, data }: CollectionEntry<'adhesives'>, { nameOf
       data.longLived,
       data.flexes,
       data.bearsDamp,
-      fitForChildren(data.childSafe, adhesiveCautions(catalogue.adhesives.get(id)!, catalogue)),
+      fitForChildren(data.childSafe, cautions),
       asWritten(data.hold.porous),
       asWritten(data.hold.leather),
       asWritten(data.hold.nonPorous),

@@ -19,7 +19,7 @@ const DRY: Readonly<Record<string, string>> = {
   sponge: 'remoistened',
   spreader: 'both-faces',
 };
-const APPLIED_WITH = /\b(?:can|stick|press|iron|sponge|spreader)\b/;
+const APPLIED_WITH = new RegExp(`\\b(?:${Object.keys(DRY).join('|')})\\b`);
 
 function putOnPlate({ method, facts: { adhesive, job } }: Choice): string {
   if (adhesive.form === 'dry') return DRY[APPLIED_WITH.exec(adhesive.appliedWith)?.[0] ?? ''] ?? 'film';

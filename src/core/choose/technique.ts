@@ -53,9 +53,7 @@ function wetSteps(
         : 'Rub down through a clean sheet, from the middle to the edges.',
     method.press === 'clamp'
       ? 'Square it up, and hold or clamp it until it has set; then leave it alone until the next day.'
-      : task === 'label' && catalogue.substrates.get(job.substrate)!.face === 'non-porous'
-        ? LABEL_ON_A_JAR
-        : (LEFT_TO_DRY[task] ?? pressing(slipSeconds.p50)),
+      : (leftToDry(task, job.substrate, catalogue) ?? pressing(slipSeconds.p50)),
   ];
   return steps.filter(Boolean);
 }
@@ -85,6 +83,10 @@ const LEFT_TO_DRY: Partial<Readonly<Record<Task, string>>> = {
 
 /** What glass, glaze and metal that bear a label most often are: round. Common practice, no source. */
 const LABEL_ON_A_JAR = 'Rub down its edges again after a minute, and let it dry where it stands.';
+
+/** How it dries where no board and weight can be laid on it; undefined where they can. */
+const leftToDry = (task: Task, ground: string, { substrates }: Catalogue): string | undefined =>
+  task === 'label' && substrates.get(ground)!.face === 'non-porous' ? LABEL_ON_A_JAR : LEFT_TO_DRY[task];
 
 /** Slow glues still hold their water when they are laid; they need longer under weight. */
 function pressing(slipSeconds: number): string {

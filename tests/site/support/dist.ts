@@ -71,11 +71,12 @@ export const documentOf = ({ html }: BuiltPage) => read(html);
 /** The same with nothing but its head, which takes a twentieth of the time. */
 export const headOf = ({ html }: BuiltPage) => read(html.slice(0, html.indexOf('</head>')));
 
-/** Those that stand in what a page names; the others are never in an address or an id. */
-const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
-const decoded = (text: string) =>
+const NAMED: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: '\u00a0' };
+
+/** Text of a page, with what stands for a character put back: by its number, or by one of the few names that our pages use. */
+export const decoded = (text: string) =>
   text.replace(/&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi, (all, hex?: string, decimal?: string, name?: string) =>
-    hex || decimal ? String.fromCodePoint(parseInt(hex ?? decimal!, hex ? 16 : 10)) : (ENTITIES[name!] ?? all),
+    hex || decimal ? String.fromCodePoint(parseInt(hex ?? decimal!, hex ? 16 : 10)) : (NAMED[name!] ?? all),
   );
 
 export interface Tag {

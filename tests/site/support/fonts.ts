@@ -1,5 +1,5 @@
 /** The fonts that styles declare, and the characters that a page is written in. */
-import type { BuiltPage } from './dist';
+import { decoded, type BuiltPage } from './dist';
 
 export interface Face {
   readonly url: string;
@@ -22,15 +22,9 @@ export function facesIn(css: string): Face[] {
 }
 
 const SILENT = /<(script|style)\b[^>]*>[\s\S]*?<\/\1>/g;
-const NAMED: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', nbsp: '\u00a0' };
 
 /** Code points of a page's text, each once; blanks that end a line are no characters to a font. */
 export function charactersOf({ html }: BuiltPage): number[] {
-  const text = html
-    .replace(SILENT, '')
-    .replace(/<[^>]*>/g, '')
-    .replace(/&#(x[\da-f]+|\d+);/gi, (_, code: string) => String.fromCodePoint(Number(code.replace(/^x/i, '0x'))))
-    .replace(/&(\w+);/g, (whole, name: string) => NAMED[name] ?? whole)
-    .replace(/[\n\r\t]+/g, ' ');
+  const text = decoded(html.replace(SILENT, '').replace(/<[^>]*>/g, '')).replace(/[\n\r\t]+/g, ' ');
   return [...new Set(text)].map((character) => character.codePointAt(0)!);
 }
