@@ -5,10 +5,9 @@
  * anywhere.
  */
 import { isAtHand } from './at-hand';
-import type { Liquid } from '../adhesive/liquid';
 import { drawsOf, inHand, type Draws, type DrawsFor, type Samples } from './draws';
 import { kindOf } from './kind';
-import type { Ranked, Verdict } from './finding';
+import type { Ranked, Suitability, Verdict } from './finding';
 import { THINGS, type Bench, type Margins } from '../joint/bench';
 import { settleJob, type Job, type SettledJob } from './job';
 import { dryMargins, easeOf, givenOf, wetMargins, type Ease, type Given } from '../joint/margins';
@@ -18,13 +17,14 @@ import { recordsOn } from '../records/kinds';
 import type { Adhesive, Catalogue } from '../records/records';
 import {
   benchAsked,
-  dryPointsOf,
-  liquidsOf,
+  dryPointAsked,
+  liquidAsked,
   middleBench,
   middleLiquid,
   secondsNeeded,
   taskOf,
   type Bringing,
+  type LiquidOn,
 } from './sampling';
 import { sheetOf, type Sheet } from '../paper/sheet';
 import { suitability } from './suitability';
@@ -32,6 +32,8 @@ import { heldBy, meanHeld, tallyOf, type Chances } from './tally';
 import { TASK_TRAITS } from '../records/task';
 import { atOnce, type InTurns } from '../base/turns';
 
+/** Places that are set side by side under an answer. */
+export const FIRST_PLACES = 4;
 /** Draws per adhesive and method. */
 export const SAMPLES = 64;
 /** What the ranking takes off where a thing goes wrong but a hand has a way round it. Judgements of ours. */
@@ -60,18 +62,41 @@ export function* rankInTurns(
   records: Catalogue,
   samples: Samples | DrawsFor = SAMPLES,
 ): InTurns<readonly Ranked[]> {
-  const catalogue = recordsOn(job.bench, records);
-  const sheet = sheetOf(job, catalogue);
-  const benches = benchKeeper(job, sheet, catalogue);
-  const bench = middleBench(job, sheet, catalogue);
-  const middle = { bench, given: givenOf(bench) };
-  const drawsFor = typeof samples === 'function' ? samples : () => samples;
+  const work = workOn(job, records, samples);
   const ranked: Ranked[] = [];
-  for (const adhesive of catalogue.adhesives.values()) {
+  for (const adhesive of work.catalogue.adhesives.values()) {
     yield;
-    ranked.push(judge(adhesive, job, sheet, middle, benches, catalogue, drawsOf(drawsFor(adhesive.id))));
+    ranked.push(judge(screen(adhesive, work), work)!);
   }
   return inOrder(ranked);
+}
+
+/**
+ * The first places of that order, to the last digit, and nothing else: what a lesson shows. An adhesive is dropped as
+ * soon as it could no longer come among them even if it held on every draw that is left, which spares half of the work.
+ */
+export function* firstPlacesInTurns(
+  job: SettledJob,
+  records: Catalogue,
+  places = FIRST_PLACES,
+): InTurns<readonly Ranked[]> {
+  const work = workOn(job, records, SAMPLES);
+  const screened: Screened[] = [];
+  for (const adhesive of work.catalogue.adhesives.values()) {
+    yield;
+    screened.push(screen(adhesive, work));
+  }
+  // The likeliest are tried first, so that the others have something to fall behind.
+  screened.sort(bestFirst);
+  let first: readonly Ranked[] = [];
+  for (const one of screened) {
+    const lowest = first[places - 1];
+    if (lowest && byClass(lowest, one) < 0) break;
+    yield;
+    const judged = judge(one, work, lowest && countsIn(first).get(lowest));
+    if (judged) first = inOrder([...first, judged]).slice(0, places);
+  }
+  return first;
 }
 
 /**
@@ -81,32 +106,38 @@ export function* rankInTurns(
 export const rank = (job: Job, catalogue: Catalogue, samples: Samples | DrawsFor = SAMPLES): readonly Ranked[] =>
   atOnce(rankInTurns(settleJob(job, catalogue).job, catalogue, samples));
 
-const last = (one: Ranked) => (one.verdict === 'ruled-out' ? 1 : 0);
+/** What an order goes by. */
+type Placed = Pick<Ranked, 'adhesiveId' | 'atHand' | 'verdict' | 'chance' | 'kind'>;
 
-/** What is at hand first, what is ruled out last, else by chance; ties by id, so that they fall alike everywhere. */
-const bestFirst = (a: Ranked, b: Ranked): number =>
-  Number(b.atHand) - Number(a.atHand) ||
-  last(a) - last(b) ||
-  b.chance - a.chance ||
-  (a.adhesiveId < b.adhesiveId ? -1 : 1);
+const last = (one: Pick<Placed, 'verdict'>) => (one.verdict === 'ruled-out' ? 1 : 0);
+
+/** What is at hand first, what is ruled out last. */
+const byClass = (a: Omit<Placed, 'chance'>, b: Omit<Placed, 'chance'>): number =>
+  Number(b.atHand) - Number(a.atHand) || last(a) - last(b);
+
+/** The same, else by chance; ties by id, so that they fall alike everywhere. */
+const bestFirst = (a: Placed, b: Placed): number =>
+  byClass(a, b) || b.chance - a.chance || (a.adhesiveId < b.adhesiveId ? -1 : 1);
+
+/** What each counts in the order: its chance, less where others of its kind stand higher. */
+function countsIn<R extends Placed>(ranked: readonly R[]): ReadonlyMap<R, number> {
+  const seen = new Map<string, number>();
+  const counts = new Map<R, number>();
+  for (const one of [...ranked].sort(bestFirst)) {
+    const before = seen.get(one.kind) ?? 0;
+    seen.set(one.kind, before + 1);
+    counts.set(one, one.chance * NEXT_OF_A_KIND ** before);
+  }
+  return counts;
+}
 
 /**
  * The order shown: by chance, but the second and third strength of one kind give way to other kinds that do nearly
  * as well, so that the first places of a list tell different things. First place is always the best chance.
  */
-export function inOrder<R extends Ranked>(ranked: readonly R[]): R[] {
-  const seen = new Map<string, number>();
-  const counts = new Map<R, number>();
-  const sorted = [...ranked].sort(bestFirst);
-  for (const one of sorted) {
-    const before = seen.get(one.kind) ?? 0;
-    seen.set(one.kind, before + 1);
-    counts.set(one, one.chance * NEXT_OF_A_KIND ** before);
-  }
-  return sorted.sort(
-    (a, b) =>
-      Number(b.atHand) - Number(a.atHand) || last(a) - last(b) || counts.get(b)! - counts.get(a)! || bestFirst(a, b),
-  );
+export function inOrder<R extends Placed>(ranked: readonly R[]): R[] {
+  const counts = countsIn(ranked);
+  return [...ranked].sort((a, b) => byClass(a, b) || counts.get(b)! - counts.get(a)! || bestFirst(a, b));
 }
 
 const left = (held: number, weight: number): number => 1 - weight * (1 - held);
@@ -172,15 +203,52 @@ function benchKeeper(job: Job, sheet: Sheet, catalogue: Catalogue): BenchKeeper 
   };
 }
 
-function judge(
-  adhesive: Adhesive,
-  job: Job,
-  sheet: Sheet,
-  middle: Kept,
-  benches: BenchKeeper,
-  catalogue: Catalogue,
-  drawn: Draws,
-): Ranked {
+/** What every adhesive of one job is tried with. */
+interface Work {
+  readonly job: SettledJob;
+  readonly catalogue: Catalogue;
+  readonly sheet: Sheet;
+  readonly benches: BenchKeeper;
+  readonly middle: Kept;
+  readonly drawsFor: DrawsFor;
+}
+
+function workOn(job: SettledJob, records: Catalogue, samples: Samples | DrawsFor): Work {
+  const catalogue = recordsOn(job.bench, records);
+  const sheet = sheetOf(job, catalogue);
+  const bench = middleBench(job, sheet, catalogue);
+  return {
+    job,
+    catalogue,
+    sheet,
+    benches: benchKeeper(job, sheet, catalogue),
+    middle: { bench, given: givenOf(bench) },
+    drawsFor: typeof samples === 'function' ? samples : () => samples,
+  };
+}
+
+/** An adhesive after a few draws of each of its methods, which tell what is worth trying on all. */
+interface Screened extends Placed {
+  readonly adhesive: Adhesive;
+  readonly draws: Draws;
+  readonly weights: Chances;
+  readonly fit: Suitability;
+  readonly worth: readonly Screening[];
+}
+
+interface Screening {
+  readonly bringable: Bringable;
+  /** what a draw comes to, worked out when it is asked for */
+  readonly foundOn: (draw: number) => Found;
+  /** of the draws that screened it, at their places */
+  readonly found: readonly (Found | undefined)[];
+  /** over those draws, as usual as it is */
+  readonly level: number;
+}
+
+function screen(adhesive: Adhesive, work: Work): Screened {
+  const { job, sheet, catalogue, middle, benches } = work;
+  const draws = drawsOf(work.drawsFor(adhesive.id));
   const weights = weightsOf(job, adhesive.form);
   const fit = suitability(adhesive, job, sheet, catalogue);
   const needs = new Set(job.needs);
@@ -190,34 +258,51 @@ function judge(
     const quick = needs.has('quick') && adhesive.form === 'wet' ? 1 / (1 + margins.slipSeconds / QUICK_SECONDS) : 1;
     return weighedUp(held, weights) * (1 - wrinkles) * quick;
   };
+  const asked = marginsOf(adhesive, catalogue, job, draws);
   const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, middle, catalogue));
-  const asked = marginsOf(adhesive, catalogue, job, drawn);
-  const foundOn = (draw: number, all: Benches): Found => {
-    const margins = asked(draw, all(draw));
-    const held = heldBy(margins);
-    return { margins, held, level: combine(margins, held) };
-  };
-  // A few draws tell which methods are worth the whole: one that falls far behind cannot be the best of all.
-  const screened = methods.map((bringable) => {
-    const all = benches(bringable.bringing, drawn);
+  const screened = methods.map((bringable): Screening => {
+    const all = benches(bringable.bringing, draws);
+    const foundOn = (draw: number): Found => {
+      const margins = asked(draw, all(draw));
+      const held = heldBy(margins);
+      return { margins, held, level: combine(margins, held) };
+    };
     const found: Found[] = [];
     let sum = 0;
     let count = 0;
-    for (let draw = SCREEN_FROM; draw < drawn.count; draw += SCREEN_EVERY, count += 1) {
-      const one = (found[draw] = foundOn(draw, all));
-      sum += one.level;
-    }
-    return { bringable, all, found, level: (sum / Math.max(1, count)) * bringable.usual };
+    for (let draw = SCREEN_FROM; draw < draws.count; draw += SCREEN_EVERY, count += 1)
+      sum += (found[draw] = foundOn(draw)).level;
+    return { bringable, foundOn, found, level: (sum / Math.max(1, count)) * bringable.usual };
   });
   screened.sort((a, b) => b.level - a.level);
-  const worth = screened.filter(({ level }, i) => i < MOST_TRIED && level >= screened[0]!.level - SCREEN_GAP);
-  const tried = worth.map(({ bringable, all, found }): Tried => {
-    const draws = Array.from({ length: drawn.count }, (_, draw) => found[draw] ?? foundOn(draw, all));
+  // One that falls far behind on those cannot be the best of all.
+  const { level } = screened[0]!;
+  return {
+    adhesiveId: adhesive.id,
+    atHand: isAtHand(adhesive, job.atHand, catalogue),
+    kind: kindOf(adhesive, catalogue),
+    verdict: fit.verdict ?? 'unlikely',
+    chance: level * fit.share,
+    adhesive,
+    draws,
+    weights,
+    fit,
+    worth: screened.filter((one, i) => i < MOST_TRIED && one.level >= level - SCREEN_GAP),
+  };
+}
+
+/** The whole judgement of one that was screened; none where its chance is sure to lie below `least`. */
+function judge(screened: Screened, { job, sheet, catalogue }: Work, least = 0): Ranked | undefined {
+  const { adhesive, weights, fit, worth, atHand, kind } = screened;
+  const tried = worth.flatMap(({ bringable, foundOn, found }): Tried[] => {
+    const draws = onAll(screened.draws.count, found, foundOn, (least - CLOSE) / (bringable.usual * fit.share));
+    if (!draws) return [];
     const together = draws.reduce((sum, { level }) => sum + level, 0) / draws.length;
-    return { bringable, draws, chance: together * bringable.usual * fit.share };
+    return [{ bringable, draws, chance: together * bringable.usual * fit.share }];
   });
   tried.sort((a, b) => b.chance - a.chance);
-  const [best, ...rest] = tried as [Tried, ...Tried[]];
+  const [best, ...rest] = tried;
+  if (!best || best.chance < least) return undefined;
   const near = rest.find(
     ({ bringable: { method }, chance }) =>
       chance > best.chance - CLOSE &&
@@ -250,10 +335,30 @@ function judge(
     margins: found.margins,
     gives: found.gives,
     placement: placementOf(facts, catalogue),
-    atHand: isAtHand(adhesive, job.atHand, catalogue),
-    kind: kindOf(adhesive, catalogue),
+    atHand,
+    kind,
     facts,
   };
+}
+
+/** Every draw of a method; none as soon as their mean could no longer reach `least`, whatever is left of them came to. */
+function onAll(
+  count: number,
+  screened: readonly (Found | undefined)[],
+  foundOn: (draw: number) => Found,
+  least: number,
+): readonly Found[] | undefined {
+  let most = count;
+  for (const found of screened) if (found) most -= 1 - found.level;
+  const all: Found[] = [];
+  for (let draw = 0; draw < count; draw += 1) {
+    if (most < least * count) return undefined;
+    const known = screened[draw];
+    const found = known ?? foundOn(draw);
+    if (!known) most -= 1 - found.level;
+    all.push(found);
+  }
+  return all;
 }
 
 /** What one draw came to: its margins, the chances they give, and these weighed up as one. */
@@ -296,26 +401,26 @@ function marginsOf(
   const hand = draws.hand?.(kindOf(adhesive, catalogue));
   const own = (margins: Margins) => (hand ? inHand(margins, hand) : margins);
   if (adhesive.form === 'dry') {
-    const points = dryPointsOf(adhesive, draws);
-    return (draw, { bench }) => own(dryMargins(adhesive, points[draw]!, bench, constants[draw]!));
+    const points = dryPointAsked(adhesive, draws);
+    return (draw, { bench }) => own(dryMargins(adhesive, points(draw), bench, constants[draw]!));
   }
-  const liquids = liquidsOf(adhesive, catalogue, draws);
-  const eased = easesOf(liquids, celsius);
+  const liquidOn = liquidAsked(adhesive, catalogue, draws);
+  const eased = easesOf(liquidOn, celsius);
   return (draw, { bench, given }) => {
-    const liquid = liquids[draw]!;
+    const liquid = liquidOn(draw);
     const ease = (eased[draw] ??= easeOf(adhesive, liquid, celsius, constants[draw]!));
     return own(wetMargins(adhesive, liquid, bench, constants[draw]!, ease, given));
   };
 }
 
 /** How easily these liquids run, filled in as they are asked about; kept for the temperature that was asked last. */
-function easesOf(liquids: readonly Liquid[], celsius: number): Ease[] {
-  let kept = eases.get(liquids);
-  if (kept?.celsius !== celsius) eases.set(liquids, (kept = { celsius, eases: [] }));
+function easesOf(liquidOn: LiquidOn, celsius: number): Ease[] {
+  let kept = eases.get(liquidOn);
+  if (kept?.celsius !== celsius) eases.set(liquidOn, (kept = { celsius, eases: [] }));
   return kept.eases;
 }
 /** The liquids of some draws are kept by them, and each draw has its own constants. */
-const eases = new WeakMap<readonly Liquid[], { readonly celsius: number; readonly eases: Ease[] }>();
+const eases = new WeakMap<LiquidOn, { readonly celsius: number; readonly eases: Ease[] }>();
 
 /** From this weight on a thing matters to the task, is shown, and can spoil a good word. */
 export const MATTERS = 0.25;

@@ -128,27 +128,43 @@ function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue, { tool, way }:
 
 const LIQUID_DIMENSION: Readonly<Record<Uncertain, number>> = { solids: 11, viscosity: 12, grab: 13, film: 13 };
 
+/** One mixing of an adhesive, by the number of its draw. */
+export type LiquidOn = (sample: number) => Liquid;
+
 /** Liquids do not depend on the job, so they are worked out once per catalogue and draws. */
-const liquidCache = new WeakMap<Catalogue, WeakMap<object, Map<string, readonly Liquid[]>>>();
+const liquidCache = new WeakMap<Catalogue, WeakMap<object, Map<string, LiquidOn>>>();
 const MIDDLE = {};
 
 /** The liquid at the middle of every range. */
 export function middleLiquid(adhesive: WetAdhesive, catalogue: Catalogue): Liquid {
-  return cached(catalogue, MIDDLE, adhesive.id, () => [liquidOf(adhesive, catalogue)])[0]!;
+  return cached(catalogue, MIDDLE, adhesive.id, () => {
+    const liquid = liquidOf(adhesive, catalogue);
+    return () => liquid;
+  })(0);
 }
 
-/** The same adhesive mixed many times within its stated ranges: as many times as asked (1 to 1000), or as the draws say. */
-export function liquidsOf(adhesive: WetAdhesive, catalogue: Catalogue, samples: Samples): readonly Liquid[] {
+/**
+ * The same adhesive mixed many times within its stated ranges: as many times as asked (1 to 1000), or as the draws say;
+ * each mixed when it is asked for by its number, since most adhesives are tried on a few of them.
+ */
+export function liquidAsked(adhesive: WetAdhesive, catalogue: Catalogue, samples: Samples): LiquidOn {
   const draws = drawsOf(samples);
-  return cached(catalogue, draws, adhesive.id, () =>
-    Array.from({ length: draws.count }, (_, sample) => {
+  return cached(catalogue, draws, adhesive.id, () => {
+    const made = new Array<Liquid>(draws.count);
+    return (sample) => {
       const draw = drawOf(draws, sample);
-      return liquidOf(adhesive, catalogue, (range, of) => draw(range, LIQUID_DIMENSION[of]));
-    }),
-  );
+      return (made[sample] ??= liquidOf(adhesive, catalogue, (range, of) => draw(range, LIQUID_DIMENSION[of])));
+    };
+  });
 }
 
-function cached(catalogue: Catalogue, of: object, id: string, make: () => readonly Liquid[]): readonly Liquid[] {
+/** The same, all of them. */
+export function liquidsOf(adhesive: WetAdhesive, catalogue: Catalogue, samples: Samples): readonly Liquid[] {
+  const liquidOn = liquidAsked(adhesive, catalogue, samples);
+  return Array.from({ length: drawsOf(samples).count }, (_, sample) => liquidOn(sample));
+}
+
+function cached(catalogue: Catalogue, of: object, id: string, make: () => LiquidOn): LiquidOn {
   let known = liquidCache.get(catalogue);
   if (!known) liquidCache.set(catalogue, (known = new WeakMap()));
   let byId = known.get(of);
@@ -160,8 +176,14 @@ function cached(catalogue: Catalogue, of: object, id: string, make: () => readon
 
 /** A dry adhesive drawn from its stated ranges: as many times as asked (1 to 1000), or as the draws say. */
 export function dryPointsOf(adhesive: DryAdhesive, samples: Samples): readonly DryPoint[] {
+  const point = dryPointAsked(adhesive, samples);
+  return Array.from({ length: drawsOf(samples).count }, (_, sample) => point(sample));
+}
+
+/** The same, each drawn when it is asked for by its number. */
+export function dryPointAsked(adhesive: DryAdhesive, samples: Samples): (sample: number) => DryPoint {
   const draws = drawsOf(samples);
-  return Array.from({ length: draws.count }, (_, sample) => dryPoint(adhesive, drawOf(draws, sample)));
+  return (sample) => dryPoint(adhesive, drawOf(draws, sample));
 }
 
 /** A dry adhesive with everything at the middle of its range. */

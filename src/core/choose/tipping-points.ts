@@ -1,7 +1,7 @@
 /** What would change the answer: for each thing the person can change, the nearest value that flips first place. */
 import { JOB_FIELDS, settleJob, withoutMisfit, type Job, type SettledJob } from './job';
 import { atOnce, type InTurns } from '../base/turns';
-import { rankInTurns } from './ranking';
+import { firstPlacesInTurns } from './ranking';
 import { withinLimits } from '../base/limits';
 import type { Catalogue } from '../records/records';
 import { secondsNeeded } from './sampling';
@@ -68,7 +68,8 @@ export function nearestFlip(field: FlipField, job: Job, catalogue: Catalogue): F
   return atOnce(searchFlip(field, firstOf(sound, catalogue), sound, catalogue));
 }
 
-const firstOf = (job: SettledJob, catalogue: Catalogue): string => atOnce(rankInTurns(job, catalogue))[0]!.adhesiveId;
+const firstOf = (job: SettledJob, catalogue: Catalogue): string =>
+  atOnce(firstPlacesInTurns(job, catalogue, 1))[0]!.adhesiveId;
 
 function valueNow(field: FlipField, job: Job, catalogue: Catalogue): number {
   if (field === 'placeSeconds') return secondsNeeded(job);

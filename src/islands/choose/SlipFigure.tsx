@@ -1,16 +1,15 @@
 /** How long the sheet can be moved with each of the first places, beside the time that is needed. */
 import { useStore } from '@nanostores/preact';
 import { adhesiveName } from '../../core/choose/answer-words';
+import { FIRST_PLACES } from '../../core/choose/ranking';
 import { secondsNeeded } from '../../core/choose/sampling';
 import type { ChooseStore } from '../../stores/choose/choose';
 import { SlipPlate } from '../parts/SlipPlate';
 
-const SHOWN = 4;
-
 export function SlipFigure({ store }: { readonly store: Pick<ChooseStore, '$choices' | '$job' | 'catalogue'> }) {
   const choices = useStore(store.$choices);
   const needed = secondsNeeded(useStore(store.$job));
-  const shown = choices.filter((choice) => choice.verdict !== 'ruled-out' && choice.atHand).slice(0, SHOWN);
+  const shown = choices.filter((choice) => choice.verdict !== 'ruled-out' && choice.atHand).slice(0, FIRST_PLACES);
   if (shown.length === 0) return null;
   return (
     <figure class="plate">

@@ -1,19 +1,42 @@
 /** The order, and what the bench can do about each failure: on made-up judgements and ones that a hand can follow. */
+import fc from 'fast-check';
+import { atOnce } from '../../../src/core/base/turns';
 import type { Ranked } from '../../../src/core/choose/finding';
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_JOB, type Job } from '../../../src/core/choose/job';
+import { DEFAULT_JOB, settleJob, type Job } from '../../../src/core/choose/job';
 import { TASKS, type Task } from '../../../src/core/records/task';
 import { judge } from '../../../src/core/choose/judge';
-import { inOrder, rank, weighedUp, weightsOf } from '../../../src/core/choose/ranking';
+import { firstPlacesInTurns, inOrder, rank, weighedUp, weightsOf } from '../../../src/core/choose/ranking';
 import type { Adhesive } from '../../../src/core/records/records';
 import { weightMap } from '../../../src/core/choose/weight-map';
 import { catalogue } from '../../../src/data/catalogue';
 import { EVERY_ONE } from '../support/facts';
-import { jobWith } from '../support/jobs';
+import { jobWith, soundJob } from '../support/jobs';
 
 const one = (adhesiveId: string, chance: number, change: Partial<Ranked> = {}) =>
   ({ adhesiveId, chance, atHand: true, verdict: 'likely', kind: adhesiveId, ...change }) as Ranked;
 const order = (all: readonly Ranked[]) => inOrder(all).map(({ adhesiveId }) => adhesiveId);
+
+describe('the first places alone, as a lesson shows them', () => {
+  const places = (job: Job, count: number) =>
+    atOnce(firstPlacesInTurns(settleJob(job, catalogue).job, catalogue, count));
+  it('are those of the whole order to the last digit, for any job', () => {
+    fc.assert(
+      fc.property(soundJob, fc.constantFrom(...TASKS), (any, task) => {
+        const job = { ...any, task };
+        const whole = rank(job, catalogue);
+        expect(places(job, 4)).toEqual(whole.slice(0, 4));
+        expect(places(job, 1)).toEqual(whole.slice(0, 1));
+      }),
+      { numRuns: 60, seed: 16 },
+    );
+  });
+  it('are all that are at hand, and then others, where fewer are at hand than places', () => {
+    const job = { ...DEFAULT_JOB, atHand: ['pva', 'glue-stick'] };
+    expect(places(job, 4).map(({ atHand }) => atHand)).toEqual([true, true, false, false]);
+    expect(places(job, 4)).toEqual(rank(job, catalogue).slice(0, 4));
+  });
+});
 
 describe('the order', () => {
   it('is by chance, and between equals by id, however they came', () => {
