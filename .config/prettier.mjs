@@ -1,4 +1,5 @@
 // @ts-check
+/** Formats Astro components; all else is formatted by oxfmt.json, which says the same. */
 /** @type {import('prettier').Config} */
 export default {
   printWidth: 120,

@@ -9,7 +9,17 @@ import { flat, type P2, type P3 } from './space';
  * What each looks like stands in styles/draw.css.
  */
 export type Fill =
-  'paper' | 'skin' | 'board' | 'edge' | 'glue' | 'glass' | 'water' | 'ink' | 'green' | 'ground' | 'none';
+  | 'paper'
+  | 'skin'
+  | 'board'
+  | 'edge'
+  | 'glue'
+  | 'glass'
+  | 'water'
+  | 'ink'
+  | 'green'
+  | 'ground'
+  | 'none';
 /** edge, thin line, no line, way that something moves, dots of a printed face, dashed (what is out of sight), light on what is wet, tick or cross */
 export type Line = 'line' | 'thin' | 'bare' | 'way' | 'dots' | 'hid' | 'shine' | 'sign';
 

@@ -4,7 +4,16 @@ import { between, common, flat, hull, levelFace, nearness, plus, ring, turning, 
 
 /** What a face of a sheet shows: nothing, its printed side, wet glue with or without its shine, clear film, old newsprint, a page of a book. */
 export type DrawnFace =
-  'plain' | 'printed' | 'glued' | 'wet' | 'film' | 'news' | 'page' | 'cloth' | 'tissue' | 'blotter';
+  | 'plain'
+  | 'printed'
+  | 'glued'
+  | 'wet'
+  | 'film'
+  | 'news'
+  | 'page'
+  | 'cloth'
+  | 'tissue'
+  | 'blotter';
 const FILL: Readonly<Record<DrawnFace, Fill>> = {
   plain: 'paper',
   printed: 'paper',

@@ -8,7 +8,8 @@ export type Part = {
   /** g/ml */
   readonly density: number;
 } & (
-  { readonly grams: number; readonly millilitres?: never } | { readonly millilitres: number; readonly grams?: never }
+  | { readonly grams: number; readonly millilitres?: never }
+  | { readonly millilitres: number; readonly grams?: never }
 );
 
 export interface Mix {

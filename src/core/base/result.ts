@@ -4,7 +4,13 @@
  */
 
 export type ErrorCode =
-  'not-a-number' | 'too-small' | 'too-large' | 'not-positive' | 'contradiction' | 'unknown-id' | 'empty';
+  | 'not-a-number'
+  | 'too-small'
+  | 'too-large'
+  | 'not-positive'
+  | 'contradiction'
+  | 'unknown-id'
+  | 'empty';
 
 export interface InputError {
   readonly field: string;
@@ -15,7 +21,8 @@ export interface InputError {
 }
 
 export type Result<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly errors: readonly InputError[] };
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly errors: readonly InputError[] };
 
 /** What answers has not been fetched yet: neither an answer nor a fault, and the same question can be asked again. */
 export interface Loading {
