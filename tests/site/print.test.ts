@@ -25,6 +25,31 @@ test.for(chosen.map((page) => [page.address, page] as const))('%s prints without
   });
 });
 
+test('a movement is four drawings side by side, in print and for those who want no motion, each in its own colours', async () => {
+  await withPage({}, async (tab) => {
+    await tab.goto(`${SITE}shelf/plates/moving/`);
+    const seen = () =>
+      tab.evaluate(() => {
+        const drawings = [...document.querySelector('.moving [role="img"]')!.querySelectorAll('svg')].filter((svg) =>
+          svg.checkVisibility({ visibilityProperty: true }),
+        );
+        const sheets = drawings.map((svg) => [...svg.querySelectorAll('path.p')]);
+        return {
+          places: new Set(drawings.map((svg) => `${svg.getBoundingClientRect().x} ${svg.getBoundingClientRect().y}`))
+            .size,
+          unpainted: sheets.filter((own) => own.length === 0).length,
+          black: sheets.flat().filter((sheet) => getComputedStyle(sheet).fill === 'rgb(0, 0, 0)').length,
+        };
+      });
+    const atRest = { places: 4, unpainted: 0, black: 0 };
+    expect(await seen()).toEqual(atRest);
+    await tab.emulateMedia({ media: 'print', reducedMotion: 'no-preference' });
+    expect(await seen()).toEqual(atRest);
+    await tab.emulateMedia({ media: 'screen', reducedMotion: 'no-preference' });
+    expect((await seen()).places).toBe(1);
+  });
+});
+
 /** Long answers and short: many cautions, many steps, none at all. */
 const ANSWERS = {
   'the usual job': '',
