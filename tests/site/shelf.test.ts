@@ -75,3 +75,26 @@ test('a swatch shows one view of the paper, square, and not the strip of three t
     for (const { width, height } of boxes) expect(Math.abs(width - height)).toBeLessThanOrEqual(1);
   });
 });
+
+test('each paper is drawn on its own page and on those of its answers, fetched when it comes into view and marked as drawn', () => {
+  const shown = PAGES.filter(({ file }) => /^(answers|shelf\/papers)\/[^/]+\/index\.html$/.test(file));
+  const drawn = new Set<string>();
+  for (const page of shown) {
+    const swatch = documentOf(page).querySelector('main ul.swatch')!;
+    const views = [...swatch.querySelectorAll('img')];
+    const [paper = '', ...others] = new Set(views.map(({ src }) => /\/([\w-]+)\.svg#/.exec(src)?.[1] ?? src));
+    expect(others, page.file).toEqual([]);
+    if (page.file.startsWith('shelf/')) expect(page.file).toContain(`/${paper}/`);
+    expect(
+      views.map(({ src }) => src.split('#')[1]),
+      page.file,
+    ).toEqual(['flat', 'light', 'torn']);
+    for (const view of views) {
+      expect(view.getAttribute('loading'), page.file).toBe('lazy');
+      expect(view.alt.length, page.file).toBeGreaterThan(10);
+    }
+    expect(swatch.closest('figure')?.textContent, page.file).toContain('drawn, not a photograph');
+    drawn.add(paper);
+  }
+  expect([...drawn].sort()).toEqual([...readContent().papers.keys()].sort());
+});
