@@ -2,21 +2,12 @@
  * Every kind of built page (see LOOKED_AT), opened once in a real browser and looked at in both colour schemes, on a phone and
  * on a desk: accessible, quiet, self-contained, and within its width.
  */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults, RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { bringAxe, violations } from './support/axe';
 import { complaintsOf, ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
 import { EVERY_PAGE, LOOKED_AT, type BuiltPage } from './support/dist';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const RULES: RunOptions = {
-  runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] },
-  rules: { 'target-size': { enabled: true } },
-  resultTypes: ['violations'],
-  preload: false,
-};
+import { tooSmall } from './support/targets';
 
 const PHONE = { width: 390, height: 844 };
 const DESK = { width: 1280, height: 900 };
@@ -28,20 +19,8 @@ interface Findings {
   readonly complaints: readonly string[];
   readonly strangers: readonly string[];
   readonly tooWide: readonly string[];
+  readonly tooSmall: readonly string[];
   readonly nonsense: readonly string[];
-}
-
-/** The rules that look at colours; the others find in the dark what they found in the light. */
-const COLOUR_RULES: RunOptions = { ...RULES, runOnly: ['color-contrast', 'link-in-text-block'], rules: {} };
-
-async function runAxe(page: Page, rules: RunOptions, where: string): Promise<string[]> {
-  const { violations } = await page.evaluate(
-    (options) => (globalThis as unknown as { axe: { run(o: RunOptions): Promise<AxeResults> } }).axe.run(options),
-    rules,
-  );
-  return violations.flatMap(({ id, help, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${where}: ${id} (${help}) at ${target.join(' ')}\n${failureSummary}`),
-  );
 }
 
 /** New colours and widths reach the screen over a few frames; looking sooner finds the old ones. */
@@ -116,32 +95,34 @@ function look(built: BuiltPage): Promise<Findings> {
 
     await page.goto(ORIGIN + built.address);
     await wakeIslands(page);
-    await page.evaluate(AXE);
+    await bringAxe(page);
 
     const accessibility: string[] = [];
     const tooWide: string[] = [];
-    for (const [place, size] of Object.entries({ desk: DESK, phone: PHONE })) {
+    const lookAt = async (size: typeof PHONE, colorScheme: 'dark' | 'light') => {
       await page.setViewportSize(size);
-      await page.emulateMedia({ colorScheme: 'light' });
+      await page.emulateMedia({ colorScheme });
       await settled(page);
-      // all rules once, on a phone in the light, and colours once in the dark; the rest when there is time for every page
-      if (EVERY_PAGE || size === PHONE) accessibility.push(...(await runAxe(page, RULES, `${place}, light`)));
-      await page.emulateMedia({ colorScheme: 'dark' });
-      await settled(page);
-      if (EVERY_PAGE || size === DESK) accessibility.push(...(await runAxe(page, COLOUR_RULES, `${place}, dark`)));
       tooWide.push(...(await overflowing(page)));
-    }
-    await page.setViewportSize(NARROWEST);
-    await settled(page);
-    // the narrowest page is laid out as the phone's is; it gets a look of its own when there is time for every page
+    };
+    // all rules once, on a phone in the light, and colours once in the dark; the rest when there is time for every page
+    await lookAt(DESK, 'dark');
+    accessibility.push(...(await violations(page, 'colours', 'desk, dark')));
     if (EVERY_PAGE) {
-      accessibility.push(...(await runAxe(page, COLOUR_RULES, 'narrowest, dark')));
-      await page.emulateMedia({ colorScheme: 'light' });
-      await settled(page);
-      accessibility.push(...(await runAxe(page, RULES, 'narrowest, light')));
+      await lookAt(DESK, 'light');
+      accessibility.push(...(await violations(page, 'all', 'desk, light')));
+      await lookAt(PHONE, 'dark');
+      accessibility.push(...(await violations(page, 'colours', 'phone, dark')));
+      await lookAt(NARROWEST, 'dark');
+      accessibility.push(...(await violations(page, 'colours', 'narrowest, dark')));
     }
-    tooWide.push(...(await overflowing(page)));
-    return { accessibility, complaints, strangers, tooWide, nonsense: await nonsense(page) };
+    // the narrowest page is laid out as the phone's is
+    await lookAt(NARROWEST, 'light');
+    if (EVERY_PAGE) accessibility.push(...(await violations(page, 'all', 'narrowest, light')));
+    await lookAt(PHONE, 'light');
+    accessibility.push(...(await violations(page, 'all', 'phone, light')));
+    const shown = await nonsense(page);
+    return { accessibility, complaints, strangers, tooWide, nonsense: shown, tooSmall: await tooSmall(page) };
   });
 }
 
@@ -176,6 +157,12 @@ describe('asks nothing of another site', () => {
 describe('fits its width down to 320 px', () => {
   test.for(each)('%s', async ([, page]) => {
     expect((await findings(page)).tooWide).toEqual([]);
+  });
+});
+
+describe('has every control, and every link that stands alone, where a thumb finds it', () => {
+  test.for(each)('%s', async ([, page]) => {
+    expect([...new Set((await findings(page)).tooSmall)]).toEqual([]);
   });
 });
 
