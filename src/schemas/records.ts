@@ -87,6 +87,8 @@ export const substrateSchema = strictObject({
   face: z.enum(['porous', 'leather', 'non-porous']),
   takesGlue: z.boolean(),
   limp: z.boolean(),
+  /** of plastic: wet glue dries on it to a skin that peels off */
+  plastic: z.boolean().default(false),
   openWeave: quantity('1', { min: 0, max: 1 }).optional(),
   hazards: z.array(z.enum(NATURES)).default([]),
   photos,

@@ -154,7 +154,7 @@ describe('holding and lying flat', () => {
     paper: { ...paper, wetExpansion: 0.02, openWeave: 0 },
     substrate: { ...substrate, thickness: 2, modulus: 3000, openWeave: 0 },
     face: 'leather',
-    plasticBack: false,
+    plastic: false,
     closed: false,
     lined: false,
     task: 'mount',

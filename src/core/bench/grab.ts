@@ -45,7 +45,7 @@ function benchOf({ sheet, board, tool }: Strip, coat: number, boardDrinks: numbe
     closed: sheet.closed ?? false,
     task: 'cover',
     lined: false,
-    plasticBack: sheet.plasticBack ?? false,
+    plastic: Boolean(sheet.plasticBack || board.plastic),
     way: { face: 'sheet', minutes: 0, workSeconds: workingSeconds(widthMm, heightMm) },
     wants: { flexes: false, damp: false, flat: false, strong: false, slow: false },
     paper: {

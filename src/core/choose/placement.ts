@@ -15,6 +15,8 @@ const SHEETS: Partial<Readonly<Record<Task, string>>> = {
   label: 'the back of the label',
   'tip-in': 'the edge of the leaf',
   'join-boards': 'the edge of the board',
+  laminate: 'the backing',
+  mount: 'the back of the print',
 };
 
 /** What stays dry when the glue goes on what lies below; the paper where nothing else is meant. */
@@ -25,6 +27,8 @@ const NOT_THE: Partial<Readonly<Record<Task, string>>> = {
   'line-spine': 'the lining',
   label: 'the label',
   'tip-in': 'the leaf',
+  laminate: 'the backing',
+  mount: 'the print',
 };
 
 /** What the glue goes on when it is the sheet's turn, as a sentence calls it. */
@@ -38,9 +42,11 @@ export const calledBelow = (substrate: Substrate, task: Task): string =>
       ? 'the edges of the tear'
       : task === 'decorate'
         ? 'the thing itself'
-        : /board/.test(substrate.id)
-          ? 'the board'
-          : 'the surface below';
+        : task === 'laminate'
+          ? 'the piece that is backed'
+          : /board/.test(substrate.id)
+            ? 'the board'
+            : 'the surface below';
 
 /** Who gets the glue by this method, as a sentence calls it: "the back of the paper". */
 export const gluedFace = ({ face }: Method, task: Task, substrate: Substrate): string =>

@@ -102,7 +102,7 @@ function benchMaker(job: Job, sheet: Sheet, catalogue: Catalogue, { tool, way }:
     closed: sheet.closed ?? false,
     task,
     lined: job.lined ?? TASK_TRAITS[task].lined,
-    plasticBack: sheet.plasticBack ?? false,
+    plastic: Boolean(sheet.plasticBack || substrate.plastic),
     way,
     wants,
     paper: {

@@ -49,6 +49,13 @@ const FILMS: Partial<Readonly<Record<Task, string>>> = {
   'tip-in': 'A strip of film is as thick as a leaf, and creeps as the leaf is turned.',
 };
 
+/** Share left to what is made up or bought for special cases, where an everyday adhesive would do. A judgement. */
+const SPECIAL = 0.9;
+
+/** What a binder does before bare cloth covers anything. Common practice, no source; among the reasons it stands high. */
+const BACKED_FIRST = 'Glue comes through bare cloth: most binders first back it with thin paper.';
+const WEAVE_WARNED = 4;
+
 /** Weight of the warning that colours run, among the reasons: high, though the share that it takes may be small. */
 const COLOURS_WARNED = 4;
 
@@ -149,8 +156,11 @@ export function suitability(
     const cools = coolingSeconds(adhesive.usedAt, gelsAt, job.celsius);
     if (cools < Infinity) pro('cools', `It grabs as it cools: in about ${withUnit(cools, 's')} in this room.`);
   }
-  if (sheet.plasticBack && heatAtBench(adhesive) && adhesive.form === 'dry')
-    off(0.6, 'melts', 'Heat can blister a plastic back.');
+  if ((sheet.plasticBack || substrate.plastic) && heatAtBench(adhesive) && adhesive.form === 'dry')
+    off(0.6, 'melts', 'Heat can blister plastic, or shrink it.');
+  // A film spans the holes of a weave; a liquid runs through them.
+  if (task === 'cover' && sheet.openWeave && adhesive.form === 'wet')
+    notes.push({ code: 'weave', weight: WEAVE_WARNED, against: true, text: BACKED_FIRST });
   // Nobody cooks or mixes for a strip when a jar stands open; for a day's work it is nothing.
   const small = 1 / (1 + (job.widthMm * job.heightMm) / 1e6 / SMALL_JOB);
   if (heatAtBench(adhesive))
@@ -165,7 +175,8 @@ export function suitability(
     adhesive.parts.some(({ of }) => of !== adhesive.id && catalogue.adhesives.has(of))
   )
     off(0.97 - 0.05 * small, 'mixed', 'It has to be mixed first.');
-  if (adhesive.form === 'wet' && adhesive.special) off(0.92, 'special', 'It is made up or bought for special cases.');
+  if (adhesive.form === 'wet' && adhesive.special)
+    off(SPECIAL, 'special', 'It is made up or bought for special cases.');
   if (adhesive.form === 'dry' && adhesive.madeAhead) off(0.65, 'made-ahead', 'It has to be made the day before.');
   if (hasFumes(adhesive, catalogue)) off(0.75, 'fumes', 'It gives off fumes: work out of doors or under extraction.');
 

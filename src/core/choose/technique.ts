@@ -2,6 +2,7 @@
 import type { Finding, Placement } from './finding';
 import { span, lowerFirst } from '../base/format';
 import type { Catalogue, DryAdhesive, Stroke, WetAdhesive } from '../records/records';
+import type { Sheet } from '../paper/sheet';
 import type { Task } from '../records/task';
 import { taskOf } from './sampling';
 
@@ -43,20 +44,24 @@ function wetSteps(
       ? 'Lift it by the film, or with the tip of a knife laid flat, and carry it over while it is wet.'
       : '',
     relaxMinutes > 0 ? `Let the pasted sheet relax for about ${relaxMinutes} min, until it lies limp and flat.` : '',
-    placeBeforeContact
-      ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'
-      : 'Lay it, check the corners, and move it while it still slides.',
-    task === 'join-boards'
-      ? ''
-      : sheet.surface === 'embossed'
-        ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
-        : 'Rub down through a clean sheet, from the middle to the edges.',
-    method.press === 'clamp'
-      ? 'Square it up, and hold or clamp it until it has set; then leave it alone until the next day.'
-      : (leftToDry(task, job.substrate, catalogue) ?? pressing(slipSeconds.p50)),
+    ...(task === 'join-boards' ? [stoodUp(placeBeforeContact)] : laidDown(placeBeforeContact, sheet.surface)),
+    task === 'join-boards' ? '' : (driedBy(task, job.substrate, catalogue) ?? pressing(slipSeconds.p50)),
   ];
   return steps.filter(Boolean);
 }
+
+const laidDown = (placeBeforeContact: boolean, surface: Sheet['surface']): readonly string[] => [
+  placeBeforeContact
+    ? 'Hold it over its place and get it right before it touches; let it down from one edge and do not lift it again.'
+    : 'Lay it, check the corners, and move it while it still slides.',
+  surface === 'embossed'
+    ? 'Press it down with the flat of a soft brush or cloth: a bone folder would crush the pattern.'
+    : 'Rub down through a clean sheet, from the middle to the edges.',
+];
+
+/** The wall of a box is not laid down, but stood up. */
+const stoodUp = (placeBeforeContact: boolean): string =>
+  `Square it up on its mark ${placeBeforeContact ? 'at once, for it grabs' : 'while it still slides'}. Hold or clamp it until it has set, and leave it alone until the next day.`;
 
 /** How a tool goes over a face, after its name. Common practice, as its record says. */
 export const STROKE_WORDS: Readonly<Record<Stroke, string>> = {
@@ -74,19 +79,27 @@ const ALONG: Partial<Readonly<Record<Task, string>>> = {
   'line-spine': 'from the middle towards head and tail',
 };
 
-/** What no board and weight can be laid on. Common practice, no source. */
-const LEFT_TO_DRY: Partial<Readonly<Record<Task, string>>> = {
+/** What would stick to what presses it, or wet its neighbours. Common practice, no source. */
+const DRIED_APART = 'Dry it under a board and weight between non-stick paper and blotters, for an hour at least.';
+
+/** How a task's work dries, where that is not simply under a board and weight. Common practice, no source. */
+const DRIED: Partial<Readonly<Record<Task, string>>> = {
   'line-spine':
     'Rub down again after a minute, then leave the book to dry until the next day, spine upwards and held between boards.',
-  decorate: 'Press it down with the flat of a soft brush wherever an edge lifts, and let it dry where it stands.',
+  decorate:
+    'Press it down with the flat of a soft brush wherever an edge lifts, and let it dry where it stands. Then brush a thin coat of the same over paper and edges, after a test on a scrap.',
+  'paste-down':
+    'Press it under a board and weight until the next day, the book shut on waxed paper or plastic film, which keeps the damp from its leaves.',
+  mend: DRIED_APART,
+  hinge: DRIED_APART,
 };
 
 /** What glass, glaze and metal that bear a label most often are: round. Common practice, no source. */
 const LABEL_ON_A_JAR = 'Rub down its edges again after a minute, and let it dry where it stands.';
 
-/** How it dries where no board and weight can be laid on it; undefined where they can. */
-const leftToDry = (task: Task, ground: string, { substrates }: Catalogue): string | undefined =>
-  task === 'label' && substrates.get(ground)!.face === 'non-porous' ? LABEL_ON_A_JAR : LEFT_TO_DRY[task];
+/** How it dries where its task or its ground asks for more than a board and weight; undefined elsewhere. */
+const driedBy = (task: Task, ground: string, { substrates }: Catalogue): string | undefined =>
+  task === 'label' && substrates.get(ground)!.face === 'non-porous' ? LABEL_ON_A_JAR : DRIED[task];
 
 /** Slow glues still hold their water when they are laid; they need longer under weight. */
 function pressing(slipSeconds: number): string {

@@ -18,8 +18,8 @@ export interface Bench {
     readonly openWeave: number;
   };
   readonly face: 'porous' | 'leather' | 'non-porous';
-  /** the sheet's own back is plastic */
-  readonly plasticBack: boolean;
+  /** the sheet's own back, or what it goes on, is plastic */
+  readonly plastic: boolean;
   readonly limp: boolean;
   readonly spanMm: number;
   /** of the piece, m² */

@@ -296,15 +296,15 @@ export function holding(adhesive: WetAdhesive, { solids, leastDryCoat, filmForms
 }
 
 /** How well it holds here: on the worse of the two faces. */
-function hold(adhesive: WetAdhesive | DryAdhesive, { face, plasticBack }: Bench): number {
+function hold(adhesive: WetAdhesive | DryAdhesive, { face, plastic }: Bench): number {
   const below = adhesive.hold[face === 'non-porous' ? 'nonPorous' : face];
-  // A brittle film lets go of a plastic back as soon as it bends.
-  if (!plasticBack) return below;
+  // A brittle film lets go of plastic as soon as it bends.
+  if (!plastic) return below;
   const onPlastic = adhesive.form === 'wet' ? LEAST_STICKY : 1;
   return Math.min(below, adhesive.hold.nonPorous * onPlastic * ON_BENDING_PLASTIC[adhesive.flexes]);
 }
 
-/** What water-borne glues hold on polyethylene, of what they hold on glass. Estimate. */
+/** What water-borne glues hold on polyethylene or polyester, of what they hold on glass: pasted tissue is laid out on such a film because it lifts off again. Estimate. */
 const LEAST_STICKY = 0.5;
 const ON_BENDING_PLASTIC: Readonly<Record<YesNo, number>> = { yes: 1, partly: 0.7, no: 0.45 };
 

@@ -62,6 +62,8 @@ export interface Substrate {
   readonly openWeave?: Range;
   /** does it bend with use, so that flatness is not asked of it */
   readonly limp: boolean;
+  /** of plastic, from which what water carried peels as a skin */
+  readonly plastic?: boolean;
   /** what it is, as far as it can hurt */
   readonly hazards?: readonly Nature[];
 }

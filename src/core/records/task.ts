@@ -125,7 +125,7 @@ export const TASK_TRAITS: Readonly<Record<Task, TaskTraits>> = {
   },
   'join-boards': {
     says: 'join boards edge to face',
-    faces: { ground: 1, sheet: 1 },
+    faces: { sheet: 1 },
     small: true,
     secondGo: 0,
     slide: 0.4,

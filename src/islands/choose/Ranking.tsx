@@ -31,7 +31,10 @@ export function Ranking({ store }: { readonly store: ChooseRestStore }) {
   return (
     <section>
       <h2>Every adhesive, best first</h2>
-      <p class="field-hint rank-hint">Slip time: eight times in ten within this span.</p>
+      <p class="field-hint rank-hint">
+        Another strength of a kind already named gives way to other kinds. Slip time: eight times in ten within this
+        span.
+      </p>
       <ol class="rank-list">{choices.slice(0, FIRST).map(card)}</ol>
       <details class="rank-others">
         <summary>The other {choices.length - FIRST}</summary>

@@ -250,6 +250,41 @@ describe('a back, glued up and dried before it is lined', () => {
   });
 });
 
+// Trade facts, common practice, no source.
+describe('what no good binder would do', () => {
+  const first = (over: Partial<Job>) => choose({ ...DEFAULT_JOB, ...over }, catalogue)[0]!;
+  test('glue a label to plastic with a water-borne glue, which peels off it, though it holds on glass', () => {
+    const label = (substrate: string) => ({ task: 'label' as const, paper: { family: 'laid-text' }, substrate });
+    const small = { widthMm: 35, heightMm: 60 };
+    const on = (substrate: string) => choose({ ...DEFAULT_JOB, ...label(substrate), ...small }, catalogue);
+    expect(on('plastic-film')[0]!.adhesiveId).toBe('film-double-sided');
+    const vinyls = ['pva', 'pva-thick', 'eva'];
+    for (const id of vinyls) {
+      const bond = (substrate: string) => on(substrate).find(({ adhesiveId }) => adhesiveId === id)!.chances.bond;
+      expect(bond('plastic-film'), id).toBeLessThan(bond('glass') - 0.3);
+    }
+  });
+  test('buy a glue for special cases where the white glue on the bench does as well', () => {
+    for (const family of ['kraft', 'cartridge'])
+      expect(
+        first({ task: 'line-spine', paper: { family }, substrate: 'spine', widthMm: 30, heightMm: 220 }).adhesiveId,
+      ).toBe('pva');
+  });
+  test('glue the face that a wall stands on: the edge of the wall gets it', () => {
+    for (const substrate of ['binders-board', 'millboard', 'mount-board', 'plywood']) {
+      const job = { ...DEFAULT_JOB, task: 'join-boards' as const, paper: { family: 'grey-board-as-sheet' }, substrate };
+      for (const { method, facts } of choose({ ...job, widthMm: 3, heightMm: 300 }, catalogue))
+        if (facts.adhesive.form === 'wet') expect(method.face).toBe('sheet');
+    }
+  });
+  test('cover with bare cloth without a word of backing it, where paper-backed cloth needs none', () => {
+    const told = (family: string) =>
+      first({ paper: { family }, widthMm: 160, heightMm: 230 }).reasons.filter(({ text }) => /bare cloth/.test(text));
+    expect(told('unbacked-cloth').map(({ against }) => against)).toEqual([true]);
+    expect(told('paper-backed-cloth')).toEqual([]);
+  });
+});
+
 describe('what is at hand', () => {
   test('it comes first, even where something better is not there; nothing is hidden', () => {
     const atHand = ['methylcellulose-4', 'glue-stick'];

@@ -52,6 +52,17 @@ describe('where the glue goes', () => {
       'the spine, not the lining',
     );
   });
+  it('calls by its name what is backed with, mounted, or decorated', () => {
+    expect(placed({ job: { task: 'laminate' } }).glueGoesOn).toBe('the backing');
+    expect(placed({ job: { task: 'laminate' }, method: { face: 'ground' } }).glueGoesOn).toBe(
+      'the piece that is backed, not the backing',
+    );
+    expect(placed({ job: { task: 'mount' } }).glueGoesOn).toBe('the back of the print');
+    expect(placed({ job: { task: 'mount' }, method: { face: 'ground' } }).glueGoesOn).toBe('the board, not the print');
+    expect(placed({ job: { task: 'decorate' }, method: { face: 'ground' } }).glueGoesOn).toBe(
+      'the thing itself, not the paper',
+    );
+  });
   it('calls a board a board', () => {
     const called = (id: string) => calledBelow(catalogue.substrates.get(id)!, 'cover');
     expect(['binders-board', 'millboard', 'mount-board'].map(called)).toEqual(['the board', 'the board', 'the board']);

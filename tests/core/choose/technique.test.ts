@@ -112,8 +112,22 @@ describe('a task that is no sheet on a board', () => {
       expect(steps(task)).not.toMatch(/from the middle out over/);
     expect(steps('cover')).toMatch(/from the middle out over/);
   });
-  it('walls of a box are not rubbed down through a sheet', () => {
-    expect(steps('join-boards')).not.toMatch(/clean sheet/);
+  it('walls of a box are stood up square, and not rubbed down through a sheet', () => {
+    expect(steps('join-boards')).toMatch(/Square it up on its mark while it still slides/);
+    const grabs = wet({ placeBeforeContact: true }, { task: 'join-boards' }).join();
+    expect(grabs).toMatch(/Square it up on its mark at once, for it grabs/);
+    for (const said of [steps('join-boards'), grabs]) expect(said).not.toMatch(/clean sheet|corners|let it down/);
+  });
+  it('a pasted-down leaf dries with the book shut, behind something that lets no damp through', () => {
+    expect(steps('paste-down')).toMatch(/the book shut on waxed paper or plastic film, which keeps the damp/);
+  });
+  it('a mend and a hinge dry between what does not stick to them', () => {
+    for (const task of ['mend', 'hinge'] as const) expect(steps(task)).toMatch(/non-stick paper and blotters/);
+    for (const task of ['cover', 'tip-in'] as const) expect(steps(task)).not.toMatch(/non-stick/);
+  });
+  it('what is decorated is gone over the top at last, after a test, and nothing else is', () => {
+    expect(wet({}, { task: 'decorate' }).at(-1)).toMatch(/over paper and edges, after a test/);
+    for (const task of ['cover', 'line-spine', 'mount'] as const) expect(steps(task)).not.toMatch(/over paper/);
   });
   it('no board and weight is laid on a spine, nor on a thing that is decorated', () => {
     for (const task of ['line-spine', 'decorate'] as const) expect(steps(task)).not.toMatch(/under a board/);

@@ -36,7 +36,7 @@ const bench: Bench = {
     openWeave: 0,
   },
   substrate: { sorptivity: 0, faceStrength: 1, thickness: 2, modulus: 3000, openWeave: 0 },
-  plasticBack: false,
+  plastic: false,
   closed: false,
   lined: false,
   alcoholEvaporation: 0,
@@ -189,8 +189,8 @@ describe('the bond', () => {
     expect(dry({}, on({ face: 'leather' })).bond).toBeCloseTo(1.5 / LOAD, 12);
     expect(dry({}, on({ face: 'non-porous' })).bond).toBeCloseTo(0.75 / LOAD, 12);
     // a plastic back is the worse of two faces, and half as good for what is brought with water
-    expect(dry({}, on({ plasticBack: true })).bond).toBeCloseTo((3 * 0.25 * 0.7) / LOAD, 12);
-    expect(wet({}, on({ plasticBack: true })).bond).toBeCloseTo((2 * 0.25 * 0.5 * 0.7) / LOAD, 12);
+    expect(dry({}, on({ plastic: true })).bond).toBeCloseTo((3 * 0.25 * 0.7) / LOAD, 12);
+    expect(wet({}, on({ plastic: true })).bond).toBeCloseTo((2 * 0.25 * 0.5 * 0.7) / LOAD, 12);
   });
   it('is asked for more by a joint that bends or gets damp, by how well it bears that', () => {
     const bends = on({ wants: { ...bench.wants, flexes: true } });
