@@ -132,10 +132,11 @@ export function fromTheMiddle(
   );
 }
 
-/** A word below the drawing, a line to it from what it names. */
+/** A word below the drawing, a line to it from what it names; a thumbnail leaves both out. */
 const called = (at: P3, text: string, below: P3): Mark => {
   const [x, y] = flat(below);
-  return all(leader([...flat(at)], [x, y]), word([x, y + 12], text, 'middle'));
+  const { svg, reach } = all(leader([...flat(at)], [x, y]), word([x, y + 12], text, 'middle'));
+  return { svg: `<g class="n">${svg}</g>`, reach };
 };
 
 /** A card in straight pulls: the far one done, the near one on its way. */

@@ -265,8 +265,8 @@ export const pressBlotters = (): Mark => {
     block([0, 0, 30], 112, 74, 9),
     weight([32, 22, 39], 50, 32, 22),
     putAt(night, [166, 74, 98]),
-    called([115, 60, 27], 'blotter', column, -4),
-    called([101, 20, 20], 'the work', column, -12),
+    called([115, 60, 27], 'blotter', column, -12),
+    called([101, 20, 20], 'the work', column, -8),
     called([115, 40, 12], 'blotter', column, 10),
   );
 };

@@ -327,7 +327,7 @@ export const PLATES = {
     corner.cornerDone,
   ),
 
-  weigh: potted('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
+  weigh: one('pot', [200, 150])('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
   'pour-in': potted(
     'Poured in',
     'A hand holds a jug by its handle and tips it; water runs over its lip into the bowl.',
@@ -362,7 +362,7 @@ export const PLATES = {
   ),
   jar: potted('In a jar, with a label', 'A closed jar with a label on which three lines are written.', pots.jar),
 
-  'paste-slurry': stage(
+  'paste-slurry': one('cooking', [264, 176])(
     'Starch and cold water',
     'The first of five moments. White as milk. From a spoon held over the bowl it runs in drops, and what stands settles to the bottom.',
     () => pots.stage('slurry'),
