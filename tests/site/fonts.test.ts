@@ -41,6 +41,11 @@ test('no more than two families, and one file of them fetched ahead', () => {
   }
 });
 
+test('no font is asked for in the head, where a browser would wait for it before it paints anything', () => {
+  for (const { html, address } of PAGES)
+    expect(html.slice(0, html.indexOf('<body')), address).not.toMatch(/rel="preload"[^>]+as="font"/);
+});
+
 test('every character of every page is in a font of the site, or known to come from the reader', () => {
   const strangers = new Map<string, string>();
   for (const page of PAGES) {

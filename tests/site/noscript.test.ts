@@ -15,7 +15,8 @@ const chosen = LOOKED_AT.filter(
 
 /** One page for all: with scripts off, nothing can be remembered from the page before it. */
 let tab: Page;
-let close: () => void;
+/** none where the page could not be opened, which is then what the tests say */
+let close: (() => void) | undefined;
 beforeAll(
   () =>
     new Promise<void>((opened, failed) => {
@@ -27,7 +28,7 @@ beforeAll(
       withPage({ javaScriptEnabled: false }, use).catch(failed);
     }),
 );
-afterAll(() => close());
+afterAll(() => close?.());
 
 test.for(chosen.map((page) => [page.address, page] as const))('%s', async ([, page]) => {
   await tab.goto(ORIGIN + page.address);
@@ -43,18 +44,31 @@ test.for(chosen.map((page) => [page.address, page] as const))('%s', async ([, pa
 });
 
 test('nothing is offered or feared that only a script could tell', async () => {
-  for (const path of ['choose/', 'workshop/', '']) {
+  for (const path of ['choose/', 'workshop/', '', 'flat/', 'trials/plan/', 'lessons/open-time/']) {
     await tab.goto(SITE + path);
-    // a clock that would not run
-    expect(await tab.getByRole('button', { name: 'Start when it is down' }).count()).toBe(0);
+    // a clock that would not run, a copy that nobody makes, a plan that nobody draws
+    expect(await tab.locator('main astro-island').getByRole('button').count(), path).toBe(0);
   }
   // whether this browser keeps a trial
   await tab.goto(`${SITE}trials/plan/`);
-  expect(await tab.locator('main').innerText()).not.toMatch(/does not let the page keep/);
-  // what can hurt is said before the button that begins
-  const [caution, begin] = await Promise.all([
-    tab.locator('.caution').last().boundingBox(),
-    tab.getByRole('button', { name: 'Draw the order and begin' }).boundingBox(),
-  ]);
-  expect(caution!.y).toBeLessThan(begin!.y);
+  const text = await tab.locator('main').innerText();
+  expect(text).not.toMatch(/does not let the page keep/);
+});
+
+test('that a page needs script for more is said before its first field or figure', async () => {
+  for (const { address, html } of PAGES_WITH_ISLANDS) {
+    const notice = html.search(/<noscript/);
+    const island = html.search(/<astro-island/);
+    if (/trials\/(?:cards|read|published)/.test(address)) continue; // what they show is whole without
+    expect(notice, address).toBeGreaterThan(0);
+    expect(notice, address).toBeLessThan(island);
+  }
+});
+
+test('what can hurt in a trial stands before the button that begins it', () => {
+  const { html } = PAGES_WITH_ISLANDS.find(({ address }) => address.endsWith('trials/plan/'))!;
+  const begin = html.indexOf('Draw the order and begin');
+  expect(begin).toBeGreaterThan(0);
+  expect(html.lastIndexOf('class="caution')).toBeLessThan(begin);
+  expect(html.lastIndexOf('class="caution')).toBeGreaterThan(0);
 });

@@ -27,6 +27,19 @@ export function roundUpForJug(millilitres: number): number {
   return Math.ceil(millilitres / step - 1e-9) * step;
 }
 
+/** Round figures of things that are sold by weight, in tens. Common practice, no source. */
+const SOLD_BY = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10];
+/** g; nobody sells less of a powder or a glue. Common practice, no source. */
+const LEAST_SOLD = 10;
+
+/** Up to a round figure to ask for in a shop, g: 100 for 91.8. Never less than is needed, and 10 at least. */
+export function roundUpToBuy(grams: number): number {
+  mustBeWithin('grams', grams, 0, 1e9);
+  if (grams <= LEAST_SOLD) return LEAST_SOLD;
+  const ten = 10 ** Math.floor(Math.log10(grams));
+  return SOLD_BY.find((step) => step * ten >= grams * (1 - 1e-9))! * ten;
+}
+
 export interface Rounded {
   readonly solidsGrams: number;
   readonly waterMillilitres: number;

@@ -17,7 +17,7 @@ import { recordsOn } from '../records/kinds';
 import type { Adhesive, Catalogue } from '../records/records';
 import {
   benchAsked,
-  dryPointAsked,
+  dryPointsOf,
   liquidAsked,
   middleBench,
   middleLiquid,
@@ -54,33 +54,18 @@ const CLOSE = 0.05;
 const NEXT_OF_A_KIND = 0.7;
 
 /**
- * Every adhesive of the catalogue for a job that is settled, best first, stopping after each. `samples`: how many even
- * draws (1–1000), or what swatches have made of them, for each adhesive.
+ * Every adhesive of the catalogue for a job that is settled, best first, stopping after each; or the first `places` of
+ * that order alone, to the last digit. Of those, an adhesive is dropped as soon as it could no longer be one even if it
+ * held on every draw that is left, which spares half of the work. `samples`: how many even draws (1–1000), or what
+ * swatches have made of them, for each adhesive.
  */
 export function* rankInTurns(
   job: SettledJob,
   records: Catalogue,
   samples: Samples | DrawsFor = SAMPLES,
+  places = Infinity,
 ): InTurns<readonly Ranked[]> {
   const work = workOn(job, records, samples);
-  const ranked: Ranked[] = [];
-  for (const adhesive of work.catalogue.adhesives.values()) {
-    yield;
-    ranked.push(judge(screen(adhesive, work), work)!);
-  }
-  return inOrder(ranked);
-}
-
-/**
- * The first places of that order, to the last digit, and nothing else: what a lesson shows. An adhesive is dropped as
- * soon as it could no longer come among them even if it held on every draw that is left, which spares half of the work.
- */
-export function* firstPlacesInTurns(
-  job: SettledJob,
-  records: Catalogue,
-  places = FIRST_PLACES,
-): InTurns<readonly Ranked[]> {
-  const work = workOn(job, records, SAMPLES);
   const screened: Screened[] = [];
   for (const adhesive of work.catalogue.adhesives.values()) {
     yield;
@@ -88,15 +73,16 @@ export function* firstPlacesInTurns(
   }
   // The likeliest are tried first, so that the others have something to fall behind.
   screened.sort(bestFirst);
-  let first: readonly Ranked[] = [];
+  let ranked: Ranked[] = [];
   for (const one of screened) {
-    const lowest = first[places - 1];
+    const lowest = ranked[places - 1];
     if (lowest && byClass(lowest, one) < 0) break;
     yield;
-    const judged = judge(one, work, lowest && countsIn(first).get(lowest));
-    if (judged) first = inOrder([...first, judged]).slice(0, places);
+    const judged = judge(one, work, lowest && countsIn(ranked).get(lowest));
+    if (judged) ranked.push(judged);
+    if (ranked.length >= places) ranked = inOrder(ranked).slice(0, places);
   }
-  return first;
+  return inOrder(ranked);
 }
 
 /**
@@ -107,7 +93,10 @@ export const rank = (job: Job, catalogue: Catalogue, samples: Samples | DrawsFor
   atOnce(rankInTurns(settleJob(job, catalogue).job, catalogue, samples));
 
 /** What an order goes by. */
-type Placed = Pick<Ranked, 'adhesiveId' | 'atHand' | 'verdict' | 'chance' | 'kind'>;
+interface Placed extends Pick<Ranked, 'adhesiveId' | 'atHand' | 'chance' | 'kind'> {
+  /** what decides alone, where something does */
+  readonly verdict: Verdict | undefined;
+}
 
 const last = (one: Pick<Placed, 'verdict'>) => (one.verdict === 'ruled-out' ? 1 : 0);
 
@@ -281,7 +270,7 @@ function screen(adhesive: Adhesive, work: Work): Screened {
     adhesiveId: adhesive.id,
     atHand: isAtHand(adhesive, job.atHand, catalogue),
     kind: kindOf(adhesive, catalogue),
-    verdict: fit.verdict ?? 'unlikely',
+    verdict: fit.verdict,
     chance: level * fit.share,
     adhesive,
     draws,
@@ -291,7 +280,7 @@ function screen(adhesive: Adhesive, work: Work): Screened {
   };
 }
 
-/** The whole judgement of one that was screened; none where its chance is sure to lie below `least`. */
+/** The whole judgement of one that was screened; none as soon as its chance is sure to lie below `least`. */
 function judge(screened: Screened, { job, sheet, catalogue }: Work, least = 0): Ranked | undefined {
   const { adhesive, weights, fit, worth, atHand, kind } = screened;
   const tried = worth.flatMap(({ bringable, foundOn, found }): Tried[] => {
@@ -302,7 +291,7 @@ function judge(screened: Screened, { job, sheet, catalogue }: Work, least = 0): 
   });
   tried.sort((a, b) => b.chance - a.chance);
   const [best, ...rest] = tried;
-  if (!best || best.chance < least) return undefined;
+  if (!best) return undefined;
   const near = rest.find(
     ({ bringable: { method }, chance }) =>
       chance > best.chance - CLOSE &&
@@ -401,8 +390,8 @@ function marginsOf(
   const hand = draws.hand?.(kindOf(adhesive, catalogue));
   const own = (margins: Margins) => (hand ? inHand(margins, hand) : margins);
   if (adhesive.form === 'dry') {
-    const points = dryPointAsked(adhesive, draws);
-    return (draw, { bench }) => own(dryMargins(adhesive, points(draw), bench, constants[draw]!));
+    const points = dryPointsOf(adhesive, draws);
+    return (draw, { bench }) => own(dryMargins(adhesive, points[draw]!, bench, constants[draw]!));
   }
   const liquidOn = liquidAsked(adhesive, catalogue, draws);
   const eased = easesOf(liquidOn, celsius);

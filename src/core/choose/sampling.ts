@@ -176,14 +176,8 @@ function cached(catalogue: Catalogue, of: object, id: string, make: () => Liquid
 
 /** A dry adhesive drawn from its stated ranges: as many times as asked (1 to 1000), or as the draws say. */
 export function dryPointsOf(adhesive: DryAdhesive, samples: Samples): readonly DryPoint[] {
-  const point = dryPointAsked(adhesive, samples);
-  return Array.from({ length: drawsOf(samples).count }, (_, sample) => point(sample));
-}
-
-/** The same, each drawn when it is asked for by its number. */
-export function dryPointAsked(adhesive: DryAdhesive, samples: Samples): (sample: number) => DryPoint {
   const draws = drawsOf(samples);
-  return (sample) => dryPoint(adhesive, drawOf(draws, sample));
+  return Array.from({ length: draws.count }, (_, sample) => dryPoint(adhesive, drawOf(draws, sample)));
 }
 
 /** A dry adhesive with everything at the middle of its range. */

@@ -1,7 +1,7 @@
 /** What would change the answer: for each thing the person can change, the nearest value that flips first place. */
 import { JOB_FIELDS, settleJob, withoutMisfit, type Job, type SettledJob } from './job';
 import { atOnce, type InTurns } from '../base/turns';
-import { firstPlacesInTurns } from './ranking';
+import { rankInTurns, SAMPLES } from './ranking';
 import { withinLimits } from '../base/limits';
 import type { Catalogue } from '../records/records';
 import { secondsNeeded } from './sampling';
@@ -69,7 +69,7 @@ export function nearestFlip(field: FlipField, job: Job, catalogue: Catalogue): F
 }
 
 const firstOf = (job: SettledJob, catalogue: Catalogue): string =>
-  atOnce(firstPlacesInTurns(job, catalogue, 1))[0]!.adhesiveId;
+  atOnce(rankInTurns(job, catalogue, SAMPLES, 1))[0]!.adhesiveId;
 
 function valueNow(field: FlipField, job: Job, catalogue: Catalogue): number {
   if (field === 'placeSeconds') return secondsNeeded(job);

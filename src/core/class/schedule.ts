@@ -64,7 +64,7 @@ export function scheduleFor({
   // At nine of the morning, counted from the start of the class.
   const nine = (daysBefore: number): number => -daysBefore * DAY + 9 * HOUR - startsAt;
   const tasks: ClassStep[] = [
-    { at: nine(7), what: 'Buy what is on the list. Ask each who brings paper of their own for a swatch of it.' },
+    { at: nine(7), what: 'Buy what is on the list. Ask everybody who brings their own paper for a swatch of it.' },
     {
       at: nine(2 + days),
       what: 'Make one yourself, in the room if you can, with these materials. Try a swatch of paper, glue and board, and time it.',
@@ -93,7 +93,7 @@ export function scheduleFor({
       return [
         {
           at: -HOUR,
-          what: `Stir the mix together: ${amounts}. Thoroughly, but without beating in air; keep it covered.`,
+          what: `Stir the mix together: ${amounts}. Stir it well, but beat no air into it, and keep it covered.`,
         },
       ];
     }),

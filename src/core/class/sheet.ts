@@ -45,7 +45,7 @@ export function classToCut(plan: ClassPlan): CutPlan | undefined {
   return project.ok ? classCutPlan(plan, project.value.pieces) : undefined;
 }
 
-/** In the place of a project’s first step, which says to cut the boards. */
+/** In the place of a project’s own cutting out. */
 const LAY_OUT = 'Lay out the pieces of the kit and find the grain of each: the list says how it runs.';
 
 /** All but the gluing. Faults name the field of the class that they come from. `cutting` answers what is to be cut. */
@@ -62,7 +62,7 @@ export function classSheet(
   if (wrong.length > 0 || !start.ok || !project.ok || adhesive?.form !== 'wet') return fail(wrong);
   const { pieces } = project.value;
   // the pieces are cut beforehand and put up as kits: see the schedule
-  const steps = [LAY_OUT, ...project.value.steps.slice(1)];
+  const steps = [LAY_OUT, ...project.value.stepsFromKit];
   const cutPlan = classCutPlan(plan, pieces);
   const cut = cutting(cutPlan);
   if (!cut.ok) return fail(besideSheet(cut.errors, pieces));

@@ -2,6 +2,7 @@
 import type { CoverAnswer } from '../cover/answer';
 import type { CutAnswer } from '../cut/answer';
 import { inUnit } from '../base/length-text';
+import { roundUpToBuy } from '../base/rounding';
 import { paperName } from '../paper/own-paper';
 import { lowerFirst, formatAmount } from '../base/format';
 import type { Catalogue, WetAdhesive } from '../records/records';
@@ -10,7 +11,10 @@ import { kitsOf, type ClassPlan } from './plan';
 
 export interface Item {
   readonly what: string;
+  /** of what is mixed: what goes in */
   readonly amount: string;
+  /** of what is mixed: the round figure that is bought, more than goes in */
+  readonly buy?: string;
   readonly note?: string;
 }
 
@@ -49,7 +53,12 @@ function glueItems(coverage: CoverAnswer, batches: readonly Batch[], adhesive: W
     // Water is in the tap (into the pan or not), and what an earlier batch makes is not bought.
     (plan.kind === 'stretch' && i > 0 ? mix.portions.slice(0, 1) : mix.portions)
       .filter(({ name }) => !/^water\b/.test(name))
-      .map(({ name, amount, or }): Item => ({ what: name, amount, ...(or && { note: `or ${or}` }) })),
+      .map(({ name, amount, or, grams }): Item => ({
+        what: name,
+        amount,
+        ...(grams !== undefined && { buy: `${WHOLE(roundUpToBuy(grams))}\u00a0g` }),
+        note: `${amount} of it goes in${or ? `, or ${or}` : ''}`,
+      })),
   );
 }
 

@@ -35,6 +35,8 @@ export interface MakeAnswer {
   readonly unitWord: string;
   readonly pictures: readonly Picture[];
   readonly steps: readonly string[];
+  /** the same for whoever finds the pieces cut */
+  readonly stepsFromKit: readonly string[];
   readonly warnings: readonly string[];
   /** what its steps call for, the gravest first */
   readonly cautions: readonly Caution[];
@@ -71,6 +73,7 @@ export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
   const { unit } = plan;
   const pieces = found.value.map((one) => atMarks(one, unit));
   const m = measuresOf(plan);
+  const steps = makeSteps(plan, m);
   const what = FIRST_PIECES[plan.project];
   const head = pieces[0]!;
   const covering = pieces.find((one) => one.stock !== 'board')!;
@@ -90,7 +93,8 @@ export function makeAnswer(plan: MakePlan): Result<MakeAnswer> {
     })),
     unitWord: UNIT_WORDS[unit],
     pictures: SKETCHES[plan.project](plan, m).map((sketch) => pictureOf(sketch, unit)),
-    ...carefully(makeSteps(plan, m)),
+    ...carefully(steps),
+    stepsFromKit: steps.filter(({ cutsOut }) => !cutsOut).map(({ text }) => text),
     warnings: makeWarnings(plan, m),
     measures: PROJECTS[plan.project].measures
       .filter((id) => bearsOn(id, plan))

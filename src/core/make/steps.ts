@@ -6,6 +6,7 @@ import { thicknessOf } from './plan';
 import type { Deed, Step } from '../safety/hazards';
 
 const doing = (does: readonly Deed[], text: string): Step => ({ text, does });
+const cuttingOut = (does: readonly Deed[], text: string): Step => ({ text, does, cutsOut: true });
 
 /** The steps, each with what it does that can hurt. Boards are cut with a knife, or on a board shear where there is one. */
 export const makeSteps = (plan: MakePlan, m: Measured): readonly Step[] =>
@@ -13,7 +14,7 @@ export const makeSteps = (plan: MakePlan, m: Measured): readonly Step[] =>
 
 function orderOf(plan: MakePlan, m: Measured): readonly (string | Step)[] {
   const say = (mm: number) => withMark(mm, plan.unit);
-  const first = doing(
+  const first = cuttingOut(
     ['cut', 'shear'],
     'Find and mark the grain of board, covering and paper, then cut the boards square, one from the other.',
   );

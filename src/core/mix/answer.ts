@@ -10,6 +10,8 @@ export interface Portion {
   readonly amount: string;
   /** the other way to measure it, where there is one */
   readonly or?: string;
+  /** what it weighs, g, before a scale rounds it; of what has to be bought */
+  readonly grams?: number;
 }
 
 export interface SlipSpan {

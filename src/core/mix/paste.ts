@@ -53,6 +53,7 @@ export function mixPaste(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer>
       {
         name: name,
         amount: starch,
+        grams: paste.starchGrams,
         or: `${inJug(paste.starchGrams / STARCH_LOOSE_DENSITY)} spooned loosely, from memory`,
       },
       { name: 'water into the pan', amount: water },

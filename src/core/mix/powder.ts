@@ -59,7 +59,7 @@ export function mixPowder(plan: MixPlan, catalogue: Catalogue): Result<MixAnswer
     sentence: `Stir ${grams} of ${gelatine ? 'gelatine' : 'methylcellulose'} into ${water} of water: ${formatAmount(percent)} %, ${withUnit(plan.need, 'ml', 2)} for the work and the rest for pot and brush.`,
     brief: [gelatine ? 'Gelatine' : 'Methylcellulose', `${grams} in ${water}`],
     portions: [
-      { name, amount: grams },
+      { name, amount: grams, grams: made.powderGrams },
       { name: 'water', amount: water },
     ],
     ...(rounding !== undefined && { rounding }),
@@ -164,7 +164,7 @@ function etherSteps(grams: string, waterMillilitres: number, celsius: number): S
       text: `Put it in the refrigerator, stir it now and then for an hour, and leave it there overnight. Plain methylcellulose dissolves fully only below about ${DISSOLVES_BELOW.plain} °C; kinds with “hydroxypropyl” in their name do below about ${DISSOLVES_BELOW.hydroxypropyl} °C. The packet says which it is.`,
     },
     {
-      text: 'It is done when it is clear and even. Cloudy, with soft grains or threads in it, or thinner than its strength should be, it is half dissolved: leave it colder and longer.',
+      text: 'It is done when it is clear and even. If it is cloudy, has soft grains or threads in it, or is thinner than it should be, it is only half dissolved: leave it colder and longer.',
     },
     { text: 'Write the strength, the grade and the date on the jar.', does: ['keep'] },
   ];

@@ -44,6 +44,7 @@ export function mixStretched(plan: MixPlan, catalogue: Catalogue, slipOf?: SlipR
   const portion = (name: string, grams: number, density: number) => ({
     name,
     amount: onScale(grams, Number(plan.scale)),
+    grams,
     or: inJug(grams / density),
   });
   const [baseName, addedName] = [nameOf(plan.base, catalogue), nameOf(plan.extender, catalogue)];

@@ -122,6 +122,8 @@ export interface Step {
   readonly does?: readonly Deed[];
   /** the hottest liquid in it, °C */
   readonly celsius?: number;
+  /** it cuts the pieces out: in a class that is done beforehand, and the pieces lie there as kits */
+  readonly cutsOut?: boolean;
 }
 
 /** Anything that is done to something: steps, and the natures of all that they use. */

@@ -141,8 +141,8 @@ function SureSection({ store, checks }: { readonly store: ChooseRestStore; reado
   return (
     <>
       <p>
-        A chance here is the share of many possible versions of your job that hold, each with another set of constants
-        that meets what is known of the bench. What nobody measured was taken from what such papers are like:
+        We try many possible versions of your job, each with another set of constants that fits what is known from the
+        bench. The chance is how many of them hold. What nobody measured was taken from papers of this kind:
       </p>
       <ul>
         {assumptions(sheet, job).map((line) => (

@@ -40,7 +40,7 @@ export function MoreAboutPaper(props: FieldsProps) {
       <summary>More about this paper, if you know it</summary>
       <div class="field-row">
         <TextOf {...props} field="dropSeconds" hint="Drop water on the back and time it until the shine goes." />
-        <TextOf {...props} field="cobb" hint="From a data sheet; it wins over the drop." />
+        <TextOf {...props} field="cobb" hint="From a data sheet. It is used in place of the drop." />
       </div>
       <TimeADrop onTimed={(seconds) => props.store.set('dropSeconds', seconds)} />
       <TextOf {...props} field="caliper" hint="0.1 mm is 100 µm. Leave blank to use the usual thickness." />

@@ -42,13 +42,13 @@ function Items({ caption, items }: { readonly caption: string; readonly items: C
     <table class="numbers facts items">
       <caption>{caption}</caption>
       <tbody>
-        {items.map(({ what, amount, note }) => (
+        {items.map(({ what, amount, buy, note }) => (
           <tr key={what}>
             <th scope="row">
               {keepUnits(what)}
               {note && <span class="cell-note">{keepUnits(note)}</span>}
             </th>
-            <td class="n">{keepUnits(amount)}</td>
+            <td class="n">{keepUnits(buy ?? amount)}</td>
           </tr>
         ))}
       </tbody>

@@ -16,7 +16,12 @@ interface BenchOfferProps {
 export function BenchOffer({ bench, benchAt, onTake }: BenchOfferProps) {
   const [Note, setNote] = useState<ComponentType<BenchNoteProps>>();
   const [kept, setKept] = useState('');
-  useEffect(() => setKept(keptBenchText()), []);
+  useEffect(() => {
+    const text = keptBenchText();
+    // a text that is damaged is no bench to offer; what tells is fetched where something is kept
+    if (text !== '')
+      void import('../../core/bench/own-bench').then(({ readBench }) => setKept(readBench(text) ? text : ''));
+  }, []);
   const isNamed = Boolean(bench);
   useEffect(() => {
     if (isNamed) void import('./BenchNote').then(({ BenchNote }) => setNote(() => BenchNote));

@@ -42,7 +42,7 @@ export function FetchedFold({ title, fetch }: FetchedProps) {
   };
   return (
     <details
-      class="fold no-print"
+      class="fold fetched no-print"
       onToggle={(event) => {
         if (event.currentTarget.open && content === null) void open();
       }}

@@ -28,8 +28,8 @@ export default function TrialCards({ demo, adhesives }: Props) {
     <>
       {trial.demo && (
         <p class="invented">
-          {id && 'This device holds no such trial: a trial lives where it was planned. '}These are the cards of the
-          invented trial. Plan one of your own to print yours.
+          {id && id !== demo.id && 'This device holds no such trial: a trial lives where it was planned. '}These are the
+          cards of the invented trial. Plan one of your own to print yours.
         </p>
       )}
       <p>

@@ -1,7 +1,14 @@
 /** Amounts rounded to what a scale or a jug shows. */
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import { jugStep, roundUpForJug, inTeaspoons, roundMix, roundToStep } from '../../../src/core/base/rounding';
+import {
+  jugStep,
+  roundUpForJug,
+  roundUpToBuy,
+  inTeaspoons,
+  roundMix,
+  roundToStep,
+} from '../../../src/core/base/rounding';
 
 describe('a jug', () => {
   it('has the steps of a jug (the module’s own, common practice)', () => {
@@ -37,5 +44,22 @@ describe('rounding', () => {
         expect(high).toBeGreaterThan(grams);
       }),
     );
+  });
+});
+
+describe('what to ask for in a shop', () => {
+  // round figures, as jars and bags are filled; common practice, no source
+  it.each([
+    [0, 10],
+    [2.7, 10],
+    [10, 10],
+    [91.8, 100],
+    [100, 100],
+    [101, 150],
+    [330, 400],
+    [1450, 1500],
+    [8100, 10000],
+  ])('%d g is bought as %d g', (grams, bought) => {
+    expect(roundUpToBuy(grams)).toBe(bought);
   });
 });

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { DEFAULT_JOB, settleJob, type Job } from '../../../src/core/choose/job';
 import { TASKS, type Task } from '../../../src/core/records/task';
 import { judge } from '../../../src/core/choose/judge';
-import { firstPlacesInTurns, inOrder, rank, weighedUp, weightsOf } from '../../../src/core/choose/ranking';
+import { inOrder, rank, rankInTurns, SAMPLES, weighedUp, weightsOf } from '../../../src/core/choose/ranking';
 import type { Adhesive } from '../../../src/core/records/records';
 import { weightMap } from '../../../src/core/choose/weight-map';
 import { catalogue } from '../../../src/data/catalogue';
@@ -19,7 +19,7 @@ const order = (all: readonly Ranked[]) => inOrder(all).map(({ adhesiveId }) => a
 
 describe('the first places alone, as a lesson shows them', () => {
   const places = (job: Job, count: number) =>
-    atOnce(firstPlacesInTurns(settleJob(job, catalogue).job, catalogue, count));
+    atOnce(rankInTurns(settleJob(job, catalogue).job, catalogue, SAMPLES, count));
   it('are those of the whole order to the last digit, for any job', () => {
     fc.assert(
       fc.property(soundJob, fc.constantFrom(...TASKS), (any, task) => {

@@ -43,8 +43,8 @@ describe('what to buy', () => {
   it('of a mix its powder and its glue, with the volume where one may pour; never the water, nor what is made before', () => {
     const mixed = bought({ people: 2 });
     expect(mixed.slice(3).map(([what]) => what)).toEqual(['methylcellulose powder, 4000 mPa·s grade', 'PVA']);
-    expect(mixed.at(-1)![2]).toMatch(/^or \d+\sml$/);
-    expect(mixed.at(-2)![2]).toBe('');
+    expect(mixed.at(-1)![2]).toMatch(/^[\d.]+\sg of it goes in, or \d+\sml$/);
+    expect(mixed.at(-2)![2]).toMatch(/^[\d.]+\sg of it goes in$/);
     for (const adhesive of ['wheat-starch-paste-thick', 'wheat-starch-paste-thin', 'pva-paste'])
       expect(
         bought({ adhesive, people: 2 })
@@ -53,6 +53,21 @@ describe('what to buy', () => {
         adhesive,
       ).not.toMatch(/water|paste/);
   });
+  it.each(['pva-mc-1-1', 'wheat-starch-paste-thick', 'gelatine', 'pva-paste'])(
+    'of %s a round weight of each thing, which is enough for what goes in, and less than twice it past 10 g',
+    (adhesive) => {
+      const grams = (text = '') => Number(/^([\d.]+)\sg$/.exec(text.replace(/\u202f/g, ''))?.[1]);
+      const { materials } = answerOf({ adhesive, people: 9 });
+      const weighed = materials.filter(({ buy }) => buy !== undefined);
+      expect(weighed.length).toBeGreaterThan(0);
+      for (const { buy, amount, note } of weighed) {
+        expect(grams(buy)).toBeGreaterThanOrEqual(grams(amount));
+        expect(grams(buy)).toBeLessThanOrEqual(Math.max(10, 2 * grams(amount)));
+        expect(buy).toMatch(/^(?:1|1\.?5|2|2\.?5|3|4|5|6|8)0*\s?0*\sg$/);
+        expect(note).toContain(amount);
+      }
+    },
+  );
   it('tools a head: 7 people, of whom pairs share pots and knives, and two spare kits', () => {
     const found = Object.fromEntries(tools(plan({ people: 7, spare: 2 })).map((item) => [item.what, item]));
     const amounts = Object.fromEntries(Object.values(found).map(({ what, amount }) => [what, amount]));

@@ -30,7 +30,7 @@ describe('a powder into water', () => {
   it('2.5 % in 200 ml', () => {
     const { sentence, brief, portions: all, figures, curve, steps, rounding, cautions } = made(jelly);
     expect(all).toEqual([
-      { name: 'methylcellulose powder, 4000 mPa·s grade', amount: '5 g' },
+      { name: 'methylcellulose powder, 4000 mPa·s grade', amount: '5 g', grams: expect.closeTo(5, 9) },
       { name: 'water', amount: '195 ml' },
     ]);
     expect(sentence).toMatch(/^Stir 5 g of methylcellulose into 195 ml of water: 2\.5 %, 180 ml for the work/);

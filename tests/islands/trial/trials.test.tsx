@@ -269,6 +269,17 @@ describe('the reading page', () => {
   });
 });
 
+test('an address that names the invented trial itself shows its cards; one that names a stranger says that it is not here', async () => {
+  at(DEMO.id);
+  render(<TrialCards demo={DEMO} adhesives={SHELF} />);
+  await screen.findByText(/These are the cards of the invented trial/);
+  expect(screen.queryByText(/holds no such trial/)).toBeNull();
+  cleanup();
+  at('t-of-somebody');
+  render(<TrialCards demo={DEMO} adhesives={SHELF} />);
+  await screen.findByText(/holds no such trial/);
+});
+
 test('cards come in the drawn order; labels bear numbers only', async () => {
   render(<TrialCards demo={DEMO} adhesives={SHELF} />);
   const numbers = () => [...document.querySelectorAll('.card-number')].map(({ textContent }) => Number(textContent));
