@@ -34,17 +34,27 @@ export interface Score {
   readonly brier: number;
   /** the same of the share that comes about, said of each: the naive rule */
   readonly naive: number;
+  /** how many were given a chance of `SURE` or more, of coming about or of not, and in how many of these it was so */
+  readonly sure: number;
+  readonly sureRight: number;
   /** how many of them come about: what "yes to everything" would have right */
   readonly yes: number;
 }
+
+/** A chance from which on the model counts as sure, either way. Our own line. */
+export const SURE = 0.8;
 
 export function scoreOf(all: readonly Foretold[]): Score {
   const mean = (of: (one: Foretold) => number) => all.reduce((sum, one) => sum + of(one), 0) / all.length;
   const share = mean(({ happened }) => Number(happened));
   const squared = (chance: number, happened: boolean) => (chance - Number(happened)) ** 2;
+  const isRight = ({ chance, happened }: Foretold) => chance >= 0.5 === happened;
+  const sure = all.filter(({ chance }) => Math.max(chance, 1 - chance) >= SURE);
   return {
     asked: all.length,
-    right: all.filter(({ chance, happened }) => chance >= 0.5 === happened).length,
+    right: all.filter(isRight).length,
+    sure: sure.length,
+    sureRight: sure.filter(isRight).length,
     brier: mean(({ chance, happened }) => squared(chance, happened)),
     naive: mean(({ happened }) => squared(share, happened)),
     yes: all.filter(({ happened }) => happened).length,

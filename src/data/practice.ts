@@ -3,6 +3,7 @@ import { seededUniform } from '../core/base/random';
 import { DEFAULT_JOB, type Job } from '../core/choose/job';
 import { asGoodAsFirst } from '../core/choose/answer-words';
 import { rank, verdictOf } from '../core/choose/ranking';
+import type { Ranked, Verdict } from '../core/choose/finding';
 import type { Catalogue } from '../core/records/records';
 import type { FreshRow, PracticeRow } from '../schemas/checks';
 
@@ -20,6 +21,8 @@ export interface Asked {
   readonly first?: boolean;
   /** the first is, or one that the answer says does about as well; undefined of a rule that ranks nothing by chance */
   readonly near?: boolean;
+  /** the word for the chance of the first, whether or not the answer is to ask a conservator; undefined of a rule that ranks nothing by chance */
+  readonly said?: Verdict;
   /** one of the first three is */
   readonly three?: boolean;
   /** one that it accepts is called likely or better, read by its chance where the answer is to ask a conservator */
@@ -43,19 +46,23 @@ export const jobOf = ({ task, paper, substrate, widthMm, heightMm, wants }: Prac
   needs: wants,
 });
 
+/** The word for an answer, read by its chance where the answer is to ask a conservator. */
+const verdictRead = ({ verdict, chance }: Pick<Ranked, 'verdict' | 'chance'>): Verdict =>
+  verdict === 'defer' ? verdictOf(chance) : verdict;
+
 /** Every statement put to the chooser. */
 export const askAll = ({ rows }: Practice, catalogue: Catalogue): readonly Asked[] =>
   rows.map((row) => {
     const ranked = rank(jobOf(row), catalogue);
-    const held = ranked.some(({ adhesiveId, verdict, chance }) => {
-      const read = verdict === 'defer' ? verdictOf(chance) : verdict;
-      return row.accepted.includes(adhesiveId) && (read === 'sound' || read === 'likely');
-    });
+    const held = ranked.some(
+      (one) => row.accepted.includes(one.adhesiveId) && ['sound', 'likely'].includes(verdictRead(one)),
+    );
     return {
       ...scored(
         row,
         ranked.map(({ adhesiveId }) => adhesiveId),
       ),
+      said: verdictRead(ranked[0]!),
       ...(row.accepted.length > 0 && {
         likely: held,
         near: [ranked[0]!, ...asGoodAsFirst(ranked)].some(({ adhesiveId }) => row.accepted.includes(adhesiveId)),

@@ -91,6 +91,16 @@ describe('with one paper left out', () => {
       { id: 'b', paper: 'b', thing: 'lift', chance: 0.4, happened: false },
     ] as const;
     // (0.01 + 0.16) / 2; and a half said of both
-    expect(scoreOf(two)).toEqual({ asked: 2, right: 2, brier: expect.closeTo(0.085, 12), naive: 0.25, yes: 1 });
+    expect(scoreOf(two)).toEqual({
+      asked: 2,
+      right: 2,
+      sure: 1,
+      sureRight: 1,
+      brier: expect.closeTo(0.085, 12),
+      naive: 0.25,
+      yes: 1,
+    });
+    // sure that it does not come about, and wrong
+    expect(scoreOf([{ ...two[0], chance: 0.1 }, two[1]])).toMatchObject({ sure: 1, sureRight: 0, right: 1 });
   });
 });

@@ -1,5 +1,6 @@
 /** The chooser and published practice: how the score is counted, by hand, and floors under what it comes to. */
 import { describe, expect, test } from 'vitest';
+import type { Verdict } from '../../src/core/choose/finding';
 import { jobProblems } from '../../src/core/choose/job';
 import { catalogue } from '../../src/data/catalogue';
 import {
@@ -13,6 +14,7 @@ import {
   shareOf,
   type Asked,
 } from '../../src/data/practice';
+import { acceptedByWord } from '../../src/components/checks/practice-words';
 import { checkSchema, type FreshRow, type PracticeRow } from '../../src/schemas/checks';
 import { readRecords } from '../tools/read-content';
 
@@ -143,6 +145,18 @@ describe('how two readings are compared, by hand', () => {
     expect(asFirstCoded(row)).toMatchObject({ accepted: ['a', 'b'], task: 'decorate' });
     expect(secondReading([row])).toMatchObject({ accepted: { rows: 1, mean: 0.5 }, jobs: 1, corrected: 1 });
   });
+});
+
+test('the word of a first answer is that of its chance, and is told with how often the source accepts it, by hand', () => {
+  const one = (said: Verdict, first?: boolean): Asked => ({
+    row: check.rows[0]!,
+    order: [],
+    said,
+    ...(first !== undefined && { first }),
+  });
+  const told = acceptedByWord([one('likely', true), one('sound', true), one('sound', false), one('sound')]);
+  expect(told).toBe('sound 1 of 2, likely to work 1 of 1');
+  for (const { said } of asked) expect(['sound', 'likely', 'touch-and-go', 'unlikely', 'ruled-out']).toContain(said);
 });
 
 describe('how it is counted, by hand', () => {
