@@ -527,7 +527,7 @@ export const PLATES = {
   ),
   'tool-blotter': tool(
     'Blotters',
-    'A thick, soft sheet stands with its foot in a dish of water. The water climbs in it by itself, to a ragged edge.',
+    'A thick, soft sheet stands with its foot in a dish of water. The water climbs in it by itself, as the arrows show.',
     () => blotters(),
   ),
   ...projects,
@@ -535,22 +535,30 @@ export const PLATES = {
 /** A blotter that drinks: its foot stands in water, and the wet has climbed in it. */
 function blotters(): Mark {
   const [left, right, y] = [-30, 30, 8] as const;
-  const upTo = between(left, right, 13).map((at, i): P3 => [at, y, 34 + 5 * Math.sin(i * 2.1) - 0.004 * at * at]);
+  const upTo = between(left, right, 13).map((at, i): P3 => [at, y, 36 + 1.6 * Math.sin(i * 2.1) - 0.006 * at * at]);
+  // what stands under water is seen through it
+  const nearWater: P3[] = [
+    [left - 1, y, 9],
+    [right + 3, y, 9],
+    [right + 3, y, 3],
+    [left - 1, y, 3],
+  ];
   return all(
     pot([0, 8, 0], 46, 12, { liquid: 'water', full: 0.75 }),
     block([left, y, 5], right - left, 4, 72, { top: 'paper', sides: 'paper' }),
-    strokes(
-      between(0, 20, 21).map((i): P3[] => {
-        const [at, high] = [left + 4 + ((i * 17) % 52), 44 + ((i * 11) % 30)];
-        return [
-          [at, y, high],
-          [at + 3, y, high + (i % 2 ? 1 : -1)],
-        ];
-      }),
-    ),
     shape([[left, y, 6], ...upTo, [right, y, 6]], 'water', 'thin'),
-    way([-14, y, 14], [-14, y, 30]),
-    way([8, y, 14], [8, y, 32]),
+    shape(nearWater, 'water', 'bare'),
+    strokes(
+      [
+        [
+          [left - 6, y, 9],
+          [right + 8, y, 9],
+        ],
+      ],
+      'shine',
+    ),
+    way([-14, y, 16], [-14, y, 31]),
+    way([8, y, 16], [8, y, 33]),
   );
 }
 /** Newsprint that work was brushed on: the strokes have gone out over its edges, and where it lay the print is clean. */

@@ -127,11 +127,6 @@ function slipCase(): ProjectPlate {
   const [w, d, h] = [70, 100, 28] as const;
   // open to the right
   const finished = all(
-    bookBlock([34, 6, 4], w - 6, d - 12, h - 8),
-    covered([38, 4, h - 6], w - 8, d - 8, 3),
-    covered([38, 4, 1], w - 8, d - 8, 3),
-    bookBlock([34, 6, 4], w - 6, d - 12, h - 8),
-    covered([38, 4, h - 5], w - 8, d - 8, 3),
     block([0, 0, 0], w, d, h, { top: 'paper', sides: 'paper', face: 'printed' }),
     shape(
       [
@@ -173,11 +168,16 @@ function slipCase(): ProjectPlate {
   );
   return { finished, apart };
 }
+/** A board of a book bound in cloth, to be told from a case that is covered in paper. */
+const bound = (at: P3, w: number, d: number, h: number): Mark =>
+  block(at, w, d, h, { top: 'green', sides: 'green', face: 'cloth' });
 const bookOut = (w: number, d: number, h: number): Mark =>
   all(
-    covered([w - 2, 4, 3], 34, d - 8, 3),
+    bound([w - 2, 4, 3], 34, d - 8, 3),
     bookBlock([w - 2, 7, 6], 31, d - 14, h - 12),
-    covered([w - 2, 4, h - 6], 34, d - 8, 3),
+    bound([w - 2, 4, h - 6], 34, d - 8, 3),
+    // its spine, outwards
+    bound([w + 30, 4, 3], 2.5, d - 8, h - 6),
   );
 
 /** Four walls on a base, open at the top. */
@@ -298,6 +298,15 @@ function portfolio(): ProjectPlate {
       ],
       [0, d, 0],
       { top: 'cloth' },
+    ),
+    // the ribbon comes through a slit in the board and over its edge
+    line(
+      [
+        [w - 16, d / 2, 14.2],
+        [w, d / 2, 14.2],
+        [w, d / 2, 9],
+      ],
+      'way',
     ),
     bow([w, d / 2, 9]),
   );

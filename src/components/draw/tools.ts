@@ -78,8 +78,8 @@ export const smallBrush: Mark = all(
 
 /** A hand roller, seen so that its barrel lies across. */
 export const roller: Mark = all(
-  path('M-30-9V-24Q-30-28-26-28H-2V-44', 'none', 'line', [
-    [-30, -44],
+  path('M-28 0H-35V-24Q-35-28-31-28H-2V-44', 'none', 'line', [
+    [-35, -44],
     [30, 6],
   ]),
   path('M-6-44C-8-60-5-80-5-98Q0-103 5-98C5-80 8-60 6-44Z', 'board', 'line', [
