@@ -1,9 +1,9 @@
 /** Putting the glue on: which face gets it, laid out on what, and with which tool. */
-import { all, line, path, put, putAt, shape, standsOff, strokes, strokes2, way, type Mark } from './ink';
+import { all, leader, line, path, put, putAt, shape, standsOff, strokes, strokes2, way, word, type Mark } from './ink';
 import { block, coat, pane, sheet, waste } from './sheets';
 import { flatHand, grip, pinch, pointing } from './hands';
 import { brush, roller, smallBrush } from './tools';
-import { between, levelFace, type P3 } from './space';
+import { between, flat, levelFace, type P3 } from './space';
 
 export type Tool = 'brush-full' | 'brush-small' | 'brush-thin' | 'card' | 'fingertip' | 'roller' | 'screen';
 
@@ -22,7 +22,7 @@ const heldCard: Mark = (() => {
 })();
 
 /** How long the rubber of a squeegee is. */
-const BLADE = 52;
+const BLADE = 74;
 /** A squeegee on its rubber, which runs away from the reader: a strip of rubber, and over it the wooden grip. */
 const squeegee: Mark = all(
   standsOff(block([-2, -BLADE / 2, 0], 4, BLADE, 11, { top: 'ink', sides: 'ink' })),
@@ -74,12 +74,14 @@ const OUT = 26;
 export type Glued = 'sheet' | 'support' | 'board' | 'spine' | 'strip' | 'tear' | 'edge';
 type Broad = 'sheet' | 'support' | 'board';
 
-/** The work lying ready, before any glue. */
-function work(glued: Broad): { under: Mark; top: P3 } {
+/** The work lying ready, before any glue; newsprint or glass stands out round it by `out`. */
+function work(glued: Broad, out = OUT): { under: Mark; top: P3 } {
   if (glued === 'board') return { under: block([0, 0, 0], W, D, 7), top: [0, 0, 7] };
-  if (glued === 'support')
-    return { under: all(pane([-20, -16, 0], W + 40, D + 32), sheet([0, 0, 4], W, D, 'plain')), top: [0, 0, 4] };
-  return { under: all(waste([0, 0, 0], W, D, OUT), sheet([0, 0, 0], W, D, 'plain')), top: [0, 0, 0] };
+  if (glued === 'support') {
+    const glass = pane([6 - out, 10 - out, 0], W + 2 * out - 12, D + 2 * out - 20);
+    return { under: all(glass, sheet([0, 0, 4], W, D, 'plain')), top: [0, 0, 4] };
+  }
+  return { under: all(waste([0, 0, 0], W, D, out), sheet([0, 0, 0], W, D, 'plain')), top: [0, 0, 0] };
 }
 
 /** Where round the middle a tool is held so that the hand leaves the work in view; 0 is to the right, a quarter turn away. */
@@ -95,8 +97,12 @@ const BEYOND = 11;
 
 /** Glue going on, the way its tool goes over a face (`stroke` in its record). */
 export function putOn(glued: Broad, tool: Tool): Mark {
-  const { under, top } = work(glued);
-  if (tool === 'screen') return all(under, screenPulled(top[2]));
+  const { under, top } = work(glued, tool === 'screen' ? OUT + MARGIN : OUT);
+  if (tool === 'screen') {
+    const below: P3 = [W * 0.7, -NEAR - 16 - (glued === 'board' ? 0 : OUT), 0];
+    const named = glued === 'board' ? 'the board' : 'the sheet';
+    return all(under, screenPulled(top[2]), called([W * 0.9, D * 0.16, top[2]], named, below));
+  }
   if (tool === 'card') return all(under, pulledSideBySide(top[2]));
   return fromTheMiddle(glued, tool);
 }
@@ -118,11 +124,20 @@ export function fromTheMiddle(
     coat(top, W, D, reached, tool === 'brush-thin' ? 'thin' : 'full'),
     way([W * 0.38, D * 0.5, z], [-BEYOND, D * 0.5, z]),
     way([W * 0.42, D * 0.62, z], [W * 0.42, D + BEYOND, z]),
-    way([W * 0.62, D * 0.5, z], [W + BEYOND, D * 0.5, z]),
+    // beside the tool, which would hide it
+    way([W * 0.62, D * (turn > 0 ? 0.36 : 0.64), z], [W + BEYOND, D * (turn > 0 ? 0.36 : 0.64), z]),
+    tool === 'brush-thin' && called([W * 0.28, D * 0.3, z], 'thin coat', [W * 0.06, -OUT - 10, 0]),
     way([W * 0.46, D * 0.38, z], [W * 0.46, -BEYOND - 3, z]),
     putAt(TOOL_IN_HAND[tool], place),
   );
 }
+
+/** A word below the drawing, a line to it from what it names; a thumbnail leaves both out. */
+const called = (at: P3, text: string, below: P3): Mark => {
+  const [x, y] = flat(below);
+  const { svg, reach } = all(leader([...flat(at)], [x, y]), word([x, y + 12], text, 'middle'));
+  return { svg: `<g class="n">${svg}</g>`, reach };
+};
 
 /** A card in straight pulls: the far one done, the near one on its way. */
 function pulledSideBySide(z: number): Mark {
@@ -138,24 +153,38 @@ function pulledSideBySide(z: number): Mark {
   );
 }
 
+/** A card on its edge, and the track behind it. */
+export const cardOnBoard = (): Mark =>
+  all(
+    block([0, -4, 0], 92, CARD_EDGE + 22, 5),
+    tracked([0, 8, 5], 50, CARD_EDGE),
+    bead([50, 10, 5], CARD_EDGE - 4),
+    way([62, 14, 5], [86, 14, 5]),
+    putAt(heldCard, [50, 8 + CARD_EDGE / 2, 5]),
+  );
+
 /** A squeegee in one pull over a screen, from its left side to its right: behind it the mesh is wet, before it still dry. */
 const screenPulled = (z: number): Mark =>
   all(
     screen(z),
-    tracked([0, 7, z + 3], W * 0.56, BLADE),
-    bead([W * 0.56 + 3, 9, z + 3], BLADE - 4),
-    way([W * 0.74, D * 0.2, z + 3], [W * 0.98, D * 0.2, z + 3]),
-    putAt(TOOL_IN_HAND.screen, [W * 0.56, 7 + BLADE / 2, z + 3]),
+    tracked([-6, -4, z + 1], PULLED + 6, BLADE),
+    bead([PULLED + 3, -2, z + 1], BLADE - 4),
+    nearBar(z),
+    way([PULLED + 18, D * 0.34, z + 1], [PULLED + 44, D * 0.34, z + 1]),
+    putAt(TOOL_IN_HAND.screen, [PULLED, BLADE / 2 - 4, z + 1]),
   );
+/** How far the pull has come. */
+const PULLED = W * 0.42;
 
 /** A squeegee on a screen, nobody at it. */
 export const squeegeeOnScreen = (): Mark =>
   all(
     screen(0),
-    tracked([0, 7, 3], W * 0.6, BLADE),
-    bead([W * 0.6 + 3, 9, 3], BLADE - 4),
-    putAt(squeegee, [W * 0.6, 7 + BLADE / 2, 3]),
-    way([W * 0.76, D * 0.3, 3], [W * 0.99, D * 0.3, 3]),
+    tracked([-6, -4, 1], W * 0.5 + 6, BLADE),
+    bead([W * 0.5 + 3, -2, 1], BLADE - 4),
+    nearBar(0),
+    putAt(squeegee, [W * 0.5, BLADE / 2 - 4, 1]),
+    way([W * 0.64, D * 0.3, 1], [W * 0.9, D * 0.3, 1]),
   );
 
 /** The glue that is pushed along before an edge. */
@@ -185,28 +214,32 @@ const tracked = ([x, y, z]: P3, long: number, deep: number): Mark =>
     ),
   );
 
-/** A frame with a mesh, over the whole sheet. */
+/** How far the mesh reaches beyond the work at its sides: through it the end of the sheet is seen, and what it lies on. */
+const MARGIN = 15;
+/** how far beyond its far and its near edge */
+const [FAR, NEAR] = [9, 12];
+const bar = ([x, y, z]: P3, w: number, d: number): Mark => block([x, y, z], w, d, 4, { top: 'board', sides: 'edge' });
+/** A frame with a wide mesh, over the whole sheet; its near bar comes last, over the glue. */
 const screen = (z: number): Mark => {
-  const bar = (x: number, y: number, w: number, d: number) =>
-    block([x, y, z], w, d, 6, { top: 'board', sides: 'edge' });
+  const [left, right, near, far] = [-MARGIN, W + MARGIN, -NEAR, D + FAR];
   const mesh = [
-    ...between(0, W, 15).map((x): P3[] => [
-      [x, -4, z + 3],
-      [x, D + 4, z + 3],
+    ...between(left, right, 18).map((x): P3[] => [
+      [x, near, z + 1],
+      [x, far, z + 1],
     ]),
-    ...between(0, D, 10).map((y): P3[] => [
-      [-4, y, z + 3],
-      [W + 4, y, z + 3],
+    ...between(near, far, 11).map((y): P3[] => [
+      [left, y, z + 1],
+      [right, y, z + 1],
     ]),
   ];
   return all(
-    bar(-14, D + 4, W + 28, 8),
-    bar(-14, -4, 8, D + 8),
+    bar([left - 8, far, z], right - left + 16, 8),
+    bar([left - 8, near, z], 8, far - near),
     strokes(mesh),
-    bar(W + 6, -4, 8, D + 8),
-    bar(-14, -12, W + 28, 8),
+    bar([right, near, z], 8, far - near),
   );
 };
+const nearBar = (z: number): Mark => bar([-MARGIN - 8, -NEAR - 8, z], W + 2 * MARGIN + 16, 8);
 
 /** A narrow coat, where a whole one would be wrong: along the spine, the edge of a leaf, a tear, the edge of a board. */
 export function putOnNarrow(glued: Exclude<Glued, Broad>, tool: Tool): Mark {

@@ -1,7 +1,7 @@
 /** What each way to fail looks like, on the same sheet and board. */
 import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
-import { all, dots, line, put, putAt, shape, sign, strokes, way, way2, word, type Mark } from './ink';
+import { all, dots, leader, line, put, putAt, shape, sign, strokes, way, way2, word, type Mark } from './ink';
 import { bent, block, curledStrip, sheet, waste } from './sheets';
 import { between, flat, plus, type P3 } from './space';
 
@@ -151,6 +151,7 @@ export const faceAway = (): Mark => {
   const hand = turningHand(curve);
   const pit = patch(88, D / 2, 11, 18, 1);
   const flake = pit.map(([x, y]) => onTurnedUp(curve, x, y));
+  const stuck = flat(onTurnedUp(curve, 88, D / 2));
   return all(
     board(),
     shape(
@@ -172,6 +173,8 @@ export const faceAway = (): Mark => {
       'edge',
     ),
     shape(flake, 'board'),
+    leader(flat(onTurnedUp(curve, 90, D / 2 - 4)), [stuck[0] - 34, stuck[1] + 6]),
+    word([stuck[0] - 38, stuck[1] + 10], 'piece of board', 'end'),
     hand.front,
     hand.way,
     sign([160, -14], 'fault'),

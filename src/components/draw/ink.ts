@@ -5,7 +5,8 @@
 import { flat, type P2, type P3 } from './space';
 
 /**
- * paper, plain back of paper and hands, board, its cut edge, wet glue, glass or film, water, ink; `none` leaves it open.
+ * paper, plain back of paper and hands, board, its cut edge, wet glue, a thin coat of it that lets through what it lies on,
+ * glass or film, water, ink; `none` leaves it open.
  * What each looks like stands in styles/draw.css.
  */
 export type Fill =
@@ -14,6 +15,7 @@ export type Fill =
   | 'board'
   | 'edge'
   | 'glue'
+  | 'thin-glue'
   | 'glass'
   | 'water'
   | 'ink'
@@ -35,6 +37,7 @@ const FILLS: Readonly<Record<Fill, string>> = {
   board: 'b',
   edge: 'e',
   glue: 'w',
+  'thin-glue': 'y',
   glass: 'g',
   water: 'u',
   ink: 'k',

@@ -146,20 +146,10 @@ export const letDown = (down = 0.3, withHand = true): Mark => {
   );
 };
 
-/** The sheet held over its place, not touching yet: its left edge low and over its line, its right edge high. */
+/** The sheet held over its place, not touching yet: its left edge low and over its line, to go down first, its right edge high. */
 export const holdOver = (): Mark => {
   const hang = between(0, 1, 12).map((t): P3 => [-14 + 124 * t, -10, 30 + 50 * t - 10 * 4 * t * (1 - t)]);
   const [left, right] = [fromLeft(plus(hang[0]!, [0, 50, 0]), 84), fromRight(plus(hang.at(-1)!, [0, 40, 0]), -64)];
-  const drops = (
-    [
-      [-12, -10, 30],
-      [BW + 10, -10, 78],
-      [BW + 10, 76, 78],
-    ] as const
-  ).map(([x, y, high]): P3[] => [
-    [x, y, 0],
-    [x, y, high],
-  ]);
   return all(
     // where the sheet will lie, round the board
     strokes(
@@ -175,12 +165,12 @@ export const holdOver = (): Mark => {
       'hid',
     ),
     board(),
-    strokes(drops, 'hid'),
     left.behind,
     right.behind,
     bent(hang, [0, 86, 0], { top: 'printed', under: 'glued' }),
     left.front,
     right.front,
+    way([-2, -14, 24], [-2, -14, 1]),
   );
 };
 
@@ -189,9 +179,9 @@ export const slideAlong = (): Mark => {
   const [w, d, h, z] = [150, 88, 7, 7.4];
   const [x, y, long, deep, by] = [16, 14, 96, 58, 26];
   const corner = (cx: number, cy: number, sx: number, sy: number): P3[] => [
-    [cx + 14 * sx, cy, h],
+    [cx + 20 * sx, cy, h],
     [cx, cy, h],
-    [cx, cy + 14 * sy, h],
+    [cx, cy + 20 * sy, h],
   ];
   const [x1, y1] = [x + by + long, y + deep];
   return all(
@@ -275,8 +265,8 @@ export const pressBlotters = (): Mark => {
     block([0, 0, 30], 112, 74, 9),
     weight([32, 22, 39], 50, 32, 22),
     putAt(night, [166, 74, 98]),
-    called([115, 60, 27], 'blotter', column, -4),
-    called([101, 20, 20], 'the work', column, -12),
+    called([115, 60, 27], 'blotter', column, -12),
+    called([101, 20, 20], 'the work', column, -8),
     called([115, 40, 12], 'blotter', column, 10),
   );
 };
@@ -340,7 +330,12 @@ export const film = (): Mark => {
       { top: 'film', under: 'film' },
     ),
     putAt(pinch.front, plus(end, [-14, 20, 0]), 78),
-    way2(flat(plus(end, [44, 66, 2])), flat(plus(end, [-18, 66, 6])), -10),
+    way([78, -14, 0], [16, -14, 0]),
+    called([100, 24, 1], 'sticky film', flat([116, 24, 0])[0] + 10, 18),
+    named2(plus(back[11]!, [-14, 60, 0]), 'backing', [
+      flat(back[9]!)[0] - 66,
+      flat(plus(back[9]!, [0, 60, 0]))[1] - 24,
+    ]),
   );
 };
 
@@ -351,6 +346,8 @@ export const tacked = (): Mark =>
     bent(curlLeft([122, 3, 1.5], 92, 122, 46), [0, 72, 0], { top: 'tissue', under: 'tissue' }),
     sheet([42, 20, 3], 48, 34, 'plain'),
     putAt(all(put(iron, [0, 0], 8, { mirrored: true, scale: 0.9 }), put(roundBar, [-17, -46], 0)), [78, 36, 3]),
+    named2([16, 30, 9], 'dry tissue', [-62, 26]),
+    named2([54, 24, 3], 'clean paper', [8, 40]),
   );
 
 /** Coated tissue, its dry coat up: a wet sponge makes it sticky as it goes over. */
@@ -381,6 +378,8 @@ export const remoistened = (): Mark => {
     ),
     way([wet - 10, d * 0.36, 0], [14, d * 0.36, 0]),
     putAt(wetSponge, [wet - 4, 12, 0]),
+    named2([20, 6, 0], 'dry coat', [-34, 34]),
+    named2([w - 10, d - 8, 0], 'wet again', [flat([w, d, 0])[0] - 8, flat([w, d, 0])[1] - 28]),
   );
 };
 

@@ -1,9 +1,9 @@
 /** What is measured at a bench: a coat and a smear on the scale, a strip that is pushed. */
 import { pointing } from './hands';
-import { all, putAt, put, shape, strokes, way, word, type Mark } from './ink';
+import { all, leader, putAt, put, shape, strokes, way, word, type Mark } from './ink';
 import { display, kitchenScale } from './paste';
 import { bent, block, coat } from './sheets';
-import { between, levelFace, type P3 } from './space';
+import { between, flat, levelFace, type P3 } from './space';
 
 /** Two moments side by side, each with its words under it. */
 const beside = (first: Mark, second: Mark, words: readonly [string, string]): Mark =>
@@ -43,6 +43,7 @@ function smearOnScale(wet: boolean): Mark {
     ],
     [0, 44, 0],
   );
+  const foilCorner = flat([80, 50, z + 3]);
   const smear = between(0, 1.93 * Math.PI, 22).map((a, i): P3 => [
     46 + 23 * Math.cos(a) + 2 * Math.sin(i * 2.1),
     32 + 12 * Math.sin(a) + 1.5 * Math.sin(i * 1.3),
@@ -94,6 +95,8 @@ function smearOnScale(wet: boolean): Mark {
             [40, 23, z],
           ],
         ]),
+    wet && leader(foilCorner, [foilCorner[0] + 6, foilCorner[1] - 14]),
+    wet && word([foilCorner[0] + 8, foilCorner[1] - 17], 'foil'),
     display(wet ? '1.9 g' : '1.1 g'),
   );
 }

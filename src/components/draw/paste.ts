@@ -2,7 +2,7 @@
 import { grip } from './hands';
 import { all, dots, line2, path, put, putAt, shape2, sign, strokes2, way2, word, leader, type Mark } from './ink';
 import { block, pot } from './sheets';
-import { clock, spoonIn, whiskIn } from './tools';
+import { spoonIn, timeGoesBy, whiskIn } from './tools';
 import { between, common, flat, hull, liesInShape, ring, type P2, type P3 } from './space';
 
 const POT: P3 = [30, 10, 0];
@@ -174,11 +174,16 @@ const swirl = (z: number): Mark => {
 
 /** Cooked on a low heat, stirred all the while. */
 export const heat = (): Mark =>
-  all(hob(), pan(), swirl(20), stirring(spoonIn, 20), steam([0, 24, 40]), steam([18, 34, 40]));
+  all(hob(), pan(), swirl(20), stirring(spoonIn, 20), roundInPot(), steam([0, 24, 40]), steam([18, 34, 40]));
 
 /** Left to itself under a lid, while time passes. */
 export const stand = (): Mark =>
-  all(pot(POT, 38, 34, { full: 0.62 }), lid(), putAt(clock(0.5, 'leave it alone'), [124, 40, 34]));
+  all(
+    pot(POT, 38, 34, { full: 0, wall: 'glass' }),
+    shape2(hull([...ring([POT[0], POT[1], 2], 35), ...ring([POT[0], POT[1], 21], 37)].map(flat)), 'glue', 'thin'),
+    lid(),
+    putAt(timeGoesBy('leave it alone'), [124, 40, 34]),
+  );
 const lid = (): Mark => {
   const rim = ring([POT[0], POT[1], 34], 40).map(flat);
   return all(
@@ -283,7 +288,21 @@ export const jar = (): Mark => {
   );
 };
 
-export type Stage = 'slurry' | 'thin' | 'thick' | 'done' | 'set';
+const STAGES = ['slurry', 'thin', 'thick', 'done', 'set'] as const;
+export type Stage = (typeof STAGES)[number];
+/** Which of five moments it is: five beads in a row, as many filled as have come. */
+const ofFive = (count: number, [x, y]: P2): Mark =>
+  all(
+    ...between(0, 4, 5).map((i) =>
+      put(
+        path('M-3.500 0A3.500 3.500 0 1 1 3.500 0A3.500 3.500 0 1 1-3.500 0Z', i < count ? 'ink' : 'none', 'line', [
+          [-4, -4],
+          [4, 4],
+        ]),
+        [x + 12 * i, y],
+      ),
+    ),
+  );
 /** Paste at one stage, and what of it runs off the spoon. */
 export function stage(at: Stage): Mark {
   const [x, y] = flat([30, 10, 34]);
@@ -301,6 +320,9 @@ export function stage(at: Stage): Mark {
     heated ? pan() : at === 'slurry' ? milk() : pot(POT, 38, 34, { full: SET_AT / 34 }),
     surface[at],
     lifted,
+    // the spoon was lifted out
+    way2([x - 26, y - 30], [x - 26, y - 58]),
+    ofFive(STAGES.indexOf(at) + 1, [x - 24, y + (heated ? 78 : 66)]),
     at === 'slurry' && called([62, 0, 16], 'cold water', 6),
     at === 'slurry' && called([60, 0, 4], 'starch', 12),
     at === 'done' && sign([x - 52, y - 44], 'good'),
@@ -346,25 +368,26 @@ const bubbles = (): Mark =>
   all(
     ...(
       [
-        [6, 24, 5],
-        [20, 16, 4],
-        [40, 32, 5],
-        [47, 14, 4],
+        [6, 24, 6],
+        [20, 15, 4],
+        [40, 32, 6],
+        [47, 14, 5],
         [56, 26, 3.5],
       ] as const
     ).map(([x, y, r]) => {
       const [cx, cy] = flat([x, y, 21]);
       const dome: P2[] = between(0, Math.PI, 9).map((a) => [cx - r * Math.cos(a), cy - 1.2 * r * Math.sin(a)]);
+      // clear, with a light on it: what is under it shows through
       return all(
-        shape2(common([...dome, [cx + r * 0.6, cy + 2], [cx - r * 0.6, cy + 2]], PAN_RIM), 'paper', 'line'),
+        shape2(common([...dome, [cx + r * 0.6, cy + 2], [cx - r * 0.6, cy + 2]], PAN_RIM), 'none', 'line'),
         strokes2(
           [
             [
-              [cx - r * 0.4, cy - r * 0.5],
-              [cx, cy - r * 0.9],
+              [cx - r * 0.5, cy - r * 0.4],
+              [cx - r * 0.1, cy - r * 0.8],
             ],
           ],
-          'thin',
+          'shine',
         ),
       );
     }),

@@ -1,14 +1,15 @@
 /** Every plate by its name: what it is called, what it teaches, and how it is drawn. */
-import { fromTheMiddle, putOn, putOnNarrow, squeegeeOnScreen, type Tool } from './apply';
+import { cardOnBoard, fromTheMiddle, putOn, putOnNarrow, squeegeeOnScreen, type Tool } from './apply';
 import * as fails from './failures';
-import { all, framed, put, shape, strokes, way, type Drawing, type Mark } from './ink';
+import { pinch } from './hands';
+import { all, framed, put, putAt, shape, strokes, way, way2, type Drawing, type Mark } from './ink';
 import * as lay from './lay';
 import * as bench from './measuring';
 import * as pots from './paste';
 import * as repair from './repair';
 import { PROJECT_PLATES } from './projects';
-import { block, pane, pot, sheet, weight } from './sheets';
-import { between, type P3 } from './space';
+import { bent, block, curledStrip, pane, pot, sheet, weight } from './sheets';
+import { between, flat, plus, type P3 } from './space';
 import * as tests from './tests';
 import * as tools from './tools';
 import * as corner from './turn-in';
@@ -95,9 +96,9 @@ export const STROKE_OF: Readonly<Record<Tool, Stroke>> = {
 const goesOver = (held: Tool): string => {
   const what = `${WITH[held][0]!.toUpperCase()}${WITH[held].slice(1)}`;
   return {
-    outwards: `${what} takes the glue from the middle out over all four edges, as the arrows show.`,
+    outwards: `${what} takes ${held === 'brush-thin' ? 'a thin coat, through which the work is still seen,' : 'the glue'} from the middle out over all four edges, as the arrows show.`,
     bands: `${what} pulls the glue over it in straight bands side by side, each from the left edge out over the right: the far one is done, the near one under way.`,
-    pull: `A screen lies on it. A squeegee, its rubber down, draws the glue across the mesh in one pull from the left side to the right; behind it the mesh is wet, before it dry.`,
+    pull: `A screen lies on it. A squeegee, its rubber down, draws the glue across the mesh in one pull from the left side to the right; behind it the mesh is wet, before it dry, and the end of what lies below is seen through it.`,
   }[STROKE_OF[held]];
 };
 
@@ -108,9 +109,11 @@ const spreading = Object.fromEntries(
   (Object.keys(ONTO) as (keyof typeof ONTO)[]).flatMap((onto) =>
     TOOLS.map((held): [string, Plate] => {
       const [what, lies] = ONTO[onto];
+      // with a word in it, which wants room
+      const drawn = held === 'brush-thin' || held === 'screen' ? one('spread', [264, 176]) : spread;
       return [
         `on-${onto}-${held}`,
-        spread(`Glue on ${what}, with ${WITH[held]}`, `${lies} ${goesOver(held)}`, () => putOn(onto, held)),
+        drawn(`Glue on ${what}, with ${WITH[held]}`, `${lies} ${goesOver(held)}`, () => putOn(onto, held)),
       ];
     }),
   ),
@@ -213,7 +216,7 @@ export const PLATES = {
   ),
   'hold-over': laid(
     'Held over its place',
-    'Two hands hold the pasted sheet over the board, the left edge low, the right edge high. It does not touch yet. Broken lines show where it will lie, and each corner over its place.',
+    'Two hands hold the pasted sheet over the board, the left edge low, the right edge high. It does not touch yet. Broken lines show where it will lie, and an arrow that the low edge goes down first.',
     lay.holdOver,
   ),
   'let-down': moving(
@@ -262,9 +265,9 @@ export const PLATES = {
     'A wall of a box is pushed against the base and the next wall, with a square set in the corner, and held until the glue has set.',
     lay.clampSquare,
   ),
-  film: laid(
+  film: laidWithWords(
     'A film, its backing drawn off',
-    'A sticky film lies on the back of the sheet; its backing is drawn off low, from one side to the other.',
+    'A sticky film lies on the back of the sheet; its backing is drawn off low, from the right side to the left.',
     lay.film,
   ),
   stick: laid(
@@ -277,12 +280,12 @@ export const PLATES = {
     'A can is held a hand’s length off, a finger on its head, over a sheet on newsprint. It goes over the sheet in bands side by side, as the arrows show, and each begins and ends beyond the edges.',
     lay.spray,
   ),
-  tacked: laid(
+  tacked: laidWithWords(
     'A dry tissue, tacked',
     'A dry tissue as large as the sheet lies on its back, its left edge turned up. The tip of an iron touches it in the middle, through a scrap of clean paper.',
     lay.tacked,
   ),
-  remoistened: laid(
+  remoistened: laidWithWords(
     'A dry coat, damped',
     'A strip of tissue lies on newsprint, its dry coat up. A hand draws a wet sponge over it, and behind the sponge the coat is wet.',
     lay.remoistened,
@@ -324,7 +327,7 @@ export const PLATES = {
     corner.cornerDone,
   ),
 
-  weigh: potted('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
+  weigh: one('pot', [200, 150])('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
   'pour-in': potted(
     'Poured in',
     'A hand holds a jug by its handle and tips it; water runs over its lip into the bowl.',
@@ -359,27 +362,29 @@ export const PLATES = {
   ),
   jar: potted('In a jar, with a label', 'A closed jar with a label on which three lines are written.', pots.jar),
 
-  'paste-slurry': stage(
+  'paste-slurry': one('cooking', [264, 176])(
     'Starch and cold water',
-    'White as milk. From a spoon held over the bowl it runs in drops, and what stands settles to the bottom.',
+    'The first of five moments. White as milk. From a spoon held over the bowl it runs in drops, and what stands settles to the bottom.',
     () => pots.stage('slurry'),
   ),
-  'paste-thin': stage('Warm, still thin', 'On the heat it runs off a lifted spoon in a thin thread, like water.', () =>
-    pots.stage('thin'),
+  'paste-thin': stage(
+    'Warm, still thin',
+    'The second of five moments. On the heat it runs off a lifted spoon in a thin thread, like water.',
+    () => pots.stage('thin'),
   ),
   'paste-thick': stage(
     'It thickens',
-    'All at once it turns thick: it leaves the spoon in a broad band, and the spoon leaves a track.',
+    'The third of five moments. All at once it turns thick: it leaves the spoon in a broad band, and the spoon leaves a track.',
     () => pots.stage('thick'),
   ),
   'paste-done': stage(
     'Cooked',
-    'Glassy and no longer white. Bubbles break slowly, and it falls from the spoon in a sheet and not in drops. A tick marks it as done.',
+    'The fourth of five moments. Glassy and no longer white. Bubbles break slowly, and it falls from the spoon in a sheet and not in drops. A tick marks it as done.',
     () => pots.stage('done'),
   ),
   'paste-set': stage(
     'Cold',
-    'It has set to a jelly that keeps its shape on the spoon. Strained and thinned it can be brushed.',
+    'The last of five moments. It has set to a jelly that keeps its shape on the spoon. Strained and thinned it can be brushed.',
     () => pots.stage('set'),
   ),
 
@@ -427,7 +432,7 @@ export const PLATES = {
 
   'endpaper-out': repaired(
     'The endpaper is pasted',
-    'The book lies open at its front, the cover flat to the left. Newsprint lies between the leaves and the endpaper and stands out round it. The endpaper is brushed from the middle out, over its edges.',
+    'The book lies open at its front, the cover flat to the left. Newsprint lies between the leaves and the endpaper and stands out at its three free sides. The endpaper is brushed from the middle out, over these and up to the joint.',
     repair.endpaperOut,
   ),
   'cover-down': repaired(
@@ -435,9 +440,9 @@ export const PLATES = {
     'The cover stands half open over the pasted endpaper; a hand brings it down, and it takes the paper as it closes.',
     repair.coverDown,
   ),
-  'spine-strip': repaired(
+  'spine-strip': one('repair', [264, 190])(
     'A strip on the spine',
-    'The book stands between boards, its spine up and pasted. A strip of tissue is laid on it from the near end to the far one.',
+    'The book stands between boards, its spine up and wet with glue. A strip of tissue is laid on it from the near end: a finger rubs that down, and the other hand lets down the far end.',
     repair.spineStrip,
   ),
   'strip-torn': repaired(
@@ -445,9 +450,9 @@ export const PLATES = {
     'Tissue lies on glass, a ruler on the tissue and a line of water along the ruler. A hand pulls the strip away from the ruler, beginning at the right; both torn edges are all fibres.',
     repair.stripTorn,
   ),
-  'strip-laid': repaired(
+  'strip-laid': one('repair', [264, 176])(
     'The strip goes over the tear',
-    'The pasted strip of tissue is laid over the tear from its inner end to the edge of the leaf.',
+    'The pasted strip of tissue is let down over the tear, from its inner end to the edge of the leaf. The tear shows through it.',
     repair.stripLaid,
   ),
   't-hinge': one('repair', [264, 190])(
@@ -471,9 +476,9 @@ export const PLATES = {
     'A hand turns the sheet up from the board. A skin of paper fibres stays on the board, and the back of the sheet is rough in the same place.',
     fails.fibresLeft,
   ),
-  'face-away': failed(
+  'face-away': one('failure', [264, 176])(
     'The face of the board comes away',
-    'A hand turns the sheet up from the board. A piece of the board sticks to its back, and the board has a pit of the same shape.',
+    'A hand turns the sheet up from the board. A piece of the board sticks to its back, and the board has a pit of the same shape. A cross marks it as a fault.',
     fails.faceAway,
   ),
   'strike-through': failed(
@@ -494,7 +499,11 @@ export const PLATES = {
   ),
   'tool-small-brush': tool('Small brush', 'A round brush that comes to a point.', () => onFoot(tools.smallBrush, 62)),
   'tool-roller': tool('Roller', 'A short roller in a wire frame with a handle.', () => onFoot(tools.roller, 40)),
-  'tool-card': tool('Card', 'A piece of stiff card with one straight edge.', () => onFoot(tools.card, 0)),
+  'tool-card': tool(
+    'Card',
+    'A small piece of stiff card stands on its straight lower edge, held by the upper one between finger and thumb. To its left lies the glue that it has spread.',
+    cardOnBoard,
+  ),
   'tool-squeegee': one('tool', [176, 120])(
     'Squeegee',
     'A strip of rubber in a wooden grip, standing on the mesh of a framed screen. To its left the mesh is wet with the glue that it has drawn along, to its right still dry.',
@@ -520,9 +529,9 @@ export const PLATES = {
   ),
   'tool-glass': tool('Pane of glass', 'A pane of glass with its light.', () => pane([0, 0, 0], 92, 62)),
   'tool-pot': tool('Pot', 'A round pot, two thirds full of glue.', () => pot([0, 0, 0], 36, 44)),
-  'tool-waste': tool(
+  'tool-waste': one('tool', [236, 150])(
     'Waste paper',
-    'A pile of old newsprint. On the uppermost sheet stands, in glue, the outline of the work that was brushed on it; a clean sheet is used for each coat.',
+    'A pile of old newsprint. On the uppermost sheet stands, in glue, the outline of the work that was brushed on it. A hand takes that sheet away, so that the next coat has a clean one.',
     () => usedWaste(),
   ),
   'tool-blotter': tool(
@@ -580,12 +589,17 @@ function usedWaste(): Mark {
       ...side([x0, y1, 5], [x0, y0, 5]),
     ];
   };
+  const taken = curledStrip([0, 0, 5], 84, 132, 86);
+  const hand = (part: Mark) => putAt(part, plus(taken.at(-1)!, [0, 30, 0]), -70, { mirrored: true });
   return all(
-    sheet([7, -6, 0], 94, 62, 'news'),
-    sheet([-5, 2, 2.5], 94, 62, 'news'),
-    sheet([0, 0, 5], 94, 62, 'news'),
+    sheet([9, -7, 0], 126, 62, 'news'),
+    sheet([-5, 2, 2.5], 132, 62, 'news'),
+    hand(pinch.behind),
+    bent(taken, [0, 62, 0], { top: 'news', under: 'news' }),
     shape(rim(7), 'glue', 'thin'),
     sheet([20, 14, 5], 54, 34, 'news'),
+    hand(pinch.front),
+    way2(flat([112, -4, 22]), flat([104, -4, 66]), -8),
   );
 }
 export function plateOf(id: string): Plate {

@@ -63,6 +63,7 @@ function notebook(): ProjectPlate {
       [0, d + 20, 0],
       { top: 'cloth' },
     ),
+    word([flat([-19, d + 10, at.cover])[0] - 8, flat([-19, d + 10, at.cover])[1] - 6], 'spine cloth', 'middle'),
     ...(
       [
         [at.cover, 'covering', w + 14],
@@ -156,9 +157,9 @@ function slipCase(): ProjectPlate {
     block([0, d + 14, 16], w, 4, h, { sides: 'board' }),
     block([0, -24, 16], w, 4, h, { sides: 'board' }),
     block([0, 0, lift + 44], w, d, 4),
+    all(leader(flat([26, 0, 2]), [flat([26, 0, 2])[0] - 6, 20]), word([flat([26, 0, 2])[0] - 6, 32], 'side', 'middle')),
     named([w, d * 0.5, lift + 46], 'side', flat([w, d + 14, 0])[0] + 14),
     named([w, d + 16, 30], 'top', flat([w, d + 14, 0])[0] + 14),
-    word(flat([w * 0.66, d * 0.5, 4]), 'side', 'middle'),
     word([flat([w / 2, -24, 25])[0], flat([w / 2, -24, 25])[1] + 2], 'bottom', 'middle'),
     word([flat([-22, 0, 16])[0] - 4, flat([-22, 0, 16])[1] + 14], 'back', 'end'),
     // what makes it a case: the end that stays open

@@ -1,37 +1,61 @@
 /** What the hands do to a leaf, a spine or a print: pasting down, lining, mending, hinging. */
 import { TOOL_IN_HAND } from './apply';
-import { pinch } from './hands';
-import { all, leader, putAt, shape, strokes, way, way2, word, type Mark } from './ink';
-import { bent, block, bookBlock, coat, pane, sheet, waste } from './sheets';
+import { pinch, pointing } from './hands';
+import { all, leader, put, putAt, shape, strokes, way, way2, word, type Mark } from './ink';
+import { bent, block, bookBlock, coat, curledStrip, pane, sheet } from './sheets';
 import { between, flat, levelFace, plus, type P3 } from './space';
 
-/** Words to the right, in one column, each with a line to what it names. */
-const named = (at: P3, text: string, column: number, y: number): Mark =>
-  all(leader(flat(at), [column - 4, y]), word([column, y + 4], text));
+/** Words in one column, each with a line to what it names; the column stands to the right of it, or (-1) to its left. */
+const named = (at: P3, text: string, column: number, y: number, side: 1 | -1 = 1): Mark =>
+  all(leader(flat(at), [column + (side === 1 ? -4 : text.length * 6.2 + 4), y]), word([column, y + 4], text));
 /** A hand from the right that holds an edge here: what goes behind the sheet, and before it. */
 const heldFromRight = (at: P3, degrees: number) => ({
   behind: putAt(pinch.behind, at, degrees, { mirrored: true }),
   front: putAt(pinch.front, at, degrees, { mirrored: true }),
 });
 
-const [LEAF, TALL, THICK] = [78, 88, 18] as const;
-/** A book lying open at its front: its cover flat to the left, its leaves to the right. */
+const [LEAF, TALL, THICK] = [78, 88, 22] as const;
+/** A book lying open at its front: its cover flat to the left, the cloth of its joint, its leaves to the right. */
 const openBook = (): Mark =>
-  all(block([-86, -3, 0], 80, TALL + 6, 4), block([-6, -3, 0], 8, TALL + 6, 2, { top: 'green', sides: 'green' }));
+  all(
+    block([-98, -3, 0], 82, TALL + 6, 4),
+    // the covering is turned in round three sides of the cover
+    strokes([
+      [
+        [-16, 7, 4],
+        [-88, 7, 4],
+        [-88, TALL - 7, 4],
+        [-16, TALL - 7, 4],
+      ],
+    ]),
+    bent(
+      [
+        [-20, -3, 4.4],
+        [-14, -3, 4.4],
+        [-8, -3, 1],
+        [2, -3, 6],
+      ],
+      [0, TALL + 6, 0],
+      { top: 'cloth' },
+    ),
+  );
 
-/** The endpaper pasted on the book, waste under it and a film under the waste. */
+/** The endpaper pasted on the book; newsprint lies between it and the leaves, and stands out at its three free sides. */
 export const endpaperOut = (): Mark =>
   all(
     openBook(),
     bookBlock([2, 0, 0], LEAF, TALL, THICK),
-    waste([2, 0, THICK + 0.5], LEAF, TALL, 18),
+    sheet([6, -7, THICK + 0.5], LEAF + 14, TALL + 18, 'news'),
     sheet([2, 0, THICK + 1], LEAF, TALL, 'plain'),
     coat([2, 0, THICK + 1], LEAF, TALL, 0.8),
-    ...[
-      [0, LEAF / 2 + 12],
-      [Math.PI / 2, TALL / 2 + 12],
-      [-Math.PI / 2, TALL / 2 + 12],
-    ].map(([a = 0, far = 0]) =>
+    ...(
+      [
+        [0, LEAF / 2 + 12],
+        [Math.PI, LEAF / 2 - 4],
+        [Math.PI / 2, TALL / 2 + 12],
+        [-Math.PI / 2, TALL / 2 + 12],
+      ] as const
+    ).map(([a, far]) =>
       way(
         [2 + LEAF / 2 + Math.cos(a) * 10, TALL / 2 + Math.sin(a) * 10, THICK + 1],
         [2 + LEAF / 2 + Math.cos(a) * far, TALL / 2 + Math.sin(a) * far, THICK + 1],
@@ -56,17 +80,18 @@ export const coverDown = (): Mark => {
   );
 };
 
-/** A strip of tissue laid on the pasted spine of a book that stands between boards. */
+/** A strip of tissue laid on the pasted spine of a book that stands between boards: its near end lies, its far end is let down after it. */
 export const spineStrip = (): Mark => {
   const curve: P3[] = [
-    [8, 0, 54.6],
-    [8, 46, 54.6],
-    [8, 60, 57],
-    [8, 72, 64],
-    [8, 82, 75],
-    [8, 88, 88],
+    [11, 0, 54.6],
+    [11, 56, 54.6],
+    [11, 68, 57],
+    [11, 80, 64],
+    [11, 92, 74],
+    [11, 102, 86],
   ];
-  const hand = heldFromRight(plus(curve.at(-1)!, [12, 0, 2]), -70);
+  const sweep: P3 = [12, 0, 0];
+  const hand = heldFromRight(plus(curve.at(-1)!, [9, 0, 2]), -70);
   return all(
     block([-8, 0, 0], 14, 92, 46, { top: 'board', sides: 'edge' }),
     block([6, 0, 0], 22, 92, 54, { top: 'glue', sides: 'paper' }),
@@ -78,11 +103,23 @@ export const spineStrip = (): Mark => {
     ),
     block([28, 0, 0], 14, 92, 46, { top: 'board', sides: 'edge' }),
     hand.behind,
-    bent(curve, [18, 0, 0], { top: 'tissue', under: 'tissue' }),
+    bent(curve, sweep, { top: 'plain', under: 'plain' }),
+    fibresOn(curve, sweep),
     hand.front,
-    way2([...flat([44, 40, 92])], [...flat([40, 22, 66])], -8),
+    way2([...flat([-2, 98, 92])], [...flat([-2, 98, 62])]),
+    putAt(put(pointing, [0, 0], -40), [18, 34, 55]),
+    named([8.5, 10, 54], 'wet glue', flat([-8, 0, 46])[0] - 76, flat([-8, 0, 46])[1] + 2, -1),
   );
 };
+/** A few long fibres along a strip of tissue. */
+const fibresOn = (curve: readonly P3[], sweep: P3): Mark =>
+  strokes(
+    [0.25, 0.5, 0.75].map((share, i): P3[] =>
+      curve
+        .slice(i % 2, curve.length - (i % 2 ? 0 : 1))
+        .map((p, k) => plus(p, [sweep[0] * (share + (k % 2 ? 0.05 : -0.05)), sweep[1] * share, 0])),
+    ),
+  );
 
 /** Fibres that stand out from an edge of a sheet, on the side of `out`. */
 const feathers = (from: P3, to: P3, out: readonly [number, number], count = 34): Mark =>
@@ -130,35 +167,32 @@ export const stripTorn = (): Mark => {
   );
 };
 
-/** The strip laid over the tear, from its inner end to the edge. */
+/** The strip laid over the tear: its inner end lies already, and it is let down from there to the edge; the tear shows through it. */
 export const stripLaid = (): Mark => {
-  const curve: P3[] = [
-    [52, 62, 0.8],
-    [52, 40, 0.8],
-    [52, 31, 4],
-    [52, 25, 13],
-    [52, 22, 27],
-    [52, 22, 44],
-  ];
-  const tear: P3[] = [
-    [58, 0, 0],
-    [62, 12, 0],
-    [58, 22, 0],
-    [63, 34, 0],
-    [60, 52, 0],
-    [64, 34, 0],
-    [62, 22, 0],
-    [68, 12, 0],
-    [65, 0, 0],
-  ];
-  const hand = heldFromRight(plus(curve.at(-1)!, [16, 0, 2]), -76);
+  const [from, y, deep] = [26, 27, 28] as const;
+  const curve = curledStrip([from, y, 0.8], 44, 122, 62);
+  const lip = (
+    [
+      [42, 40],
+      [54, 42],
+      [66, 38],
+      [80, 42],
+      [94, 37],
+      [108, 41],
+      [120, 38],
+    ] as const
+  ).map(([x, at]): P3 => [x, at, 0]);
+  const other = lip.map(([x, at], i): P3 => [x, at - i * 1.1, 0]);
+  const hand = heldFromRight(plus(curve.at(-1)!, [0, 14, 0]), -112);
   return all(
-    sheet([0, 0, 0], 120, 78, 'page'),
-    shape(tear, 'ground'),
+    sheet([0, 0, 0], 120, 82, 'page'),
+    shape([...lip, ...[...other].reverse()], 'ground'),
     hand.behind,
-    bent(curve, [22, 0, 0], { top: 'tissue', under: 'glued' }),
+    bent(curve, [0, deep, 0], { top: 'tissue', under: 'wet' }),
     hand.front,
-    way2([...flat([44, 14, 30])], [...flat([44, 2, 0])], 10),
+    way2(flat([112, 6, 44]), flat([120, 6, 8]), 8),
+    named([112, 37, 0], 'tear', flat([120, 30, 0])[0] + 16, flat([120, 30, 0])[1] + 14),
+    named([36, 33, 0.8], 'pasted tissue', flat([0, 0, 0])[0] - 34, flat([0, 0, 0])[1] + 24, -1),
   );
 };
 

@@ -108,13 +108,15 @@ function lying(face: DrawnFace, edge: readonly P3[], lengths: readonly number[],
       ),
       'thin',
     );
+  // long fibres, each its own way
   if (face === 'tissue')
     return strokes(
-      grid(13, 12).map(({ u, v, odd }) => [
-        on(Math.max(0, u - 5), v),
-        on(u, v + (odd ? 0.05 : -0.04)),
-        on(Math.min(long, u + 4), v),
-      ]),
+      grid(12, 12).map(({ u, v }, i) => {
+        const turn = i * 2.4;
+        const [across, along] = [6 * Math.cos(turn), (6 * Math.sin(turn)) / deep];
+        const within = (value: number, most: number) => Math.min(most, Math.max(0, value));
+        return [on(within(u - across, long), within(v - along, 1)), on(within(u + across, long), within(v + along, 1))];
+      }),
       'thin',
     );
   const lines = face === 'news' ? newsprint(long, deep) : bookPage(deep);
@@ -209,10 +211,10 @@ export const curlLeft = ([x, y, z]: P3, level: number, long: number, degrees: nu
     .map(([px, py, pz]): P3 => [x - px, py, pz])
     .reverse();
 
-/** A pane of glass, with the light on it. */
+/** A pane of glass, with the light on it; at its edges, where one looks into it, it is green. */
 export const pane = ([x, y, z]: P3, w: number, d: number): Mark =>
   all(
-    block([x, y, z], w, d, 4, { top: 'glass', sides: 'glass' }),
+    block([x, y, z], w, d, 4, { top: 'glass', sides: 'green' }),
     strokes([
       [
         [x + 5, y + 14, z + 4],
@@ -231,7 +233,7 @@ export const pane = ([x, y, z]: P3, w: number, d: number): Mark =>
 
 /**
  * A coat on a level face, clipped to the face. `reached`: 0 at the middle, 1 over the edges. A full one lies in a pool with a few
- * lights on it, a thin one shows the track of every bristle.
+ * lights on it; a thin one lets through what it lies on, has no lights, and ends where the bristles ran dry.
  */
 export function coat([x, y, z]: P3, w: number, d: number, reached: number, how: 'full' | 'thin' = 'full'): Mark {
   const face = levelFace([x, y, z], w, d).map(flat);
@@ -254,13 +256,24 @@ export function coat([x, y, z]: P3, w: number, d: number, reached: number, how: 
     const rough = 1 + 0.05 * Math.sin(i * 2.4);
     return [cx + px * w * 0.68 * reached * rough, cy + py * d * 0.68 * reached * rough, z];
   });
+  if (how === 'thin') return shape(combed([cx, cy, z], w * 0.66 * reached, d * 0.66 * reached), 'thin-glue', 'thin');
   const pool = common(rim.map(flat), face);
-  const half = (v: number) => w * (how === 'thin' ? 0.64 * Math.sqrt(1 - v * v * 2.2) : 0.3) * reached;
-  const marks = between(-0.5, 0.5, how === 'thin' ? 10 : 4).map((v): P3[] => [
-    [Math.max(x + 2, cx - half(v)), cy + v * d * reached * 1.1, z],
-    [Math.min(x + w - 2, cx + half(v)), cy + v * d * reached * 1.1, z],
+  const half = w * 0.3 * reached;
+  const marks = between(-0.5, 0.5, 4).map((v): P3[] => [
+    [cx - half, cy + v * d * reached * 1.1, z],
+    [cx + half, cy + v * d * reached * 1.1, z],
   ]);
   return all(shape2(pool, 'glue', 'thin'), strokes(reached > 0.2 ? marks : [], 'shine'));
+}
+
+/** A round patch whose left and right ends are combed: row by row a bristle reached a little farther, or less far. */
+function combed([cx, cy, z]: P3, half: number, deep: number): P3[] {
+  const rows = between(-1, 1, 15);
+  const end = (v: number, i: number, side: 1 | -1): P3[] => {
+    const far = half * (Math.sqrt(1 - 0.86 * v * v) + 0.07 * ((i * 5 + (side === 1 ? 2 : 0)) % 4) - 0.16);
+    return [-1, 1].map((edge): P3 => [cx + side * far, cy + deep * (v + edge * 0.05), z]);
+  };
+  return [...rows.flatMap((v, i) => end(v, i, 1)), ...rows.flatMap((v, i) => end(v, i, -1)).reverse()];
 }
 
 /** A square solid. Its top may show what a sheet shows. */

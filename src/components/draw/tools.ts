@@ -1,5 +1,5 @@
 /** Tools, each with what touches the work at the origin and its handle up the page. */
-import { all, line2, path, shape2, standsOff, strokes2, word, type Mark } from './ink';
+import { all, line2, path, shape2, standsOff, strokes2, way2, word, type Mark } from './ink';
 import { between, type P2 } from './space';
 
 /** A flat paste brush; `wide` at its bristles, which are dry, wet at their tips, or loaded so that they drip. */
@@ -102,15 +102,6 @@ export const roller: Mark = all(
       [12, -5],
     ],
   ]),
-);
-
-/** A piece of card with a straight edge, tilted. */
-export const card: Mark = all(
-  path('M-26 0L-20-44H28L22 0Z', 'paper', 'line', [
-    [-26, -44],
-    [28, 0],
-  ]),
-  path('M-26 0L-25-6H22.800L22 0Z', 'glue', 'thin', []),
 );
 
 /** A bone folder: flat, rounded at one end, pointed at the other. */
@@ -251,6 +242,28 @@ export function clock(share: number, words: string): Mark {
       [0, 0],
       [0, -10],
     ]),
+    word([0, 32], words, 'middle'),
+  );
+}
+
+/** A clock whose hand goes round, for a time that the words beside it tell. */
+export function timeGoesBy(words: string): Mark {
+  const tick = (turn: number): P2[] => [
+    [12 * Math.sin(turn), -12 * Math.cos(turn)],
+    [15 * Math.sin(turn), -15 * Math.cos(turn)],
+  ];
+  return all(
+    path('M-16 0A16 16 0 1 1 16 0A16 16 0 1 1-16 0Z', 'paper', 'line', [
+      [-24, -26],
+      [24, 16],
+    ]),
+    strokes2(between(0, 11, 12).map((hour) => tick((hour * Math.PI) / 6))),
+    line2([
+      [0, -11],
+      [0, 0],
+      [6, 4],
+    ]),
+    way2([-15, -17], [20, -11], 12),
     word([0, 32], words, 'middle'),
   );
 }

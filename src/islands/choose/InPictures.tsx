@@ -10,8 +10,10 @@ interface Props {
   readonly base: string;
 }
 
-/** Plate → what it teaches. */
-type Words = Readonly<Record<string, string>>;
+/** Plate → what it teaches, and how large it is. */
+type Words = Readonly<Record<string, readonly [teaches: string, wide: number, high: number]>>;
+/** Wider than this, a plate has words in it. */
+const WITHOUT_WORDS = 250;
 
 const VIEWS = [
   ['flat', 'flat'],
@@ -48,20 +50,17 @@ export function InPictures({ store, base }: Props) {
       </ul>
       <p class="field-hint">{name}, as its family looks: drawn, not a photograph.</p>
       <ol class="seen-steps">
-        {drawnSteps(best).map(({ text, plate }) => (
-          <li key={text}>
-            {plate && (
-              <img
-                src={`${base}plates/${plate}.svg`}
-                alt={words[plate] ?? ''}
-                width={236}
-                height={176}
-                loading="lazy"
-              />
-            )}
-            <p>{text}</p>
-          </li>
-        ))}
+        {drawnSteps(best).map(({ text, plate }) => {
+          const [teaches, wide, high] = words[plate ?? ''] ?? ['', 236, 176];
+          return (
+            <li key={text} class={wide > WITHOUT_WORDS ? 'broad' : undefined}>
+              {plate && (
+                <img src={`${base}plates/${plate}.svg`} alt={teaches} width={wide} height={high} loading="lazy" />
+              )}
+              <p>{text}</p>
+            </li>
+          );
+        })}
       </ol>
     </>
   );
