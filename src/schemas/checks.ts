@@ -201,14 +201,18 @@ export const checkSchema = z.discriminatedUnion('kind', [
     made: z.string().min(10),
     /** drawn for each row */
     benches: z.number().int().positive(),
+    /** of them, those on which the right adhesive was sought */
+    choices: z.number().int().positive(),
     /** papers that were not swatched, after so many swatches of others: Brier score, and how far what was said lies from what came true */
     foretold: z.array(
       strictObject({
-        worlds: z.enum(['other-constants', 'own-constants']),
+        worlds: z.enum(['other-constants', 'far-constants', 'own-constants']),
         swatches: z.number().int().positive(),
         model: foretoldBy,
         learned: foretoldBy,
         counted: foretoldBy,
+        /** Brier score of whoever knows the bench by heart, but neither the sheet nor the quirk of the pair */
+        known: z.number().nonnegative(),
       }),
     ),
     /** how low a learner comes that knows from what the benches with other constants were drawn */

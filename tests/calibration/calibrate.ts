@@ -1,14 +1,14 @@
 /**
  * `npm run calibrate`: draws the ensemble of constants anew and writes it to src/core/joint/ensemble.ts, and the loose
- * sets that learning starts from to src/core/learn/departures.ts, leaves each paper out in turn, and writes what came of that to content/checks/leave-one-out.yaml, which the site shows and the
- * tests check. Takes some ten minutes. Copy the printed constants into src/core/joint/constants.ts, and raise
- * MODEL_VERSION, when they have changed.
+ * sets that learning starts from to src/core/learn/loose-sets.ts, leaves each paper out in turn, and writes what came of
+ * that to content/checks/leave-one-out.yaml, which the site shows and the tests check. Takes some ten minutes. Copy the
+ * printed constants into src/core/joint/constants.ts, and raise MODEL_VERSION, when they have changed.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { stringify } from 'yaml';
 import { SETS } from '../../src/core/joint/ensemble';
 import { readCatalogue, readRecords } from '../tools/read-content';
-import { drawSets, LOOSE } from './chain';
+import { drawSets, LOOSE, LOOSE_COUNT } from './chain';
 import { answerer, FREE, rounded, type Outcomes } from './fit';
 
 const catalogue = readCatalogue();
@@ -45,13 +45,14 @@ export const ENSEMBLE: readonly BondConstants[] = TABLE.map((row) => ({
 `,
 );
 
-const loose = drawSets(outcomes, catalogue, SETS, LOOSE).sets.map((set) => FREE.map((key) => Math.log(set[key])));
-const means = FREE.map((_, k) => loose.reduce((sum, row) => sum + row[k]!, 0) / loose.length);
-const hundredths = loose.map((row) => `  [${row.map((log, k) => Math.round(100 * (log - means[k]!))).join(', ')}],`);
-const departures = new URL('../../src/core/learn/departures.ts', import.meta.url);
+const loose = drawSets(outcomes, catalogue, LOOSE_COUNT, LOOSE).sets;
+const twentieths = loose.map(
+  (set) => `  [${FREE.map((key) => Math.round(20 * Math.log(set[key] / rounded(best)[key])) + 0).join(', ')}],`,
+);
+const looseSets = new URL('../../src/core/learn/loose-sets.ts', import.meta.url);
 writeFileSync(
-  departures,
-  readFileSync(departures, 'utf8').replace(/(= \[\n)[^]*?(\n\];)/, `$1${hundredths.join('\n')}$2`),
+  looseSets,
+  readFileSync(looseSets, 'utf8').replace(/(= \[\n)[^]*?(\];)/, `$1${twentieths.join('\n')}\n$2`),
 );
 
 /** Fewer sets and draws for the folds: each is a chain of its own. */

@@ -58,14 +58,18 @@ export interface ChainOptions {
   readonly insist?: number;
 }
 
+/** How many loose sets learning starts from: two for each set of the ensemble. */
+export const LOOSE_COUNT = 128;
 /**
  * A chain that counts each outcome once and insists on none: sets from which learning starts. With one paper left out
- * such sets foretell better (Brier 0.11 of 24 against 0.14 for sets that must meet every outcome, by shorter chains).
+ * such sets foretell better, by chains of 10 000 steps: over what was told of all six papers, sides with it, a log score
+ * of −8.7 and a Brier score of 0.10, against −13.4 and 0.12 for sets that must meet every outcome. No mixture of the two
+ * scores better there than the loose sets alone.
  */
 export const LOOSE: ChainOptions = {
   seed: 2719,
   draws: 24,
-  steps: 15_800,
+  steps: 28_600,
   burnIn: 3000,
   width: 0.25,
   timesSeen: 1,

@@ -15,7 +15,7 @@ import { likelihoodOf } from '../../src/core/learn/likelihood';
 import { sheetOf } from '../../src/core/paper/sheet';
 import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
 import { shuffled } from './learning';
-import { ADHESIVES, drawWorld, HOLDS, jobFor, PAIR, PAPERS } from './learning-worlds';
+import { ADHESIVES, below, drawWorld, HOLDS, jobFor, PAIR, PAPERS } from './learning-worlds';
 
 const SHEETS = 12;
 const AS_IT_IS = { spread: 1, lift: 1 };
@@ -56,9 +56,6 @@ function drawnBenches(all: readonly BondConstants[], catalogue: Catalogue): Read
   }
   return found;
 }
-
-/** Share of a bell curve below this many widths (a logistic that lies within a hundredth of it). */
-const below = (widths: number): number => 1 / (1 + Math.exp(-1.702 * widths));
 
 /**
  * Its mean Brier score on papers that were not swatched, after each number of swatches. `drawn`: the benches it weighs;

@@ -7,8 +7,8 @@
  */
 import { liquidOf, type Liquid } from '../../src/core/adhesive/liquid';
 import { at, type Range } from '../../src/core/base/quantity';
-import { seededUniform } from '../../src/core/base/random';
-import { DIMENSIONS, type Draws } from '../../src/core/choose/draws';
+import { lowDiscrepancyPoints, seededUniform } from '../../src/core/base/random';
+import { DIMENSIONS, PAPER_DIMENSIONS, type Draws } from '../../src/core/choose/draws';
 import { DEFAULT_JOB, type Job } from '../../src/core/choose/job';
 import { benchesOf } from '../../src/core/choose/sampling';
 import type { Margins } from '../../src/core/joint/bench';
@@ -55,9 +55,20 @@ const SWATCH = 0.2;
 const PARTLY = 0.12;
 const CALLED_ELSE = 0.06;
 
-/** Sets of constants from a chain that is looser than the ensemble's: it counts each outcome once and insists on none. */
-export function otherConstants(outcomes: Outcomes, catalogue: Catalogue, count: number): BondConstants[] {
-  const likely = logLikelihood(outcomes, catalogue, 12, { timesSeen: 1, insist: 0 });
+/** Steps of the chain from one set to the next: neighbours nearer than that are much alike. */
+const APART = 100;
+
+/**
+ * Sets of constants from a chain that is looser than the ensemble's: it counts each outcome `timesSeen` times (once,
+ * where nothing is said, as the sets do that learning starts from; less lets them lie farther off) and insists on none.
+ */
+export function otherConstants(
+  outcomes: Outcomes,
+  catalogue: Catalogue,
+  count: number,
+  { timesSeen = 1, apart = APART } = {},
+): BondConstants[] {
+  const likely = logLikelihood(outcomes, catalogue, 12, { timesSeen, insist: 0 });
   const uniform = seededUniform(1234);
   const found: BondConstants[] = [];
   let here: BondConstants = BOND_CONSTANTS;
@@ -72,7 +83,7 @@ export function otherConstants(outcomes: Outcomes, catalogue: Catalogue, count: 
     }
     const there = likely(next);
     if (Math.log(1 - uniform()) < there - level) [here, level] = [next, there];
-    if (step > 300 && step % 25 === 0) found.push(here);
+    if (step > 300 && step % apart === 0) found.push(here);
   }
   return found;
 }
@@ -82,7 +93,16 @@ export interface World {
   readonly lay: (paper: string, adhesive: string, hold: number) => SwatchSeen;
   /** the true margins, without the noise of a swatch */
   readonly margins: (paper: string, adhesive: string, hold: number) => Pick<Margins, 'spread' | 'lift' | 'sheetToFace'>;
+  /** chances for somebody who knows this bench by heart, but neither the sheet nor the quirk of the pair */
+  readonly knownByHeart: (paper: string, adhesive: string, hold: number) => { spread: number; lift: number };
 }
+
+/** Sheets over which `knownByHeart` takes the mean. */
+const SHEETS = 64;
+const SHEET_POINTS = lowDiscrepancyPoints(SHEETS, PAPER_DIMENSIONS);
+
+/** Share of a bell curve below this many widths (a logistic that lies within a hundredth of it). */
+export const below = (widths: number): number => 1 / (1 + Math.exp(-1.702 * widths));
 
 export const jobFor = (family: string, hold: number): Job => ({
   ...DEFAULT_JOB,
@@ -108,22 +128,38 @@ export function drawWorld(seed: number, constants: BondConstants, catalogue: Cat
       liquidOf(catalogue.adhesives.get(id) as WetAdhesive, catalogue, (range) => at(range, lotOf(range))),
     );
   const board = Array.from({ length: DIMENSIONS }, uniform);
-  const sheets = new Map(PAPERS.map((paper) => [paper as string, Array.from({ length: 7 }, uniform)]));
+  const sheets = new Map(PAPERS.map((paper) => [paper as string, Array.from({ length: PAPER_DIMENSIONS }, uniform)]));
   const apart = new Map<string, readonly [number, number]>();
   for (const paper of PAPERS)
     for (const id of ADHESIVES) apart.set(`${paper} ${id}`, [PAIR * normal(uniform), PAIR * normal(uniform)]);
-  const margins: World['margins'] = (paper, id, hold) => {
-    const points = Float64Array.from([...sheets.get(paper)!, ...board.slice(7)]);
-    const draws: Draws = { count: 1, points, constants: [constants] };
+  /** The margins on each of these sheets, without a quirk of the pair. */
+  const onSheets = (sheetPoints: ArrayLike<number>, paper: string, id: string, hold: number) => {
+    const count = sheetPoints.length / PAPER_DIMENSIONS;
+    const points = new Float64Array(count * DIMENSIONS);
+    for (let i = 0; i < count; i += 1) {
+      points.set(board, i * DIMENSIONS);
+      for (let d = 0; d < PAPER_DIMENSIONS; d += 1) points[i * DIMENSIONS + d] = sheetPoints[i * PAPER_DIMENSIONS + d]!;
+    }
+    const draws: Draws = { count, points, constants: Array.from({ length: count }, () => constants) };
     const job = jobFor(paper, hold);
-    const [bench] = benchesOf(job, sheetOf(job, catalogue), catalogue, draws);
-    const found = wetMargins(catalogue.adhesives.get(id) as WetAdhesive, liquids.get(id)!, bench!, constants);
+    return benchesOf(job, sheetOf(job, catalogue), catalogue, draws).map((bench) =>
+      wetMargins(catalogue.adhesives.get(id) as WetAdhesive, liquids.get(id)!, bench, constants),
+    );
+  };
+  const margins: World['margins'] = (paper, id, hold) => {
+    const found = onSheets(sheets.get(paper)!, paper, id, hold)[0]!;
     const [spread, lift] = apart.get(`${paper} ${id}`)!;
     return {
       spread: found.spread * Math.exp(spread),
       lift: found.lift * Math.exp(lift),
       sheetToFace: found.sheetToFace,
     };
+  };
+  const knownByHeart: World['knownByHeart'] = (paper, id, hold) => {
+    const all = onSheets(SHEET_POINTS, paper, id, hold);
+    const share = (thing: 'spread' | 'lift') =>
+      all.reduce((sum, found) => sum + below(Math.log(found[thing]) / PAIR), 0) / all.length;
+    return { spread: share('spread'), lift: share('lift') };
   };
   const read = (margin: number): Outcome => {
     const log = Math.log(margin) + SWATCH * longTailed(uniform);
@@ -144,7 +180,7 @@ export function drawWorld(seed: number, constants: BondConstants, catalogue: Cat
       board: called(faceGives ? lifted : 'pass'),
     };
   };
-  return { lay, margins };
+  return { lay, margins, knownByHeart };
 }
 
 /** Swatches as the learning takes them. */

@@ -75,6 +75,8 @@ export interface Run {
   readonly model: Told[];
   readonly learned: Told[];
   readonly counted: Told[];
+  /** by somebody who knows the bench by heart */
+  readonly known: Told[];
 }
 
 /** One bench: `swatches` of half of the papers by lot, then every pair and hold of the other half foretold. */
@@ -103,12 +105,13 @@ export function runWorld(
     );
     return (clean.length + 1) / (of.length + 2);
   };
-  const run: Run = { model: [], learned: [], counted: [] };
+  const run: Run = { model: [], learned: [], counted: [], known: [] };
   for (const paper of others)
     for (const id of ADHESIVES)
       for (const hold of HOLDS) {
         const before = alone(paper, id, hold);
         const now = foretell(paper, id, hold, draws, catalogue);
+        const byHeart = world.knownByHeart(paper, id, hold);
         for (const thing of ['spread', 'lift'] as const) {
           if (thing === 'spread' && hold !== HOLDS[0]) continue;
           // what most such swatches would show
@@ -116,6 +119,7 @@ export function runWorld(
           run.model.push({ chance: before[thing], happened });
           run.learned.push({ chance: now[thing], happened });
           run.counted.push({ chance: counts(id, thing), happened });
+          run.known.push({ chance: byHeart[thing], happened });
         }
       }
   return run;

@@ -57,12 +57,31 @@ export interface TaughtBy {
   readonly digest: string;
 }
 
-/** The same as one word of a link: "8.1f3a9c"; `decodeTaught` reads it. */
-export const encodeTaught = ({ swatches, digest }: TaughtBy): string => `${swatches}.${digest}`;
+/** What its sender saw with them: what stood first, second and third, each with its chance in hundredths. */
+export interface TaughtAnswer extends TaughtBy {
+  readonly firsts: readonly { readonly adhesiveId: string; readonly hundredths: number }[];
+}
+const MOST_FIRSTS = 3;
 
-/** What such a word says, or undefined when it is none. */
-export function decodeTaught(text: unknown): TaughtBy | undefined {
-  const [, count, digest] = typeof text === 'string' ? (/^(\d{1,5})\.([0-9a-f]{6})$/.exec(text) ?? []) : [];
+/** The same as one word of a link: "8.1f3a9c~pva.72~paste.40"; `decodeTaught` reads it. `choices`: best first. */
+export const encodeTaught = (
+  { swatches, digest }: TaughtBy,
+  choices: readonly Pick<Ranked, 'adhesiveId' | 'chance'>[],
+): string =>
+  [
+    `${swatches}.${digest}`,
+    ...choices.slice(0, MOST_FIRSTS).map(({ adhesiveId, chance }) => `${adhesiveId}.${Math.round(100 * chance)}`),
+  ].join('~');
+
+/** What such a word says, or undefined when it is none; places that cannot be read are left out. */
+export function decodeTaught(text: unknown): TaughtAnswer | undefined {
+  const [head = '', ...places] = typeof text === 'string' ? text.slice(0, 300).split('~') : [];
+  const [, count, digest] = /^(\d{1,5})\.([0-9a-f]{6})$/.exec(head) ?? [];
   const swatches = Number(count);
-  return digest !== undefined && swatches > 0 ? { swatches, digest } : undefined;
+  if (digest === undefined || swatches === 0) return undefined;
+  const firsts = places.slice(0, MOST_FIRSTS).flatMap((place) => {
+    const [, adhesiveId, hundredths] = /^([a-z0-9-]{1,60})\.(\d{1,3})$/.exec(place) ?? [];
+    return adhesiveId === undefined || Number(hundredths) > 100 ? [] : [{ adhesiveId, hundredths: Number(hundredths) }];
+  });
+  return { swatches, digest, firsts };
 }

@@ -16,7 +16,8 @@ export type LaidMargins = Pick<Margins, 'spread' | 'lift' | 'sheetToFace' | 'fla
 
 /**
  * Some of the same margins for a sheet that is glued itself, laid at once and lifted, where very many are asked:
- * `wetMargins` gives the same. Unless the `whole` is asked, lying flat and holding are left out (NaN).
+ * `wetMargins` gives the same. Unless the `whole` is asked, lying flat and holding are left out (NaN). They are written
+ * into `into`, which is given back.
  */
 export function laidMargins(
   adhesive: WetAdhesive,
@@ -25,6 +26,7 @@ export function laidMargins(
   constants: BondConstants,
   ease: Ease,
   whole = true,
+  into: { -readonly [K in keyof LaidMargins]: number } = { spread: 0, lift: 0, sheetToFace: 0, flat: 0, bond: 0 },
 ): LaidMargins {
   const { paper, substrate, tool, seconds } = bench;
   const alcohol = liquid.carrier === 'alcohol';
@@ -50,11 +52,12 @@ export function laidMargins(
   const pull = pullOf(touching, liquid.solids, progress, constants);
   const bearsDrag = spreadMarginUnderBrush(paper.grammage, 1000, tool.drag, constants);
   const spread = spreading(liquid, bench, follows, evaporation, gelsIn, constants, bearsDrag);
-  return {
-    spread: bounded(spread * Math.min(1, tool.thickest / liquid.viscosity)),
-    lift: bounded(Math.min(sheetBears, faceBears) / pull),
-    sheetToFace: bounded(sheetBears / faceBears),
-    flat: whole ? bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls)) : NaN,
-    bond: whole ? bounded(holding(adhesive, liquid, bench) / (strengthAsked(bench) * demandsOf(adhesive, bench))) : NaN,
-  };
+  into.spread = bounded(spread * Math.min(1, tool.thickest / liquid.viscosity));
+  into.lift = bounded(Math.min(sheetBears, faceBears) / pull);
+  into.sheetToFace = bounded(sheetBears / faceBears);
+  into.flat = whole ? bounded(flatMargin(water * swelling, bench, tool.coat * liquid.solids * liquid.pulls)) : NaN;
+  into.bond = whole
+    ? bounded(holding(adhesive, liquid, bench) / (strengthAsked(bench) * demandsOf(adhesive, bench)))
+    : NaN;
+  return into;
 }

@@ -27,8 +27,14 @@ export function sharesOf(margin: number): Shares {
 
 const AS_IT_IS: Hand = { spread: 1, lift: 1 };
 
-const said = (seen: Outcome, shares: Shares): number =>
-  (1 - MISJUDGED) * shares[seen] + (MISJUDGED / 2) * (1 - shares[seen]);
+/** How likely it is to be written down so, where the margin is this. */
+function said(seen: Outcome, margin: number): number {
+  const fifth = powered(margin);
+  const pass = fifth / (fifth + MOVED);
+  const fail = 1 / (1 + fifth * MOVED);
+  const share = seen === 'pass' ? pass : seen === 'fail' ? fail : 1 - pass - fail;
+  return (1 - MISJUDGED) * share + (MISJUDGED / 2) * (1 - share);
+}
 
 type Shown = Pick<Margins, 'spread' | 'lift' | 'sheetToFace' | 'flat' | 'bond'>;
 
@@ -36,21 +42,29 @@ type Shown = Pick<Margins, 'spread' | 'lift' | 'sheetToFace' | 'flat' | 'bond'>;
 export const likelihood = (seen: SwatchSeen, margins: Shown, hand: Hand = AS_IT_IS): number =>
   likelihoodOf(seen)(margins, hand);
 
-/** The same as a function of the margins, for where one swatch is asked of very many versions. */
+/** The same as a function of the margins, for where one swatch is asked of very many versions: it makes nothing anew. */
 export function likelihoodOf(seen: SwatchSeen): (margins: Shown, hand: Hand) => number {
   const { spread, lift, board, cockle, stuck } = seen;
-  const reads = LIFTED.map(([paper, below]) => readAs(lift, paper) * readAs(board, below));
+  const [clean, fibres, torn, scuffed, cameAway] = LIFTED.map(
+    ([paper, below]) => readAs(lift, paper) * readAs(board, below),
+  ) as [number, number, number, number, number];
+  const lifted = (lift ?? board) !== undefined;
   return (margins, hand) => {
     let together = 1;
-    if (spread) together *= said(spread, sharesOf(margins.spread * hand.spread));
-    if (lift ?? board) {
-      const shares = liftedShares(margins.lift * hand.lift, margins.sheetToFace);
-      let sum = 0;
-      for (let i = 0; i < reads.length; i += 1) sum += shares[i]! * reads[i]!;
-      together *= sum;
+    if (spread) together *= said(spread, margins.spread * hand.spread);
+    if (lifted) {
+      // as in `liftedShares`
+      const fifth = powered(margins.lift * hand.lift);
+      const pass = fifth / (fifth + MOVED);
+      const fail = 1 / (1 + fifth * MOVED);
+      const bears = powered(margins.sheetToFace);
+      const face = bears / (1 + bears);
+      const partly = 1 - pass - fail;
+      together *=
+        pass * clean + (partly * fibres + fail * torn) * (1 - face) + (partly * scuffed + fail * cameAway) * face;
     }
-    if (cockle) together *= said(cockle, sharesOf(margins.flat));
-    if (stuck) together *= said(stuck, sharesOf(margins.bond));
+    if (cockle) together *= said(cockle, margins.flat);
+    if (stuck) together *= said(stuck, margins.bond);
     return together;
   };
 }

@@ -8,26 +8,28 @@ import type { InTurns } from '../base/turns';
 import { around } from '../base/quantity';
 import { lowDiscrepancyPoints } from '../base/random';
 import { DIMENSIONS, drawsOf, PAPER_DIMENSIONS, type Draws, type Hand } from '../choose/draws';
+import type { Job } from '../choose/job';
 import { kindOf } from '../choose/kind';
 import { benchesOf, dryPointsOf, liquidsOf, type Bringing } from '../choose/sampling';
+import type { Liquid } from '../adhesive/liquid';
 import type { Bench } from '../joint/bench';
 import type { BondConstants } from '../joint/constants';
-import { FREE, SETS } from '../joint/ensemble';
-import { dryMargins, easeOf, wetMargins } from '../joint/margins';
+import { SETS } from '../joint/ensemble';
+import { dryMargins, easeOf, wetMargins, type Ease } from '../joint/margins';
 import { workingSeconds } from '../joint/way';
 import { laidMargins, type LaidMargins } from './laid';
 import type { JobPaper } from '../paper/asked-paper';
 import { sheetOf } from '../paper/sheet';
-import type { Catalogue } from '../records/records';
-import { departed, DEPARTURES, type Departure } from './departures';
+import type { Catalogue, WetAdhesive } from '../records/records';
+import { LOOSE_SETS, partWay } from './loose-sets';
 import { handsOf } from './hand';
 import { isSheet, ownBench, type Condition, type SwatchSeen } from './condition';
 import { likelihoodOf } from './likelihood';
 
 /** Versions of a bench that are weighed: each set of the ensemble with several draws of the bench. */
-export const POOL = SETS * 4;
+export const POOL = SETS * 8;
 /** Draws of a sheet, over which each version is averaged. */
-export const SHEETS = 12;
+export const SHEETS = 8;
 /** The weights are softened until at least this many versions count for as much as equals. A judgement of ours. */
 export const LEAST_EFFECTIVE = 24;
 /** How alike the swatches of one pair are beyond what the model says: of many, one more tells less. Estimate. */
@@ -62,28 +64,22 @@ export const pool = (): Draws => drawsOf(POOL);
 
 /**
  * Rounds of the sets in which no version departs: half of them, so that before anything is seen it is as likely that
- * the answers' own constants hold as that they do not. A judgement of ours.
+ * the answers' own constants hold as that they do not. A judgement of ours: with one paper left out the loose sets alone
+ * foretell better, but that rests on six papers.
  */
 const PLAIN_ROUNDS = POOL / SETS / 2;
-/** Odd, so that a round passes over all departures, and no set meets one twice. */
-const ROUND_STEP = 29;
-const NEXT_ROUND = 17;
 const NONE = -1;
 
-/** Which departure a version has; `NONE` in the plain rounds. */
+/** Which loose set a version departs to: two for each set of the ensemble, by turns; `NONE` in the plain rounds. */
 function departureAt(version: number): number {
-  const round = Math.floor(version / SETS);
-  return round < PLAIN_ROUNDS ? NONE : (version * ROUND_STEP + round * NEXT_ROUND) % DEPARTURES.length;
+  const round = Math.floor(version / SETS) - PLAIN_ROUNDS;
+  return round < 0 ? NONE : ((version % SETS) * (LOOSE_SETS.length / SETS) + round) % LOOSE_SETS.length;
 }
-
-/** How far each version departs from its set of constants: by each departure once in every round that departs. */
-const departureOf = (version: number): Departure => DEPARTURES[departureAt(version)] ?? AS_THEY_ARE;
-const AS_THEY_ARE: Departure = FREE.map(() => 0);
 
 let departedPool: readonly BondConstants[] | undefined;
 /** The constants of each version as it departs. */
 const departedConstants = (): readonly BondConstants[] =>
-  (departedPool ??= pool().constants.map((constants, version) => departed(constants, departureOf(version))));
+  (departedPool ??= pool().constants.map((constants, version) => LOOSE_SETS[departureAt(version)] ?? constants));
 
 /**
  * Asks every version about each condition, stopping now and then. `own`: the bench that answers are for; `ownRecords`:
@@ -104,11 +100,12 @@ export function* learnInTurns(
   return { asked, own, swatches: conditions.reduce((sum, { seen }) => sum + seen.length, 0) };
 }
 
-/** The hand of each version. */
-const HANDS = handsOf(POOL);
+let hands: ReturnType<typeof handsOf> | undefined;
+/** The hand of each version, drawn when it is first asked. */
+const HANDS: ReturnType<typeof handsOf> = (version, kind) => (hands ??= handsOf(POOL))(version, kind);
 
 /** Versions asked between two stops. */
-const AT_A_TIME = 64;
+const AT_A_TIME = 32;
 
 function* askAll(condition: Condition, catalogue: Catalogue, ask: MarginsOf): InTurns<Float32Array> {
   const margins = yield* ask(condition, catalogue);
@@ -159,40 +156,102 @@ type Made = Pick<Condition, 'job' | 'adhesive' | 'method'> & Partial<Pick<Condit
 export type ByVersion = (version: number, sheet: number) => LaidMargins;
 export type MarginsOf = (made: Made, catalogue: Catalogue) => InTurns<ByVersion>;
 
-/** The margins of a swatch made so, by version and draw of the sheet. */
+/**
+ * The margins of a swatch made so, by version and draw of the sheet. They are all written into one object, to be read
+ * before the next are asked: a new one each time would leave a phone a hundred thousand to clear away.
+ */
 export function* marginsInTurns(
   { job, adhesive: id, method = {}, seen }: Made,
   catalogue: Catalogue,
 ): InTurns<ByVersion> {
   const adhesive = catalogue.adhesives.get(id)!;
-  const draws = pool();
   const constants = departedConstants();
-  const sheet = sheetOf(job, catalogue);
-  const papers = benchesOf(job, sheet, catalogue, SHEET_DRAWS).map(({ paper }) => paper);
+  const sheets = benchesOf(job, sheetOf(job, catalogue), catalogue, SHEET_DRAWS);
+  const { closed, plasticBack, seconds } = sheets[0]!;
   yield;
-  const bringing = broughtBy(job, method, catalogue);
-  const benches = benchesOf(job, sheet, catalogue, draws, bringing);
-  yield;
+  const { benches, bringing, glues } = yield* benchesFor(job, method, catalogue);
   // One bench is kept for all sheets of a version: copying it is dearer than the sums.
-  let [last, here]: [number, { -readonly [K in keyof Bench]: Bench[K] }] = [0, { ...benches[0]! }];
-  const on = (version: number, paper: number): Bench => {
-    if (version !== last) [last, here] = [version, { ...benches[version]! }];
-    here.paper = papers[paper]!;
+  let [last, here]: [number, { -readonly [K in keyof Bench]: Bench[K] }] = [NONE, { ...benches[0]! }];
+  const on = (version: number, sheet: number): Bench => {
+    if (version !== last) [last, here] = [version, { ...benches[version]!, closed, plasticBack, seconds }];
+    here.paper = sheets[sheet]!.paper;
     return here;
   };
   if (adhesive.form === 'dry') {
-    const points = dryPointsOf(adhesive, draws);
-    return (version, paper) => dryMargins(adhesive, points[version]!, on(version, paper), constants[version]!);
+    const points = dryPointsOf(adhesive, pool());
+    return (version, sheet) => dryMargins(adhesive, points[version]!, on(version, sheet), constants[version]!);
   }
+  const { liquids, eases } = glues.get(id) ?? (yield* brewed(adhesive, job.celsius, catalogue));
+  glues.set(id, { liquids, eases });
   const whole = seen?.some(({ cockle, stuck }) => cockle ?? stuck) ?? true;
-  const liquids = liquidsOf(adhesive, catalogue, draws);
-  yield;
   const asUsual = bringing.way.face === 'sheet';
-  const eases = liquids.map((liquid, version) => easeOf(adhesive, liquid, job.celsius, constants[version]!));
-  return (version, paper) =>
+  const into = { spread: NaN, lift: NaN, sheetToFace: NaN, flat: NaN, bond: NaN };
+  return (version, sheet) =>
     asUsual
-      ? laidMargins(adhesive, liquids[version]!, on(version, paper), constants[version]!, eases[version]!, whole)
-      : wetMargins(adhesive, liquids[version]!, on(version, paper), constants[version]!, eases[version]!);
+      ? laidMargins(adhesive, liquids[version]!, on(version, sheet), constants[version]!, eases[version]!, whole, into)
+      : wetMargins(adhesive, liquids[version]!, on(version, sheet), constants[version]!, eases[version]!);
+}
+
+/** A glue as it is in each version, and how easily it runs there. */
+interface Brewed {
+  readonly liquids: readonly Liquid[];
+  readonly eases: readonly Ease[];
+}
+
+/** The bench of each version, but for the sheet and the seconds; kept for the next condition, which mostly has the same. */
+interface Benches {
+  readonly catalogue: Catalogue;
+  readonly job: Job;
+  readonly method: NonNullable<Condition['method']>;
+  readonly benches: readonly Bench[];
+  readonly bringing: Bringing;
+  readonly glues: Map<string, Brewed>;
+}
+let lastBenches: Benches | undefined;
+
+function* benchesFor(job: Job, method: Benches['method'], catalogue: Catalogue): InTurns<Benches> {
+  const known = lastBenches;
+  if (
+    known?.catalogue === catalogue &&
+    madeAlike(known.job, job) &&
+    known.method.face === method.face &&
+    known.method.coat === method.coat
+  )
+    return known;
+  const bringing = broughtBy(job, method, catalogue);
+  const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, pool(), bringing);
+  yield;
+  return (lastBenches = { catalogue, job, method, benches, bringing, glues: new Map() });
+}
+
+/** Whether two jobs differ in nothing but the sheet and the seconds. */
+const madeAlike = (one: Job, other: Job): boolean =>
+  (Object.keys({ ...one, ...other }) as (keyof Job)[]).every(
+    (field) => field === 'paper' || field === 'placeSeconds' || one[field] === other[field],
+  );
+
+/** The versions in parts: to make a glue of all of them at once would keep a phone too long. */
+const PARTS = 8;
+let poolParts: readonly Draws[] | undefined;
+function partsOfPool(): readonly Draws[] {
+  const { points, constants } = pool();
+  const count = POOL / PARTS;
+  return (poolParts ??= Array.from({ length: PARTS }, (_, part) => ({
+    count,
+    points: points.subarray(part * count * DIMENSIONS, (part + 1) * count * DIMENSIONS),
+    constants: constants.slice(part * count, (part + 1) * count),
+  })));
+}
+
+function* brewed(adhesive: WetAdhesive, celsius: number, catalogue: Catalogue): InTurns<Brewed> {
+  const constants = departedConstants();
+  const liquids: Liquid[] = [];
+  for (const part of partsOfPool()) {
+    yield;
+    liquids.push(...liquidsOf(adhesive, catalogue, part));
+  }
+  yield;
+  return { liquids, eases: liquids.map((liquid, version) => easeOf(adhesive, liquid, celsius, constants[version]!)) };
 }
 
 /** A coat that was weighed once differs from the next of the same hand by so much either way, as a share. Estimate. */
@@ -346,27 +405,34 @@ function byDeparture(logs: Float64Array): Float64Array {
   return logs.map((_, version) => means.get(departureAt(version))!);
 }
 
-const SOFTENING_STEPS = 30;
+/** Of a search by halves: to a ten-millionth. */
+const SOFTENING_STEPS = 24;
 
 /** Weights from log likelihoods, softened as little as keeps `LEAST_EFFECTIVE` versions. */
 export function softened(logs: Float64Array): Reweighed {
+  const top = logs.reduce((most, log) => Math.max(most, log), -Infinity);
   let [low, high] = [0, 1];
-  let found = weightsAt(logs, 1);
-  if (found.effective >= LEAST_EFFECTIVE) return { ...found, softened: 1 };
-  for (let step = 0; step < SOFTENING_STEPS; step += 1) {
-    const middle = (low + high) / 2;
-    found = weightsAt(logs, middle);
-    if (found.effective < LEAST_EFFECTIVE) high = middle;
-    else low = middle;
-  }
-  return { ...weightsAt(logs, low), softened: low };
+  if (effectiveAt(logs, top, 1) >= LEAST_EFFECTIVE) low = 1;
+  else
+    for (let step = 0; step < SOFTENING_STEPS; step += 1) {
+      const middle = (low + high) / 2;
+      if (effectiveAt(logs, top, middle) < LEAST_EFFECTIVE) high = middle;
+      else low = middle;
+    }
+  const weights = logs.map((log) => Math.exp((log - top) * low));
+  const all = weights.reduce((sum, weight) => sum + weight, 0);
+  return { weights: weights.map((weight) => weight / all), effective: effectiveAt(logs, top, low), softened: low };
 }
 
-function weightsAt(logs: Float64Array, power: number): { weights: Float64Array; effective: number } {
-  const powered = logs.map((log) => log * power);
-  const all = logSum(powered);
-  const weights = powered.map((log) => Math.exp(log - all));
-  return { weights, effective: 1 / weights.reduce((sum, weight) => sum + weight * weight, 0) };
+/** How many equal versions these count as, raised to this power; `top` is the greatest log. */
+function effectiveAt(logs: Float64Array, top: number, power: number): number {
+  let [sum, squares] = [0, 0];
+  for (const log of logs) {
+    const weight = Math.exp((log - top) * power);
+    sum += weight;
+    squares += weight * weight;
+  }
+  return (sum * sum) / squares;
 }
 
 /**
@@ -385,48 +451,29 @@ export function learnedDraws(
   const versions = drawn(weights, count);
   const from = pool();
   const points = new Float64Array(count * DIMENSIONS);
-  const times = new Map<number, number>();
   const known = [...sheets.values()].find((sheet) => sheet.bench === learned.own && isSheet(paper, sheet.paper));
   const lots = drawsOf(count).points;
   versions.forEach((version, i) => {
     points.set(from.points.subarray(version * DIMENSIONS, (version + 1) * DIMENSIONS), i * DIMENSIONS);
-    const before = times.get(version) ?? 0;
-    times.set(version, before + 1);
-    if (known) {
-      const sheet = sheetAt(known.logs, version, power, lots[i * DIMENSIONS]!);
-      points.set(
-        SHEET_DRAWS.points.subarray(sheet * DIMENSIONS, sheet * DIMENSIONS + PAPER_DIMENSIONS),
-        i * DIMENSIONS,
-      );
-    } else if (before > 0) {
-      // A version that counts twice is tried on another sheet the second time.
-      const other = (version + before * SETS) % POOL;
-      points.set(from.points.subarray(other * DIMENSIONS, other * DIMENSIONS + PAPER_DIMENSIONS), i * DIMENSIONS);
-    }
+    // A sheet that nothing is known of is drawn evenly, whichever versions count.
+    const [lies, at] = known
+      ? [SHEET_DRAWS.points, sheetAt(known.logs, version, power, lots[i * DIMENSIONS]!) * DIMENSIONS]
+      : [lots, i * DIMENSIONS];
+    points.set(lies.subarray(at, at + PAPER_DIMENSIONS), i * DIMENSIONS);
   });
-  const constants = departing(weights, effective, versions);
+  const constants = departing(effective, versions);
   return { count, points, constants, effective, softened: power, hand: (kind) => handBy(weights, kind) };
 }
 
 /**
- * The constants of these versions: shifted as the weighed versions depart in the mean, and spread about that as the
- * versions are, the more fully the more the swatches have said. Where nothing is known, the ensemble's own.
+ * The constants of these versions, departing the more fully the more the swatches have said. Where nothing is known,
+ * the ensemble's own.
  */
-function departing(weights: Float64Array, effective: number, versions: readonly number[]): readonly BondConstants[] {
-  const said = 1 - effective / POOL;
-  const shift = FREE.map(() => 0);
-  weights.forEach((weight, version) => {
-    const by = departureOf(version);
-    for (let k = 0; k < shift.length; k += 1) shift[k]! += weight * by[k]!;
-  });
+function departing(effective: number, versions: readonly number[]): readonly BondConstants[] {
+  const said = Math.max(0, 1 - effective / POOL);
   const { constants } = pool();
-  return versions.map((version) => {
-    const by = departureOf(version);
-    return departed(
-      constants[version]!,
-      shift.map((mean, k) => mean + said * (by[k]! - mean)),
-    );
-  });
+  const departed = departedConstants();
+  return versions.map((version) => partWay(constants[version]!, departed[version]!, said < 1e-9 ? 0 : said));
 }
 
 /** The hand of this bench, for a kind of film, as the weighed versions have it in the mean. */

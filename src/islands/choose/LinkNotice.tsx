@@ -1,14 +1,19 @@
 /** What a reader of a link must know: what could not be read, and when today's answer is not the one that was sent. */
 import { useStore } from '@nanostores/preact';
 import { adhesiveName, VERDICT_WORDS } from '../../core/choose/answer-words';
-import { durationSpan } from '../../core/base/format';
+import { chanceInTen, durationSpan } from '../../core/base/format';
 import { MODEL_VERSION } from '../../core/link/model-version';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
 import { LinkSaid } from '../parts/LinkSaid';
+import { hasTrials } from './OwnTrials';
 
 export function LinkNotice({ store }: { readonly store: ChoosePageStore }) {
-  const { dropped, taught } = useStore(store.$link);
+  const { dropped, taught: sent } = useStore(store.$link);
   const other = useStore(store.$otherAnswer);
+  const here = useStore(store.$taughtHere);
+  // One's own link, on the device with the swatches, needs no word; it takes a moment to know.
+  const isOwn = sent && (here === undefined ? hasTrials() : here === sent.digest);
+  const taught = isOwn ? undefined : sent;
   return (
     <LinkSaid dropped={dropped}>
       {other && (
@@ -19,11 +24,32 @@ export function LinkNotice({ store }: { readonly store: ChoosePageStore }) {
             {durationSpan(other.slipLow, other.slipHigh)} to move it
           </strong>
           .{' '}
-          {taught
-            ? `Their answer had learned from ${taught.swatches === 1 ? 'a swatch' : `${taught.swatches} swatches`} of their own, which a link does not carry.`
-            : other.modelVersion === MODEL_VERSION
+          {!sent &&
+            (other.modelVersion === MODEL_VERSION
               ? 'Their link does not agree with this page.'
-              : 'The model has been improved since; today’s answer is below.'}
+              : 'The model has been improved since; today’s answer is below.')}
+        </p>
+      )}
+      {taught && (
+        <p>
+          Their answer had learned from {taught.swatches === 1 ? 'a swatch' : `${taught.swatches} swatches`} of their
+          own, which a link does not carry.
+          {taught.firsts.length > 0 && (
+            <>
+              {' '}
+              With them they saw{' '}
+              <strong>
+                {taught.firsts
+                  .map(
+                    ({ adhesiveId, hundredths }) =>
+                      `${adhesiveName(adhesiveId, store.catalogue)}: ${chanceInTen(hundredths / 100)}`,
+                  )
+                  .join('; ')}
+              </strong>
+              .
+            </>
+          )}{' '}
+          Below is the answer without what was learned from them.
         </p>
       )}
     </LinkSaid>

@@ -8,7 +8,7 @@ import { DEFAULT_JOB, JOB_PAPER_FIELDS, planOfJob, settleJob, type Job, type Set
 import { atOnce } from '../../core/base/turns';
 import type { JobPaper } from '../../core/paper/asked-paper';
 import type { Catalogue } from '../../core/records/records';
-import { decodeTaught, sameAnswer, seenIn, type Seen, type TaughtBy } from '../../core/choose/seen';
+import { decodeTaught, sameAnswer, seenIn, type Seen, type TaughtAnswer } from '../../core/choose/seen';
 import { decodeJob, jobPartInLink } from '../../core/choose/read-link';
 import { createChoose, textsOfJob, type Answering, type JobTexts } from './choose';
 
@@ -45,11 +45,13 @@ export function createChoosePage(
     (job, choices, adjust) => encodeJob(job, seenIn(choices[0]!)) + (adjust?.tail ?? ''),
   );
   /** what a link could not be read for, and what its sender saw */
-  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen; readonly taught?: TaughtBy }>({
+  const $link = atom<{ readonly dropped: readonly string[]; readonly seen?: Seen; readonly taught?: TaughtAnswer }>({
     dropped: [],
   });
   /** what the swatches of a link's sender showed; null until the link has been read */
   const $sentEvidence = atom<string | undefined | null>(null);
+  /** digest of what was learned from the swatches on this device, '' for nothing; undefined until that is known */
+  const $taughtHere = atom<string | undefined>(undefined);
   /** set when a link's sender saw another answer than today's, until the job is changed */
   const $otherAnswer = computed([$link, $choices], ({ seen }, choices) =>
     seen && !sameAnswer(seen, seenIn(choices[0]!)) ? seen : undefined,
@@ -57,7 +59,8 @@ export function createChoosePage(
   let loading = false;
   $texts.listen(() => {
     // Once the job is the reader's own, what a link said no longer bears on it.
-    if (!loading && ($link.get().seen || $link.get().dropped.length > 0)) $link.set({ dropped: [] });
+    const { seen, taught, dropped } = $link.get();
+    if (!loading && (seen || taught || dropped.length > 0)) $link.set({ dropped: [] });
   });
 
   /** Takes a link's tail; empty text leaves everything as it is. */
@@ -89,6 +92,7 @@ export function createChoosePage(
     $tail,
     $link,
     $sentEvidence,
+    $taughtHere,
     $otherAnswer,
     load,
   };

@@ -101,9 +101,12 @@ export function openEvidence(
     const learned = $learnedChoices.get();
     const taught = learned?.job === job && $source.get() === 'own' ? learned.choices : undefined;
     const on = $isOn.get() && (evidence.size > 0 || taught !== undefined);
+    // What the swatches would change is worked out even while they are switched off.
+    const before = chooser.$modelChoices.get();
+    const adjusted = adjustRanking(taught ?? before, evidence, catalogue);
     const tail =
       (evidence.size > 0 ? `&ev=${encodeEvidence(evidence)}` : '') +
-      (taught ? `&ls=${encodeTaught(digestOf(learning.$learned.get()!))}` : '');
+      (taught ? `&ls=${encodeTaught(digestOf(learning.$learned.get()!), adjusted.choices)}` : '');
     chooser.$adjust.set(
       on
         ? {
@@ -114,9 +117,6 @@ export function openEvidence(
           }
         : undefined,
     );
-    // What the swatches would change is worked out even while they are switched off.
-    const before = chooser.$modelChoices.get();
-    const adjusted = adjustRanking(taught ?? before, evidence, catalogue);
     $told.set(adjusted.told);
     $moved.set(taught ? movedBy(before, adjusted.choices) : []);
     const [was, is] = [before[0]!, adjusted.choices[0]!];
@@ -144,6 +144,9 @@ export function openEvidence(
   $evidence.subscribe(apply);
   $isOn.listen(apply);
   $learnedChoices.listen(apply);
+  computed([learning.$isSettled, learning.$learned], (settled, learned) =>
+    !settled ? undefined : learned ? digestOf(learned).digest : '',
+  ).subscribe((digest) => chooser.$taughtHere.set(digest));
   $job.listen(learn);
   learning.$learned.subscribe(learn);
   return {

@@ -17,6 +17,8 @@ export type TaughtHere = Taught & { readonly onMeasured: boolean };
 export interface Learning {
   /** undefined until it is worked out, and where there is nothing to learn from */
   readonly $learned: ReadableAtom<Learned | undefined>;
+  /** it is known whether there is anything to learn from, and what was learned is worked out */
+  readonly $isSettled: ReadableAtom<boolean>;
   readonly $taught: ReadableAtom<TaughtHere | undefined>;
   /** the pairs that were tried, those that taught most first */
   readonly $pairs: ReadableAtom<readonly Pair[]>;
@@ -37,6 +39,7 @@ export function openLearning(
   const $taught = atom<TaughtHere | undefined>(undefined);
   const $pairs = atom<readonly Pair[]>([]);
   const $unnamed = atom(0);
+  const $isSettled = atom(false);
   let stop = () => {};
   const learn = (judged: Judged, bench: string | undefined) => {
     stop();
@@ -49,12 +52,15 @@ export function openLearning(
     if (judged.swatches === 0) {
       $taught.set(undefined);
       $pairs.set([]);
-      return $learned.set(undefined);
+      $learned.set(undefined);
+      return $isSettled.set(true);
     }
     stop = inTurns(learnFrom(judged, bench), () => {});
   };
   /** Hands over what is done as it goes, and ends its turn there: what each sets off is work of its own. */
   function* learnFrom({ conditions }: Judged, bench: string | undefined): InTurns<void> {
+    // the task in which it was asked has run all the scripts that it needs
+    yield 'rest';
     const onOwn = recordsOn(bench, catalogue);
     const learned = yield* learnInTurns(conditions, catalogue, ownBench(conditions), undefined, onOwn);
     yield 'rest';
@@ -62,11 +68,12 @@ export function openLearning(
     yield 'rest';
     $taught.set({ ...taught, onMeasured: bench !== undefined });
     $learned.set(learned);
+    $isSettled.set(true);
     yield 'rest';
     $pairs.set(yield* pairsInTurns(learned));
   }
   computed([$trials, $bench], (trials, bench) => ({ trials, bench })).subscribe(({ trials, bench }) =>
     learn(judgedIn(trials, catalogue), bench),
   );
-  return { $learned, $taught, $pairs, $unnamed };
+  return { $learned, $isSettled, $taught, $pairs, $unnamed };
 }

@@ -34,6 +34,10 @@ const torn = trialWith(() => undefined, {
     outcomes: i % 2 ? ({ lift: 'fail', board: 'pass' } as const) : ({ lift: 'pass', board: 'fail' } as const),
   })),
 });
+const clean: Trial = {
+  ...torn,
+  swatches: torn.swatches.map((swatch) => ({ ...swatch, outcomes: { lift: 'pass', board: 'pass' } })),
+};
 /** A paper that is unlike both. */
 const JOB = { ...DEFAULT_JOB, paper: { family: 'kozo-medium' }, placeSeconds: 40 };
 const open = (trials: readonly Trial[]) => {
@@ -49,7 +53,12 @@ test('swatches of other papers move the answer; the switch puts it back; the lin
   const alone = page.$modelChoices.get().find(({ adhesiveId }) => adhesiveId === 'pva')!.chance;
   await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
   expect(evidence.learning.$taught.get()!.swatches).toBe(8);
-  expect(chanceOf(page)).toBeLessThan(alone);
+  const withTorn = chanceOf(page);
+  expect(withTorn).not.toBe(alone);
+  // A chance near never moves up a little by the mere knowledge that the constants are less sure: so torn against clean.
+  const other = open([clean]);
+  await vi.waitFor(() => expect(other.evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
+  expect(withTorn).toBeLessThan(chanceOf(other.page) - 0.05);
   const jar = ['pva', 'methylcellulose-2-5'];
   const curve = (learned?: Draws) =>
     bestRatio(JOB, catalogue, jar, learned)!.curves[0]!.points.map(({ chance }) => chance);
@@ -60,7 +69,7 @@ test('swatches of other papers move the answer; the switch puts it back; the lin
   expect(chanceOf(page)).toBe(alone);
   expect(page.$tail.get()).not.toContain('ls=');
   evidence.turn(true);
-  expect(chanceOf(page)).toBeLessThan(alone);
+  expect(chanceOf(page)).toBe(withTorn);
   await vi.waitFor(() => expect(evidence.learning.$pairs.get()).toHaveLength(2), { timeout: 60_000 });
 });
 
@@ -78,7 +87,7 @@ test('no swatches, and invented ones, leave the model alone', async () => {
 test('a link that had learned says so where its swatches are not', () => {
   const page = createChoosePage(catalogue, JOB);
   page.load(`?${page.$tail.get()}&ls=8.0a1b2c`);
-  expect(page.$link.get().taught).toEqual({ swatches: 8, digest: '0a1b2c' });
+  expect(page.$link.get().taught).toEqual({ swatches: 8, digest: '0a1b2c', firsts: [] });
   page.load(`?${page.$tail.get()}&ls=nonsense`);
   expect(page.$link.get().taught).toBeUndefined();
 });
@@ -105,5 +114,5 @@ test('a link carries the bench that its swatches were weighed on', async () => {
   await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
   const sent = new URLSearchParams(page.$tail.get());
   expect(sent.get('bench')).toBe(BENCH);
-  expect(decodeTaught(sent.get('ls'))).toEqual(digestOf(evidence.learning.$learned.get()!));
+  expect(decodeTaught(sent.get('ls'))).toMatchObject(digestOf(evidence.learning.$learned.get()!));
 });
