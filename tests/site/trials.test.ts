@@ -332,16 +332,23 @@ test('the chooser shows the model alone beside the trials, can leave them out, a
     await expect.poll(() => panel.innerText()).toMatch(/3 swatches/);
     const row = async (tab: Page) => (await tab.locator('.own-trials tbody').first().innerText()).replace(/\s+/g, ' ');
     const shown = await row(page);
-    await expect.poll(() => page.url()).toContain('ev=');
+    await expect.poll(() => page.url()).toContain('ls=');
+    expect(page.url()).toContain('ev=');
     const link = page.url();
+    const learned = /had learned from 3 swatches, which a link does not carry: .+ in 10/;
     await withPage({}, async (fresh) => {
       await fresh.goto(link);
       await expect.poll(() => fresh.locator('.own-trials').innerText()).toContain('whoever sent this');
+      await expect.poll(() => fresh.locator('.problem-list').innerText()).toMatch(learned);
       expect(await row(fresh)).toBe(shown);
       expect(await fresh.locator('.verdict-why').first().innerText()).toBe(
         await page.locator('.verdict-why').first().innerText(),
       );
     });
+    // on the device with the swatches the same link needs no such word
+    await page.reload();
+    await expect.poll(() => page.locator('.taught').innerText()).toContain('with your 3 swatches');
+    expect(await page.getByText(learned).count()).toBe(0);
     await page.getByRole('checkbox', { name: /counts them/ }).uncheck();
     await expect.poll(() => page.url()).not.toContain('ev=');
     await expect.poll(() => panel.innerText()).toContain('the model alone');

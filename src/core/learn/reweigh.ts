@@ -167,13 +167,13 @@ export function* marginsInTurns(
   const adhesive = catalogue.adhesives.get(id)!;
   const constants = departedConstants();
   const sheets = benchesOf(job, sheetOf(job, catalogue), catalogue, SHEET_DRAWS);
-  const { closed, plasticBack, seconds } = sheets[0]!;
+  const { closed, plastic, seconds } = sheets[0]!;
   yield;
   const { benches, bringing, glues } = yield* benchesFor(job, method, catalogue);
   // One bench is kept for all sheets of a version: copying it is dearer than the sums.
   let [last, here]: [number, { -readonly [K in keyof Bench]: Bench[K] }] = [NONE, { ...benches[0]! }];
   const on = (version: number, sheet: number): Bench => {
-    if (version !== last) [last, here] = [version, { ...benches[version]!, closed, plasticBack, seconds }];
+    if (version !== last) [last, here] = [version, { ...benches[version]!, closed, plastic, seconds }];
     here.paper = sheets[sheet]!.paper;
     return here;
   };

@@ -32,24 +32,15 @@ export function LinkNotice({ store }: { readonly store: ChoosePageStore }) {
       )}
       {taught && (
         <p>
-          Their answer had learned from {taught.swatches === 1 ? 'a swatch' : `${taught.swatches} swatches`} of their
-          own, which a link does not carry.
-          {taught.firsts.length > 0 && (
-            <>
-              {' '}
-              With them they saw{' '}
-              <strong>
-                {taught.firsts
-                  .map(
-                    ({ adhesiveId, hundredths }) =>
-                      `${adhesiveName(adhesiveId, store.catalogue)}: ${chanceInTen(hundredths / 100)}`,
-                  )
-                  .join('; ')}
-              </strong>
-              .
-            </>
-          )}{' '}
-          Below is the answer without what was learned from them.
+          The answer of whoever sent this had learned from{' '}
+          {taught.swatches === 1 ? 'a swatch' : `${taught.swatches} swatches`}, which a link does not carry
+          {taught.firsts.map(({ adhesiveId, hundredths }, i) => (
+            <strong key={adhesiveId}>
+              {i === 0 ? ': ' : '; '}
+              {adhesiveName(adhesiveId, store.catalogue)}, {chanceInTen(hundredths / 100)}
+            </strong>
+          ))}
+          . The answer below has not.
         </p>
       )}
     </LinkSaid>

@@ -4,7 +4,15 @@ import { describe, expect, test } from 'vitest';
 import { choose } from '../../../src/core/choose/choose';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
 import { MODEL_VERSION } from '../../../src/core/link/model-version';
-import { decodeSeen, encodeSeen, sameAnswer, seenIn, type Seen } from '../../../src/core/choose/seen';
+import {
+  decodeSeen,
+  decodeTaught,
+  encodeSeen,
+  encodeTaught,
+  sameAnswer,
+  seenIn,
+  type Seen,
+} from '../../../src/core/choose/seen';
 import { catalogue } from '../../../src/data/catalogue';
 const seen: fc.Arbitrary<Seen> = fc.record({
   modelVersion: fc.nat(9999),
@@ -73,5 +81,36 @@ describe('the answer that was seen', () => {
     expect(sameAnswer({ ...one, slipLow: 100 }, { ...one, slipLow: 89 })).toBe(true);
     expect(sameAnswer({ ...one, slipLow: 100 }, { ...one, slipLow: 88 })).toBe(false);
     expect(sameAnswer({ ...one, slipLow: 0 }, { ...one, slipLow: 1 })).toBe(true);
+  });
+});
+
+describe('an answer that had learned from swatches', () => {
+  const taught = { swatches: 16, digest: '90b9df' };
+  test('goes into a link with the three that stood first, and comes out again', () => {
+    const choices = [
+      { adhesiveId: 'pva', chance: 0.824 },
+      { adhesiveId: 'flour-paste', chance: 0.5 },
+      { adhesiveId: 'eva', chance: 0.004 },
+      { adhesiveId: 'cmc', chance: 0 },
+    ];
+    const word = encodeTaught(taught, choices);
+    expect(word).toBe('16.90b9df~pva.82~flour-paste.50~eva.0');
+    expect(decodeTaught(word)).toEqual({
+      ...taught,
+      firsts: [
+        { adhesiveId: 'pva', hundredths: 82 },
+        { adhesiveId: 'flour-paste', hundredths: 50 },
+        { adhesiveId: 'eva', hundredths: 0 },
+      ],
+    });
+  });
+  test('a link of before, without places, still says how many; places that are none are left out', () => {
+    expect(decodeTaught('16.90b9df')).toEqual({ ...taught, firsts: [] });
+    expect(decodeTaught('16.90b9df~pva.101~<b>.3~eva.7')).toEqual({
+      ...taught,
+      firsts: [{ adhesiveId: 'eva', hundredths: 7 }],
+    });
+    for (const none of [undefined, 7, '', '0.90b9df', '16.90b9dg', 'pva.82'])
+      expect(decodeTaught(none)).toBeUndefined();
   });
 });
