@@ -8,15 +8,8 @@ import { benchesOf, liquidsOf } from '../../src/core/choose/sampling';
 import { holds } from '../../src/core/choose/tally';
 import type { Margins } from '../../src/core/joint/bench';
 import { wetMargins } from '../../src/core/joint/margins';
-import {
-  learnedDraws,
-  learnInTurns,
-  marginsInTurns,
-  POOL,
-  SHEETS,
-  type ByVersion,
-  type MarginsOf,
-} from '../../src/core/learn/reweigh';
+import { learnedDraws, learnInTurns } from '../../src/core/learn/reweigh';
+import { marginsInTurns, POOL, SHEETS, type ByVersion, type MarginsOf } from '../../src/core/learn/versions';
 import { sheetOf } from '../../src/core/paper/sheet';
 import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
 import { ADHESIVES, conditionOf, drawWorld, HOLDS, jobFor, PAPERS } from './learning-worlds';

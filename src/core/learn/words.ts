@@ -1,7 +1,8 @@
 /** What swatches have changed, in sentences. */
 import { chanceInTen } from '../base/format';
 import type { Pair, Taught } from './taught';
-import { LEAST_EFFECTIVE, POOL } from './reweigh';
+import { LEAST_EFFECTIVE } from './reweigh';
+import { POOL } from './versions';
 
 /** "1 swatch", "8 swatches". */
 export const swatchesInWords = (count: number): string => `${count} ${count === 1 ? 'swatch' : 'swatches'}`;

@@ -1,6 +1,6 @@
 /** Three swatches: say what each showed, and see what that makes of papers that nobody has swatched. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { POOL } from '../../core/learn/reweigh';
+import { POOL } from '../../core/learn/versions';
 import { inTurns } from '../../stores/shared/time-slice';
 import {
   FIRST_SHOWN,

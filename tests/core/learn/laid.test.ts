@@ -5,7 +5,7 @@ import { drawsOf, DIMENSIONS, PAPER_DIMENSIONS } from '../../../src/core/choose/
 import { DEFAULT_JOB, type Job } from '../../../src/core/choose/job';
 import { benchesOf, liquidsOf } from '../../../src/core/choose/sampling';
 import { wetMargins } from '../../../src/core/joint/margins';
-import { marginsInTurns, POOL, SHEETS } from '../../../src/core/learn/reweigh';
+import { marginsInTurns, POOL, SHEETS } from '../../../src/core/learn/versions';
 import { sheetOf } from '../../../src/core/paper/sheet';
 import { lowDiscrepancyPoints } from '../../../src/core/base/random';
 import type { WetAdhesive } from '../../../src/core/records/records';

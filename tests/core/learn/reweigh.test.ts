@@ -17,11 +17,11 @@ import {
   LEAST_EFFECTIVE,
   learnedDraws,
   learnInTurns,
-  POOL,
   reweigh,
   softened,
   type Learned,
 } from '../../../src/core/learn/reweigh';
+import { POOL } from '../../../src/core/learn/versions';
 import { digestOf, drawsForTaught, movedBy, pairsInTurns } from '../../../src/core/learn/taught';
 import { changeInWords, mostlyFrom } from '../../../src/core/learn/words';
 import { sheetOf } from '../../../src/core/paper/sheet';
