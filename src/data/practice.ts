@@ -1,4 +1,5 @@
 /** The chooser held to statements of published practice: how often it says what a source accepts, and two naive rules beside it. */
+import { memoize } from '../core/base/memoize';
 import { seededUniform } from '../core/base/random';
 import { DEFAULT_JOB, type Job } from '../core/choose/job';
 import { asGoodAsFirst } from '../core/choose/answer-words';
@@ -50,25 +51,34 @@ export const jobOf = ({ task, paper, substrate, widthMm, heightMm, wants }: Prac
 const verdictRead = ({ verdict, chance }: Pick<Ranked, 'verdict' | 'chance'>): Verdict =>
   verdict === 'defer' ? verdictOf(chance) : verdict;
 
-/** Every statement put to the chooser. */
+/** Every statement put to the chooser; the page of checks asks some of them twice. */
 export const askAll = ({ rows }: Practice, catalogue: Catalogue): readonly Asked[] =>
-  rows.map((row) => {
-    const ranked = rank(jobOf(row), catalogue);
-    const held = ranked.some(
-      (one) => row.accepted.includes(one.adhesiveId) && ['sound', 'likely'].includes(verdictRead(one)),
-    );
-    return {
-      ...scored(
-        row,
-        ranked.map(({ adhesiveId }) => adhesiveId),
-      ),
-      said: verdictRead(ranked[0]!),
-      ...(row.accepted.length > 0 && {
-        likely: held,
-        near: [ranked[0]!, ...asGoodAsFirst(ranked)].some(({ adhesiveId }) => row.accepted.includes(adhesiveId)),
-      }),
-    };
-  });
+  rows.map((row) => askedOf(catalogue)(row));
+
+const askedOf = memoize((catalogue: Catalogue) =>
+  memoize(
+    (row: PracticeRow) => asked(row, catalogue),
+    (row) => JSON.stringify(row),
+  ),
+);
+
+function asked(row: PracticeRow, catalogue: Catalogue): Asked {
+  const ranked = rank(jobOf(row), catalogue);
+  const held = ranked.some(
+    (one) => row.accepted.includes(one.adhesiveId) && ['sound', 'likely'].includes(verdictRead(one)),
+  );
+  return {
+    ...scored(
+      row,
+      ranked.map(({ adhesiveId }) => adhesiveId),
+    ),
+    said: verdictRead(ranked[0]!),
+    ...(row.accepted.length > 0 && {
+      likely: held,
+      near: [ranked[0]!, ...asGoodAsFirst(ranked)].some(({ adhesiveId }) => row.accepted.includes(adhesiveId)),
+    }),
+  };
+}
 
 /** An order of ids held to what the source accepts and warns of. */
 export function scored(row: PracticeRow, order: readonly string[]): Asked {

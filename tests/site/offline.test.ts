@@ -21,6 +21,8 @@ const CALCULATORS = PAGES_WITH_ISLANDS.filter(({ html }) => html.includes('bench
     const kind = /^(?:lessons|embed)\//.exec(name)?.[0];
     return kind === undefined || name === all.find((one) => one.startsWith(kind));
   });
+/** Calculators with a page of their own at the top are kept unasked. */
+const OF_FIRST_VISIT = /^(?:\w+\/)?$/;
 const ASKED = '.bench-inputs input[inputmode="decimal"]:visible';
 
 /** Bytes that a first visit may send besides the page itself, calculators and font: what there is, and a little. */
@@ -106,7 +108,7 @@ test('the server stopped after one visit: every calculator computes, and what is
     expect(kept).toBeLessThan(all / 6);
     await stop();
     await expect(fetch(site)).rejects.toThrow();
-    const own = CALCULATORS.filter((name) => /^(?:\w+\/)?$/.test(name));
+    const own = CALCULATORS.filter((name) => OF_FIRST_VISIT.test(name));
     expect(own.length).toBeGreaterThan(8);
     for (const name of own) {
       await page.goto(site + name);
@@ -157,8 +159,10 @@ test('asked to keep the whole site, the device has every page, every calculator 
     await wakeIslands(page);
     expect(await heading(page)).toBe(titleOf('lessons/open-time/index.html'));
 
-    expect(CALCULATORS.length).toBeGreaterThan(3);
-    for (const name of CALCULATORS) {
+    // those of a first visit are kept by the same worker as before, and were used without a network above: one stands for them
+    const more = CALCULATORS.filter((name) => name === 'choose/' || !OF_FIRST_VISIT.test(name));
+    expect(more.length).toBeGreaterThan(3);
+    for (const name of more) {
       await page.goto(site + name);
       await wakeIslands(page);
       if ((await page.locator(ASKED).count()) > 0) await computesAnew(page);

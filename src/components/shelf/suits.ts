@@ -1,7 +1,8 @@
 /** Where an adhesive stands for each paper of the shelf on the usual ground, and each paper's first on any ground. */
 import type { Ranked } from '../../core/choose/finding';
-import { rank } from '../../core/choose/ranking';
-import { DEFAULT_JOB } from '../../core/choose/job';
+import { firstPlacesInTurns } from '../../core/choose/ranking';
+import { DEFAULT_JOB, settleJob } from '../../core/choose/job';
+import { atOnce } from '../../core/base/turns';
 import { catalogue } from '../../data/catalogue';
 import { answerFor, isAskedGround } from '../choose/answer-pairs';
 
@@ -34,7 +35,9 @@ export function firstOn(ground: string): readonly PaperStanding[] {
     .map(({ id, name }) => {
       // where the pair has a page, its answer is there already
       const job = { ...DEFAULT_JOB, paper: { family: id }, substrate: ground };
-      const [choice] = isAskedGround(ground) ? answerFor(id, ground).choices : rank(job, catalogue);
+      const [choice] = isAskedGround(ground)
+        ? answerFor(id, ground).choices
+        : atOnce(firstPlacesInTurns(settleJob(job, catalogue).job, catalogue, 1));
       if (!choice) throw new Error('shelf: the chooser gave no answer');
       return { paper: id, name, place: 1, choice };
     })

@@ -1,12 +1,12 @@
 /** What would change the answer really changes it. */
 import { describe, expect, test } from 'vitest';
-import { choose } from '../../../src/core/choose/choose';
+import { rank, SAMPLES } from '../../../src/core/choose/ranking';
 import { FLIP_FIELDS, nearestFlip, type Flip, type FlipField } from '../../../src/core/choose/tipping-points';
 import { figure } from '../../../src/core/base/format';
 import { flipSentence } from '../../../src/core/choose/tipping-words';
 import { JOB_FIELDS, jobProblems, type Job } from '../../../src/core/choose/job';
 import { parseNumber } from '../../../src/core/base/number-text';
-import { SAMPLES } from '../../../src/core/choose/ranking';
+
 import { catalogue } from '../../../src/data/catalogue';
 import { jobWith } from '../support/jobs';
 
@@ -22,7 +22,7 @@ function changed(job: Job, field: FlipField, value: number): Job {
   const thicker = caliper !== undefined && grammage !== undefined ? { caliper: (caliper / grammage) * value } : {};
   return { ...job, paper: { ...job.paper, grammage: value, ...thicker } };
 }
-const first = (job: Job, draws: number) => choose(job, catalogue, draws)[0]!.adhesiveId;
+const first = (job: Job, draws: number) => rank(job, catalogue, draws)[0]!.adhesiveId;
 
 const JOBS: readonly (readonly [string, Job])[] = [
   ['the usual sheet', jobWith('chiyogami')],

@@ -2,7 +2,7 @@
 import { seededUniform } from '../../../src/core/base/random';
 import type { Field, FieldTable } from '../../../src/core/link/fields';
 
-const PLANS = import.meta.glob<Record<string, unknown>>('../../../src/core/*/*.ts', { eager: true });
+const PLANS = import.meta.glob<Record<string, unknown>>('../../../src/core/*/{plan,job,fields}.ts', { eager: true });
 
 const isTable = (value: unknown): value is FieldTable =>
   typeof value === 'object' &&
