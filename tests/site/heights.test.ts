@@ -12,6 +12,8 @@ import { PAGES, documentOf } from './support/dist';
 const SCREEN = 844;
 const JOBS = {
   'the chooser': 'choose/?v=1&paper=lokta-light&gsm=55&have=pva.methylcellulose',
+  'the chooser over the whole shelf': 'choose/?v=1&paper=lokta-light&gsm=55',
+  'the chooser with needs': 'choose/?v=1&paper=chiyogami&needs=flat.children',
   'the mixer': 'mix/?v=1',
   'how much it takes': 'cover/?v=1',
   'the bow': 'flat/?v=1',

@@ -6,8 +6,8 @@ import type { Choice } from '../../core/choose/choose';
 import { methodInShort } from '../../core/choose/method-words';
 import type { ChooseRestStore } from '../../stores/choose/choose-rest';
 
-/** Shown at once; the others are folded. */
-const FIRST = 5;
+/** Shown at once; the others are folded, so that the page of any job stays under six screens of a phone. */
+const FIRST = 4;
 
 /** What speaks against it most; where nothing does, what speaks for it. */
 const weightiest = ({ reasons }: Choice) => (reasons.find((reason) => reason.against) ?? reasons[0])?.text;
