@@ -1,8 +1,7 @@
 /** Where an adhesive stands for each paper of the shelf on the usual ground, and each paper's first on any ground. */
 import type { Ranked } from '../../core/choose/finding';
-import { firstPlacesInTurns } from '../../core/choose/ranking';
-import { DEFAULT_JOB, settleJob } from '../../core/choose/job';
-import { atOnce } from '../../core/base/turns';
+import { rank } from '../../core/choose/ranking';
+import { DEFAULT_JOB } from '../../core/choose/job';
 import { catalogue } from '../../data/catalogue';
 import { answerFor, isAskedGround } from '../choose/answer-pairs';
 
@@ -35,9 +34,7 @@ export function firstOn(ground: string): readonly PaperStanding[] {
     .map(({ id, name }) => {
       // where the pair has a page, its answer is there already
       const job = { ...DEFAULT_JOB, paper: { family: id }, substrate: ground };
-      const [choice] = isAskedGround(ground)
-        ? answerFor(id, ground).choices
-        : atOnce(firstPlacesInTurns(settleJob(job, catalogue).job, catalogue, 1));
+      const [choice] = isAskedGround(ground) ? answerFor(id, ground).choices : rank(job, catalogue);
       if (!choice) throw new Error('shelf: the chooser gave no answer');
       return { paper: id, name, place: 1, choice };
     })
