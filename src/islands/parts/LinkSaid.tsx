@@ -7,7 +7,8 @@ interface Props {
 }
 
 export function LinkSaid({ dropped, children }: Props) {
-  if (dropped.length === 0 && !children) return null;
+  // of several children, each may have nothing to say
+  if (dropped.length === 0 && ![children].flat().some(Boolean)) return null;
   return (
     <div class="problem-list" role="status">
       {dropped.length > 0 && (
