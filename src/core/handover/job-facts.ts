@@ -12,9 +12,6 @@ export type JobFacts = Readonly<Record<string, string>>;
 type Query = ReadonlyMap<string, string>;
 type Pairs = Record<string, string>;
 
-/** Rooms whose form keeps a job in its link. Trials keep theirs on the device. */
-export type JobRoom = Exclude<RoomId, 'trial'>;
-
 /** Keys of a room's link that carry a fact as it stands. */
 const SAME: Readonly<Record<RoomId, Readonly<Record<string, string>>>> = {
   measure: {},

@@ -38,11 +38,10 @@ function said(seen: Outcome, margin: number): number {
 
 type Shown = Pick<Margins, 'spread' | 'lift' | 'sheetToFace' | 'flat' | 'bond'>;
 
-/** How likely these outcomes are together where these margins come out in this hand, 0–1; 1 for none. */
-export const likelihood = (seen: SwatchSeen, margins: Shown, hand: Hand = AS_IT_IS): number =>
-  likelihoodOf(seen)(margins, hand);
-
-/** The same as a function of the margins, for where one swatch is asked of very many versions: it makes nothing anew. */
+/**
+ * How likely these outcomes are together where these margins come out in this hand, 0–1; 1 for none. A function of the
+ * margins, for where one swatch is asked of very many versions: it makes nothing anew.
+ */
 export function likelihoodOf(seen: SwatchSeen): (margins: Shown, hand: Hand) => number {
   const { spread, lift, board, cockle, stuck } = seen;
   const [clean, fibres, torn, scuffed, cameAway] = LIFTED.map(

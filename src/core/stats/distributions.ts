@@ -38,13 +38,6 @@ export function binomialChance(k: number, n: number, p: number): number {
   return Math.exp(logChoose(n, k) + k * Math.log(p) + (n - k) * Math.log(1 - p));
 }
 
-/** Chance of `k` passes or fewer in `n`. */
-export function binomialUpTo(k: number, n: number, p: number): number {
-  let sum = 0;
-  for (let i = 0; i <= k; i += 1) sum += binomialChance(i, n, p);
-  return Math.min(1, sum);
-}
-
 /** Continued fraction of the incomplete beta function (modified Lentz). */
 function betaFraction(x: number, a: number, b: number): number {
   const least = 1e-300;
