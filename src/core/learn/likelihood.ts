@@ -25,8 +25,6 @@ export function sharesOf(margin: number): Shares {
   return { pass, fail, partly: 1 - pass - fail };
 }
 
-const AS_IT_IS: Hand = { spread: 1, lift: 1 };
-
 /** How likely it is to be written down so, where the margin is this. */
 function said(seen: Outcome, margin: number): number {
   const fifth = powered(margin);
