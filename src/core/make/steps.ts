@@ -55,10 +55,8 @@ function orderOf(plan: MakePlan, m: Measured): readonly (string | Step)[] {
     case 'accordion':
       return [
         first,
-        doing(
-          ['cut'],
-          'Cut the strips with the grain along the folds. Fold each in half, each half in half, then every other fold back.',
-        ),
+        cuttingOut(['cut'], 'Cut the strips with the grain along the folds.'),
+        'Fold each strip in half, each half in half, then every other fold back.',
         ...(plan.sheet === undefined
           ? []
           : [`Glue strip to strip on the tabs of ${say(m.tab)}, folds square to each other.`]),
@@ -71,7 +69,7 @@ function orderOf(plan: MakePlan, m: Measured): readonly (string | Step)[] {
     case 'slip-case':
       return [
         first,
-        doing(
+        cuttingOut(
           ['cut', 'shear'],
           'Cut back, top and bottom to one width, in one setting: they keep the two sides apart.',
         ),
