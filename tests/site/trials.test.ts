@@ -335,7 +335,7 @@ test('the chooser shows the model alone beside the trials, can leave them out, a
     await expect.poll(() => page.url()).toContain('ls=');
     expect(page.url()).toContain('ev=');
     const link = page.url();
-    const learned = /had learned from 12 swatches, which a link does not carry: .+ in 10/;
+    const learned = /had learned from 6 swatches, which a link does not carry: .+ in 10/;
     await withPage({}, async (fresh) => {
       await fresh.goto(link);
       await expect.poll(() => fresh.locator('.own-trials').innerText()).toContain('whoever sent this');
@@ -347,7 +347,7 @@ test('the chooser shows the model alone beside the trials, can leave them out, a
     });
     // on the device with the swatches the same link needs no such word
     await page.reload();
-    await expect.poll(() => page.locator('.taught').innerText()).toContain('with your 12 swatches');
+    await expect.poll(() => page.locator('.taught').innerText()).toContain('your 6 swatches');
     expect(await page.getByText(learned).count()).toBe(0);
     await page.getByRole('checkbox', { name: /counts them/ }).uncheck();
     await expect.poll(() => page.url()).not.toContain('ev=');
