@@ -30,8 +30,8 @@ export default {
   ignoreExportsUsedInFile: true,
   // of the machine that tries the site behind a host, on demand
   ignoreBinaries: ['nginx'],
-  // named to a program and never imported: by types.mjs, by prettier.mjs, and by the build's `minify`
-  ignoreDependencies: ['typescript-native', 'prettier-plugin-astro', 'terser'],
+  // named to a program and never imported: by `astro check`, by prettier.mjs, and by the build's `minify`
+  ignoreDependencies: ['@astrojs/check', 'prettier-plugin-astro', 'terser'],
   // its runner is a file of ours, which knip's own reading of Stryker's settings takes for a package
   stryker: false,
 };

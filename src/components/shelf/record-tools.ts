@@ -40,7 +40,7 @@ export function bindTable(tools: HTMLElement): void {
   const nameFamilies = () => {
     let empty = true;
     for (const body of bodies.toReversed()) {
-      if (!isFamily(body)) empty = empty && body.hidden !== false;
+      if (!isFamily(body)) empty = empty && body.hidden;
       else {
         body.hidden = empty || order.value !== 'family';
         empty = true;
