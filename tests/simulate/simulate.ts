@@ -135,18 +135,18 @@ function learning() {
   };
 }
 
-/** Benches that the ideal learner weighs, and how many of the chain's lie between two that it is asked about. */
-const IDEAL = { drawn: 1200, every: 4 };
+/** Benches that the ideal learner weighs, how many it is asked about, and how many of the chain's lie from one such to the next. */
+const IDEAL = { drawn: 1200, asked: 60, every: 4 };
 
 /** How much could be learned at best on benches with other constants, beside what was. */
 function ideal() {
   const catalogue = readCatalogue();
   const outcomes = readRecords('checks')['bench-outcomes.yaml'] as Outcomes;
-  // asked of the same benches as the table above it, each the fourth of a chain four times as dense
+  // asked of benches of the table above it, each the fourth of a chain four times as dense
   const all = otherConstants(outcomes, catalogue, IDEAL.drawn + WORLDS, { apart: 25 });
-  const asked = all.filter((_, i) => i % IDEAL.every === 3).slice(0, WORLDS);
-  const drawn = all.filter((set) => !asked.includes(set));
-  const worlds = asked.map((constants, i) => ({ seed: SEED + i, constants }));
+  const ofTable = all.filter((_, i) => i % IDEAL.every === 3).slice(0, WORLDS);
+  const drawn = all.filter((set) => !ofTable.includes(set));
+  const worlds = ofTable.slice(0, IDEAL.asked).map((constants, i) => ({ seed: SEED + i, constants }));
   const counts = [0, 6, 12, 24, 96];
   const briers = idealBrier(drawn, worlds, counts, catalogue);
   const [ask, before] = [rememberedMargins(), modelAlone(catalogue)];
