@@ -55,7 +55,7 @@ const LIMITS = {
 /** A page as a first visitor gets it: itself, styles, font and the scripts to open it. */
 const VISIT_LIMIT = 38_400;
 const CHOOSER_VISIT_LIMIT = 53_000;
-const CLASS_VISIT_LIMIT = 77_800;
+const CLASS_VISIT_LIMIT = 77_900;
 const CSS_LIMIT = 8_400;
 
 const brotli = (content: string) => brotliCompressSync(content).length;
@@ -235,7 +235,7 @@ test('a first visit of a lesson is at most 38.4 kB, its font included', () => {
   expect(heavy.map(({ page, visit }) => `${page.address}: ${visit} bytes`)).toEqual([]);
 });
 
-test('a first visit of the chooser is at most 53 kB and one of the class 77.8 kB, the font included', () => {
+test('a first visit of the chooser is at most 53 kB and one of the class 77.9 kB, the font included', () => {
   const limits = { chooser: CHOOSER_VISIT_LIMIT, workshop: CLASS_VISIT_LIMIT };
   for (const [kind, limit] of Object.entries(limits)) {
     const asked = WEIGHED.filter(({ page }) => kindOf(page) === kind);
