@@ -145,7 +145,7 @@ export const TRIAL_LIMITS = {
 } as const;
 
 /** Ids are made here or checked on the way in; nothing typed becomes one. */
-export const ID = /^[a-z0-9]{1,12}(?:-[a-z0-9]{1,40}){0,7}$/;
+export const ID = /^[a-z0-9]{1,40}(?:-[a-z0-9]{1,40}){0,7}$/;
 
 /** What a swatch showed, or undefined. Asks only for its own entries: a question may be called "constructor". */
 export function outcomeOf(swatch: Swatch, question: string): Outcome | undefined {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { parseTrial } from '../../../src/core/trial/parse';
 import { TRIAL_LIMITS, TRIAL_VERSION } from '../../../src/core/trial/record';
+import { readCatalogue } from '../../tools/read-content';
 import { trialWith } from '../support/trial';
 
 const swatch = {
@@ -51,6 +52,17 @@ const problems = (value: unknown) => {
 const first = (change: object) => read({ ...whole, swatches: [{ ...swatch, ...change }] }).trial.swatches[0];
 
 describe('a sound trial', () => {
+  it('may name whatever stands on the shelf, however long its id is', () => {
+    const { papers, adhesives, substrates, techniques } = readCatalogue();
+    for (const { id: family } of papers.values())
+      expect(read({ ...whole, papers: [{ ...whole.papers[0], family }] }).trial.papers[0]).toMatchObject({ family });
+    for (const { id: record } of adhesives.values())
+      expect(read({ ...whole, glues: [{ ...whole.glues[0], record }] }).trial.glues[0]).toMatchObject({ record });
+    for (const { id: substrate } of substrates.values())
+      expect(read({ ...whole, substrate }).trial).toMatchObject({ substrate });
+    for (const { id: tool } of techniques.values())
+      expect(read({ ...whole, method: { tool } }).trial).toMatchObject({ method: { tool } });
+  });
   it('comes through as it was, with nothing to say', () => {
     expect(read(whole)).toEqual({ ok: true, notes: [], trial: whole });
     const another = trialWith(({ number }) => (number % 2 === 0 ? 'pass' : undefined));
