@@ -30,8 +30,29 @@ describe('a trial that somebody hands in', () => {
       /newsprnt.*did you mean/,
     ],
     ['with an adhesive that is not on the shelf', (text) => text.replace('"eva"', '"evaa"'), /evaa/],
-    ['with an outcome that is none', (text) => text.replace('"pass"', '"perhaps"'), /swatch/i],
-    ['that asks nothing', (text) => text.replace('"questions"', '"asked"'), /asks no questions/],
+    ['with an adhesive by its name', (text) => text.replace('"eva"', '"EVA from a tub"'), /record: .*lower case/],
+    [
+      'with an outcome that is none',
+      (text) => text.replace('"pass"', '"perhaps"'),
+      /json, line 82\n.*lift: "perhaps" is not allowed; write one of pass, partly, fail/,
+    ],
+    [
+      'with a weight that has its unit',
+      (text) => text.replace('"grammage": 45', '"grammage": "45 g"'),
+      /json, line 18\n.*grammage: is a number from .* in g\/m² and without the unit/,
+    ],
+    [
+      'with a word in place of a time',
+      (text) => text.replace(/"hold": \d+/, '"hold": "soon"'),
+      /hold: is a number from 0/,
+    ],
+    ['with a field misspelt', (text) => text.replace('"grammage"', '"gramage"'), /gramage.*did you mean "grammage"/],
+    ['that asks nothing', (text) => text.replace(/"questions": \[[^\]]*\]/, '"questions": []'), /asks no questions/],
+    [
+      'of a paper that it does not list',
+      (text) => text.replace(/("number": 1,\s*)"paper": "[^"]*"/, '$1"paper": "paper-9"'),
+      /1 of \d+ swatches could not be read/,
+    ],
     ['with a line nobody knows', (text) => text.replace('"licence"', '"whose": "ours", "licence"'), /whose/],
   ])('%s is sent back, with its file', ([, change, says]) => {
     const said = faultsWith(change).join('\n');
