@@ -6,6 +6,8 @@
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { relative } from 'node:path';
+import { stripVTControlCharacters } from 'node:util';
 
 const REPORTS = '.cache/reports';
 
@@ -51,8 +53,17 @@ function npmRun(script, more) {
   });
 }
 
+/** What a failure says, on a line or two: its first lines, without colours. @param {string} message */
+const firstOf = (message) =>
+  stripVTControlCharacters(message)
+    .split('\n')
+    .filter((line) => line.trim() && !/^\s+at /.test(line))
+    .slice(0, 6)
+    .map((line) => `      ${line.trim().slice(0, 300)}`)
+    .join('\n');
+
 /**
- * Counts the tests in a report. A file that could not be loaded, a missing report, or a run that failed
+ * Counts the tests in a report, and names those that failed. A file that could not be loaded, a missing report, or a run that failed
  * without a failing test counts as one failure: it must not pass for want of tests.
  * @param {string} file @param {boolean} ok
  */
@@ -60,31 +71,40 @@ function count(file, ok) {
   let passed = 0;
   let failed = 0;
   let skipped = 0;
+  /** @type {string[]} */
+  const failures = [];
   try {
     const report = JSON.parse(readFileSync(file, 'utf8'));
     passed = report.numPassedTests;
     failed = report.numFailedTests;
     skipped = report.numPendingTests + report.numTodoTests;
     for (const suite of report.testResults) {
-      if (suite.status === 'failed' && suite.assertionResults.length === 0) failed += 1;
+      const where = relative(process.cwd(), suite.name);
+      if (suite.status === 'failed' && suite.assertionResults.length === 0) {
+        failed += 1;
+        failures.push(`${where}\n${firstOf(suite.message ?? '')}`);
+      }
+      for (const { status, fullName, failureMessages } of suite.assertionResults) {
+        if (status === 'failed') failures.push(`${where}: ${fullName}\n${firstOf(failureMessages[0] ?? '')}`);
+      }
     }
   } catch {
     failed = 1;
   }
   if ((!ok || passed === 0) && failed === 0) failed = 1;
-  return { passed, failed, skipped };
+  return { passed, failed, skipped, failures };
 }
 
 mkdirSync(REPORTS, { recursive: true });
 
-/** @type {Map<string, Promise<{ line: string, passed: number, failed: number }>>} */
+/** @type {Map<string, Promise<{ line: string, passed: number, failed: number, failures: string[] }>>} */
 const running = new Map();
 
 /** @param {Step} step */
 async function run({ name, script, tests = false, more = [], needs, waits }) {
   if (waits) await running.get(waits);
   if (needs && (await running.get(needs))?.failed) {
-    return { line: `✗ ${name}: not run, because the ${needs} failed`, passed: 0, failed: 1 };
+    return { line: `✗ ${name}: not run, because the ${needs} failed`, passed: 0, failed: 1, failures: [] };
   }
   console.log(`── ${name}: begun`);
   const began = performance.now();
@@ -96,7 +116,7 @@ async function run({ name, script, tests = false, more = [], needs, waits }) {
   );
   const seconds = ((performance.now() - began) / 1000).toFixed(1);
   console.log(`\n── ${name}: ended after ${seconds} s\n${said.trim()}\n`);
-  const tally = tests ? count(report, ok) : { passed: ok ? 1 : 0, failed: ok ? 0 : 1, skipped: 0 };
+  const tally = tests ? count(report, ok) : { passed: ok ? 1 : 0, failed: ok ? 0 : 1, skipped: 0, failures: [] };
   const detail = tests
     ? `${tally.passed} passed, ${tally.failed} failed${tally.skipped ? `, ${tally.skipped} skipped` : ''}, `
     : '';
@@ -116,6 +136,9 @@ for (const lane of LANES) {
 const results = await Promise.all(running.values());
 const passed = results.reduce((sum, result) => sum + result.passed, 0);
 const failed = results.reduce((sum, result) => sum + result.failed, 0);
+// by name at the end, where somebody who keeps only the last lines of a run still reads them
+const failures = results.flatMap((result) => result.failures.map((failure) => `  ✗ ${failure}`));
 const lines = [...results.map(({ line }) => line), `all of it: ${((performance.now() - began) / 1000).toFixed(0)} s`];
+if (failures.length > 0) console.log(`\n── what failed\n${failures.join('\n')}`);
 console.log(`\n── summary\n${lines.join('\n')}\n\n${passed} passed, ${failed} failed`);
 process.exitCode = failed > 0 ? 1 : 0;
