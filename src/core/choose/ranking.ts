@@ -283,12 +283,17 @@ function screen(adhesive: Adhesive, work: Work): Screened {
 /** The whole judgement of one that was screened; none as soon as its chance is sure to lie below `least`. */
 function judge(screened: Screened, { job, sheet, catalogue }: Work, least = 0): Ranked | undefined {
   const { adhesive, weights, fit, worth, atHand, kind } = screened;
-  const tried = worth.flatMap(({ bringable, foundOn, found }): Tried[] => {
-    const draws = onAll(screened.draws.count, found, foundOn, (least - CLOSE) / (bringable.usual * fit.share));
-    if (!draws) return [];
+  const tried: Tried[] = [];
+  // one that could come no nearer than `CLOSE` to a better one is not told
+  let most = least;
+  for (const { bringable, foundOn, found } of worth) {
+    const draws = onAll(screened.draws.count, found, foundOn, (most - CLOSE) / (bringable.usual * fit.share));
+    if (!draws) continue;
     const together = draws.reduce((sum, { level }) => sum + level, 0) / draws.length;
-    return [{ bringable, draws, chance: together * bringable.usual * fit.share }];
-  });
+    const chance = together * bringable.usual * fit.share;
+    tried.push({ bringable, draws, chance });
+    most = Math.max(most, chance);
+  }
   tried.sort((a, b) => b.chance - a.chance);
   const [best, ...rest] = tried;
   if (!best) return undefined;
@@ -372,11 +377,15 @@ function staysOpen(adhesive: Adhesive, { bench, given }: Kept, catalogue: Catalo
   return wetMargins(adhesive, middleLiquid(adhesive, catalogue), bench, undefined, undefined, given).openSeconds;
 }
 
-/** Draws that screen a method: every eighth, from the fourth. */
-const SCREEN_FROM = 3;
-const SCREEN_EVERY = 8;
+/**
+ * Draws that screen a method: every third, from the second. Of 51 000 chances of adhesives, with these none lay more than
+ * 0.011 below that of the best of all methods tried on all draws; with every eighth, or every fourth, some lay 0.05 below
+ * it, and leapt as soon as the screen chose otherwise.
+ */
+const SCREEN_FROM = 1;
+const SCREEN_EVERY = 3;
 /** Methods that fall this far behind on those are not tried on all draws; nor more than two are. */
-const SCREEN_GAP = 0.05;
+const SCREEN_GAP = 0.04;
 const MOST_TRIED = 2;
 
 /** Each draw has its own set of constants, so that a chance carries what the model does not know. */

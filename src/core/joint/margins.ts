@@ -5,7 +5,7 @@
  */
 import type { Bench, Margins } from './bench';
 import { mobility, pullOf, setting, wetStrength } from './bond-line';
-import { coolingSeconds } from '../adhesive/cooling';
+import { coolingSeconds, thickenedBy } from '../adhesive/cooling';
 import { flatMargin, flatnessOf, type Flatness } from './flatness';
 import { SHOWING, type Liquid } from '../adhesive/liquid';
 import {
@@ -25,8 +25,6 @@ import { strikeMargin } from './strike-through';
 import { TASK_TRAITS } from '../records/task';
 import { drainedAt, intoPaper, timeToLose, type Flow } from './water-loss';
 
-/** A coat that is about to gel is this many times thicker, on the way, than it was in the pot. Estimate. */
-export const COOLING_THICKENS = 8;
 /** Setting progress at which an open coat no longer wets what is laid on it: later than it lets a laid sheet slide. Estimate. */
 export const OPEN_LEVEL = 0.85;
 /** What bears the tool where the sheet does not: the board, or glass under the sheet. Stands for "many times". */
@@ -41,6 +39,8 @@ export interface Ease {
   /** how easily water drains from it, and how easily the whole of it runs, 0–1 (see `mobility`) */
   readonly follows: number;
   readonly runs: number;
+  /** how many times thicker it becomes as it cools in this room */
+  readonly thickened: number;
 }
 
 /** How easily a liquid follows water into pores in this room, thickened where it is about to gel. */
@@ -50,10 +50,11 @@ export function easeOf(
   celsius: number,
   constants: BondConstants = BOND_CONSTANTS,
 ): Ease {
-  const gels = coolingSeconds(adhesive.usedAt, liquid.gelsAt, celsius) < Infinity;
+  const thickened = thickenedBy(adhesive.usedAt, liquid.gelsAt, celsius);
   return {
-    follows: mobility(liquid.drains * (gels ? COOLING_THICKENS : 1), constants),
+    follows: mobility(liquid.drains * thickened, constants),
     runs: mobility(liquid.viscosity, constants),
+    thickened,
   };
 }
 
@@ -151,7 +152,7 @@ export function wetMargins(
   const growth = Math.min(1, laidSoaked / soaksIn) - (onGround ? 0 : Math.min(1, soakedBefore / soaksIn));
   return {
     spread: bounded(
-      spreading(liquid, bench, follows, evaporation, gelsIn, constants, given.bearsDrag) *
+      spreading(liquid, bench, follows, evaporation, ease.thickened, constants, given.bearsDrag) *
         Math.min(1, tool.thickest / liquid.viscosity),
     ),
     reach: bounded(openSeconds / (way.workSeconds + way.minutes * 60)),
@@ -191,7 +192,7 @@ export function spreading(
   { paper, tool, way }: Bench,
   follows: number,
   evaporation: number,
-  gelsIn: number,
+  thickened: number,
   constants: BondConstants,
   bearsDrag: number,
 ): number {
@@ -201,8 +202,7 @@ export function spreading(
   // Suction slows as it nears what the coat can give.
   const limit = constants.drainableShare * water;
   const lost = (suction * limit) / (suction + limit) + evaporation * WORKED_SECONDS;
-  const drag =
-    draggingViscosity(liquid.flow, Math.min(0.95, lost / water)) * (gelsIn < Infinity ? COOLING_THICKENS : 1);
+  const drag = draggingViscosity(liquid.flow, Math.min(0.95, lost / water)) * thickened;
   const bears = bearsDrag / (drag / 1000);
   if (way.face === 'sheet') return bears;
   const soaked = Math.min(limit, paper.sorptivity * follows * Math.sqrt(way.workSeconds));

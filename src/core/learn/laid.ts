@@ -51,7 +51,7 @@ export function laidMargins(
   const faceBears = constants.boardFace * substrate.faceStrength;
   const pull = pullOf(touching, liquid.solids, progress, constants);
   const bearsDrag = spreadMarginUnderBrush(paper.grammage, 1000, tool.drag, constants);
-  const spread = spreading(liquid, bench, follows, evaporation, gelsIn, constants, bearsDrag);
+  const spread = spreading(liquid, bench, follows, evaporation, ease.thickened, constants, bearsDrag);
   into.spread = bounded(spread * Math.min(1, tool.thickest / liquid.viscosity));
   into.lift = bounded(Math.min(sheetBears, faceBears) / pull);
   into.sheetToFace = bounded(sheetBears / faceBears);

@@ -258,13 +258,13 @@ describe('lifting', () => {
   });
   it('a coat on its way to gelling touches as a liquid eight times as thick would', () => {
     const rough = on({ paper: { ...bench.paper, contact: 0.3 } });
-    const hot: WetAdhesive = { ...glue, usedAt: 60 };
-    const gelling = wet({ drains: 5000, gelsAt: 30 }, rough, hot).lift;
+    const hot: WetAdhesive = { ...glue, usedAt: 90 };
+    const gelling = wet({ drains: 5000, gelsAt: 80 }, rough, hot).lift;
     expect(gelling).toBeCloseTo(wet({ drains: 40_000 }, rough).lift, 9);
     // thick liquid bridges the hollows that thin liquid fills, so it pulls less
     expect(gelling).toBeGreaterThan(wet({ drains: 5000 }, rough).lift * 1.1);
-    // in a room as warm as that it does not gel
-    expect(wet({ drains: 5000, gelsAt: 30 }, { ...rough, celsius: 30 }, hot).lift).toBeCloseTo(
+    // in a room far warmer than that it does not gel
+    expect(wet({ drains: 5000, gelsAt: -20 }, rough, hot).lift).toBeCloseTo(
       wet({ drains: 5000 }, rough).lift,
       9,
     );
