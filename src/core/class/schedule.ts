@@ -31,7 +31,7 @@ export function cuttingMinutes(cut: CutAnswer): number {
 const SHOWING = 15;
 const CLEARING = 20;
 
-/** When one of `of` steps is begun: evenly between the showing and the press, at five minutes. */
+/** When one of `of` steps before the press is begun: evenly between the showing and the press, at five minutes. */
 const stepAt = (step: number, of: number, length: number): number =>
   Math.min(length, Math.round((SHOWING + (step * Math.max(0, length - SHOWING - CLEARING)) / of) / 5) * 5);
 
@@ -43,22 +43,14 @@ interface Day {
   readonly length: number;
   /** minute of the day at which it starts */
   readonly startsAt: number;
-  /** what is done in the class, in order */
-  readonly steps?: readonly string[];
-  /** a thing whose joints must stay under weight */
-  readonly pressed: string;
+  /** what is done in the class, in order; the last of them is to put it under weight */
+  readonly steps: readonly string[];
 }
 
 /** What is done when, in minutes from the start of the class; before it below 0. */
-export function scheduleFor({
-  cut,
-  batches,
-  adhesive,
-  length,
-  startsAt,
-  pressed,
-  steps = [],
-}: Day): readonly ClassStep[] {
+export function scheduleFor({ cut, batches, adhesive, length, startsAt, steps }: Day): readonly ClassStep[] {
+  const making = steps.slice(0, -1);
+  const press = steps.at(-1)!;
   const cutting = cuttingMinutes(cut);
   const days = Math.max(1, Math.ceil(cutting / ONE_AFTERNOON));
   // At nine of the morning, counted from the start of the class.
@@ -111,11 +103,11 @@ export function scheduleFor({
       what: 'Lay out the places: kit, brush, folder, damp cloth, waste sheets. Fill the pots last and cover them.',
     },
     { at: 0, what: 'The class begins. Show the whole of it once, with the clock, before anybody picks up a brush.' },
-    ...steps.map((what, i): ClassStep => ({ at: stepAt(i, steps.length, length), what })),
+    ...making.map((what, i): ClassStep => ({ at: stepAt(i, making.length, length), what })),
     { at: Math.max(Math.round(length / 2), length - 40), what: 'Last gluing. What is not laid now is not laid today.' },
     {
       at: Math.max(Math.round((length * 3) / 4), length - 20),
-      what: `Into the press, or under board and weight, with clean waste sheets next to ${pressed}. Wash the brushes.`,
+      what: `${press} Wash the brushes.`,
     },
     {
       at: length,
@@ -123,7 +115,7 @@ export function scheduleFor({
     },
     {
       at: length + 16 * HOUR,
-      what: 'Dry enough to open, if the room is as you said. Change damp waste sheets once in between.',
+      what: 'Dry enough to open, if the room is as you said.',
     },
   ];
   return tasks.sort((a, b) => a.at - b.at);

@@ -109,10 +109,8 @@ function said(
   plan: ClassPlan,
   rest: Pick<Parameters<typeof scheduleFor>[0], 'cut' | 'batches' | 'adhesive' | 'steps'>,
 ) {
-  const pressed =
-    plan.project === 'slip-case' || plan.project === 'lidded-box' ? 'the lined boards' : 'the pasted leaves';
   const length = Math.round(plan.hours * 60);
-  const tasks = scheduleFor({ ...rest, length, startsAt: start.minute, pressed });
+  const tasks = scheduleFor({ ...rest, length, startsAt: start.minute });
   return tasks.map(({ at, what }) => ({
     // in the class itself people go by the minute
     when: at > 0 && at <= length ? `${momentText(start, at)}, minute ${at}` : momentText(start, at),

@@ -1,5 +1,5 @@
 /** What a teacher is told before a class, with the choices of adhesive made by hand. */
-import { describe, expect, it, test } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Choice } from '../../../src/core/choose/choose';
 import { cutAnswer, type CutAnswer } from '../../../src/core/cut/answer';
 import type { CutPlan } from '../../../src/core/cut/plan';
@@ -195,19 +195,6 @@ describe('the day', () => {
     expect(at(3, /class begins/)).toMatch(/4 December, 14:00/);
     expect(at(3, /class ends/)).toMatch(/17:00/);
     expect(at(1.5, /class ends/)).toMatch(/15:30/);
-  });
-  test.for([
-    ['notebook', /next to the pasted leaves/],
-    ['accordion', /next to the pasted leaves/],
-    ['portfolio', /next to the pasted leaves/],
-    ['slip-case', /next to the lined boards/],
-    ['lidded-box', /next to the lined boards/],
-  ] as const)('says of the %s what lies against clean waste sheets', ([project, words]) => {
-    expect(
-      day({ project })
-        .map(({ what }) => what)
-        .join('\n'),
-    ).toMatch(words);
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { classAnswer } from '../../../src/core/class/answer';
 import { DEFAULT_CLASS, type ClassPlan } from '../../../src/core/class/plan';
 import { cuttingMinutes, scheduleFor } from '../../../src/core/class/schedule';
+import { PROJECTS } from '../../../src/core/make/projects';
 import { catalogue } from '../../../src/data/catalogue';
 import type { CutAnswer } from '../../../src/core/cut/answer';
 import type { WetAdhesive } from '../../../src/core/records/records';
@@ -34,7 +35,7 @@ describe('a class', () => {
     // (4 × 10 + 2) × 1.5 + 5 × 2 × 0.6 (the module's own minutes)
     expect(cuttingMinutes(cut(10))).toBeCloseTo(69, 9);
     const adhesive = catalogue.adhesives.get('pva') as never;
-    const day = { batches: [], adhesive, length: 180, startsAt: 14 * 60, pressed: 'the boards' };
+    const day = { batches: [], adhesive, length: 180, startsAt: 14 * 60, steps: ['Press it.'] };
     const said = (times: number) => scheduleFor({ ...day, cut: cut(times) }).map(({ what }) => what);
     const nineOn = (times: number) =>
       scheduleFor({ ...day, cut: cut(times) }).find(({ what }) => /^Mark/.test(what))!.at;
@@ -65,7 +66,7 @@ describe('what is done when', () => {
         { stock: { name: 'paper' }, sheets: [{ steps: Array(paperSteps), plan: { times: 1 } }] },
       ],
     }) as unknown as CutAnswer;
-  const day = { batches: [], adhesive: wet('pva'), length: 180, startsAt: 14 * 60, pressed: 'the leaves' };
+  const day = { batches: [], adhesive: wet('pva'), length: 180, startsAt: 14 * 60, steps: ['Press it.'] };
   const hours = (change: Partial<Parameters<typeof scheduleFor>[0]> = {}) =>
     scheduleFor({ cut: cutOf(10, 10), ...day, ...change }).map(({ at, what }) => [at / 60, what.split(' ')[0]]);
 
@@ -81,7 +82,7 @@ describe('what is done when', () => {
       [-0.75, 'Lay'],
       [0, 'The'],
       [140 / 60, 'Last'],
-      [160 / 60, 'Into'],
+      [160 / 60, 'Press'],
       [3, 'The'],
       [19, 'Dry'],
     ]);
@@ -99,12 +100,22 @@ describe('what is done when', () => {
         .join(),
     ).not.toMatch(/spread over/);
   });
+  it('every project goes under weight once, last of all that is made, and only then are brushes washed', () => {
+    for (const project of Object.keys(PROJECTS) as ClassPlan['project'][]) {
+      const { schedule, project: made } = answerOf({ project });
+      const inClass = schedule.map(({ what }) => what);
+      expect(
+        inClass.filter((what) => /weight|into the press/i.test(what)),
+        project,
+      ).toEqual([`${made.steps.at(-1)!} Wash the brushes.`]);
+    }
+  });
   it('in a short class too, the last gluing comes before the press, and both before the end', () => {
     for (let length = 30; length <= 720; length += 15) {
       const at = Object.fromEntries(hours({ length }).map(([hour, what]) => [what, Math.round(Number(hour) * 60)]));
       expect(at.Last!).toBeGreaterThan(0);
-      expect(at.Last!).toBeLessThan(at.Into!);
-      expect(at.Into!).toBeLessThan(length);
+      expect(at.Last!).toBeLessThan(at.Press!);
+      expect(at.Press!).toBeLessThan(length);
     }
   });
   it('jelly the afternoon before, paste on the day, a mix an hour before', () => {
