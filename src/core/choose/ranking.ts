@@ -249,7 +249,10 @@ function screen(adhesive: Adhesive, work: Work): Screened {
   };
   const asked = marginsOf(adhesive, catalogue, job, draws);
   const methods = methodsFor(adhesive, job, sheet, catalogue, staysOpen(adhesive, middle, catalogue));
-  const screened = methods.map((bringable): Screening => {
+  const count = Math.max(1, Math.ceil((draws.count - SCREEN_FROM) / SCREEN_EVERY));
+  const screened: Screening[] = [];
+  let leads = 0;
+  for (const bringable of methods) {
     const all = benches(bringable.bringing, draws);
     const foundOn = (draw: number): Found => {
       const margins = asked(draw, all(draw));
@@ -257,12 +260,16 @@ function screen(adhesive: Adhesive, work: Work): Screened {
       return { margins, held, level: combine(margins, held) };
     };
     const found: Found[] = [];
-    let sum = 0;
-    let count = 0;
-    for (let draw = SCREEN_FROM; draw < draws.count; draw += SCREEN_EVERY, count += 1)
-      sum += (found[draw] = foundOn(draw)).level;
-    return { bringable, foundOn, found, level: (sum / Math.max(1, count)) * bringable.usual };
-  });
+    // what the levels could still add up to, and must, for the method to be worth trying
+    let most = count;
+    const least = ((leads - SCREEN_GAP) / bringable.usual) * count;
+    for (let draw = SCREEN_FROM; draw < draws.count && most >= least; draw += SCREEN_EVERY)
+      most -= 1 - (found[draw] = foundOn(draw)).level;
+    if (most < least) continue;
+    const level = (most / count) * bringable.usual;
+    screened.push({ bringable, foundOn, found, level });
+    leads = Math.max(leads, level);
+  }
   screened.sort((a, b) => b.level - a.level);
   // One that falls far behind on those cannot be the best of all.
   const { level } = screened[0]!;
