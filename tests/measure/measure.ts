@@ -1,7 +1,7 @@
 /**
  * `npm run measure`: what the site weighs and how quick it is, on demand. It needs a build, and asserts
  * nothing: times depend on the machine. `npm run measure -- ready typing` takes some parts alone; the parts are
- * bytes, first, ready, typing, lighthouse and builds. The tables are written to .cache/reports/measure.md.
+ * bytes, first, ready, typing, learning, lighthouse and builds. The tables are written to .cache/reports/measure.md.
  * `BESIDE=others.json` measures the first change of other built sites in the same run: a list of
  * `{ "name", "folder", "page", "field", "answer" }`, the last two as selectors, or of `{ "name", "folder" }` for another
  * build of this site.
@@ -13,11 +13,12 @@ import { measureBuildTimes } from './build-time';
 import { measureBytes } from './bytes';
 import { measureFirstChange, type Target } from './first-change';
 import { CATEGORIES, runLighthouse } from './lighthouse';
+import { measureLearning } from './learning';
 import { measureLongTasks } from './long-tasks';
 import { measureReady } from './ready';
-import { openBrowser, SLOWER } from './slow-phone';
+import { median, openBrowser, SLOWER } from './slow-phone';
 
-const PARTS = ['bytes', 'first', 'ready', 'typing', 'lighthouse', 'builds'] as const;
+const PARTS = ['bytes', 'first', 'ready', 'typing', 'learning', 'lighthouse', 'builds'] as const;
 const asked = process.argv.slice(2);
 const unknown = asked.filter((part) => !PARTS.some((one) => one === part));
 if (unknown.length > 0) throw new Error(`no part is called ${unknown.join(', ')}; there is ${PARTS.join(', ')}`);
@@ -144,6 +145,16 @@ try {
       table(
         ['page', 'while it opens', 'while typing', 'in the four seconds after'],
         rows.map((one) => [one.page, list(one.opening), list(one.typing), list(one.after)]),
+      ),
+    );
+  }
+  if (wants('learning')) {
+    const visits = await measureLearning(browser, origin, RUNS);
+    say(
+      `The chooser with 48 swatches on the device, processor ${SLOWER} times slower: from the script's arrival to the answer with them, the middle ${median(visits.map(({ answered }) => answered))} ms`,
+      table(
+        ['swatches weighed', 'answered', 'tasks over 50 ms until then', 'and after it'],
+        visits.map((one) => [one.swatches, `${one.answered} ms`, list(one.before), list(one.after)]),
       ),
     );
   }

@@ -10,14 +10,17 @@ import { DIMENSIONS, PAPER_DIMENSIONS, type Draws } from '../../src/core/choose/
 import { benchesOf } from '../../src/core/choose/sampling';
 import type { BondConstants } from '../../src/core/joint/constants';
 import { easeOf } from '../../src/core/joint/margins';
-import { laidMargins, type LaidMargins } from '../../src/core/learn/laid';
+import { bearing } from '../../src/core/joint/spread';
+import { coated, laidMargins, type LaidMargins } from '../../src/core/learn/laid';
 import { likelihoodOf } from '../../src/core/learn/likelihood';
+import { poreVolume } from '../../src/core/paper/paper';
 import { sheetOf } from '../../src/core/paper/sheet';
 import type { Catalogue, WetAdhesive } from '../../src/core/records/records';
 import { shuffled } from './learning';
 import { ADHESIVES, below, drawWorld, HOLDS, jobFor, PAIR, PAPERS } from './learning-worlds';
 
 const SHEETS = 12;
+const LIFTS_AND_SPREADS = { spread: true, lift: true, dry: false };
 const AS_IT_IS = { spread: 1, lift: 1 };
 const CELLS = PAPERS.flatMap((paper) => ADHESIVES.flatMap((id) => HOLDS.map((hold) => ({ paper, id, hold }))));
 const keyOf = (paper: string, id: string, hold: number) => `${paper} ${id} ${hold}`;
@@ -48,7 +51,13 @@ function drawnBenches(all: readonly BondConstants[], catalogue: Catalogue): Read
         const job = jobFor(paper, hold);
         for (const bench of benchesOf(job, sheetOf(job, catalogue), catalogue, draws))
           for (const { id, adhesive, liquid, ease } of liquids) {
-            const { spread, lift, sheetToFace } = laidMargins(adhesive, liquid, bench, constants, ease, false);
+            const { spread, lift, sheetToFace } = laidMargins(
+              coated(adhesive, liquid, bench, constants, ease),
+              bench,
+              poreVolume(bench.paper.grammage, bench.paper.grammage / bench.paper.density),
+              bearing(bench.paper.grammage, constants),
+              LIFTS_AND_SPREADS,
+            );
             found.get(keyOf(paper, id, hold))!.push({ spread, lift, sheetToFace });
           }
       }

@@ -1,9 +1,8 @@
 /** The whole answer: the order, and for each adhesive its reasons, its technique and its cautions. */
 import type { DrawsFor, Samples } from './draws';
 import type { Placement, Ranked, Reason } from './finding';
-import { settleJob, type Job, type SettledJob } from './job';
-import { atOnce, type InTurns } from '../base/turns';
-import { rankInTurns, SAMPLES } from './ranking';
+import type { Job } from './job';
+import { rank, SAMPLES } from './ranking';
 import { reasonsFor } from './reasons';
 import type { Catalogue } from '../records/records';
 import { layingCautions } from '../adhesive/hazards';
@@ -23,20 +22,6 @@ export interface Choice extends Ranked {
   readonly cautions: readonly Caution[];
 }
 
-/** Every adhesive of the catalogue for a job that is settled, best first, stopping now and then; `samples` as for `rankInTurns`. */
-export function* chooseInTurns(
-  job: SettledJob,
-  catalogue: Catalogue,
-  samples: Samples | DrawsFor = SAMPLES,
-): InTurns<readonly Choice[]> {
-  const choices: Choice[] = [];
-  for (const ranked of yield* rankInTurns(job, catalogue, samples)) {
-    yield;
-    choices.push(toldOf(ranked, catalogue));
-  }
-  return choices;
-}
-
 /** One place of the order with its reasons, its technique and its cautions. */
 export const toldOf = (ranked: Ranked, catalogue: Catalogue): Choice => ({
   ...ranked,
@@ -52,8 +37,8 @@ function cautionsOf({ verdict, facts: { fit, adhesive, job } }: Ranked, catalogu
 }
 
 /**
- * The same in one go, for any job. Never throws: a job with unusable parts is answered with those parts at their
- * defaults (see `settleJob`, which names them).
+ * Every adhesive of the catalogue for any job, best first. Never throws: a job with unusable parts is answered with those
+ * parts at their defaults (see `settleJob`, which names them). `samples` as for `rankInTurns`.
  */
 export const choose = (job: Job, catalogue: Catalogue, samples: Samples | DrawsFor = SAMPLES): readonly Choice[] =>
-  atOnce(chooseInTurns(settleJob(job, catalogue).job, catalogue, samples));
+  rank(job, catalogue, samples).map((ranked) => toldOf(ranked, catalogue));

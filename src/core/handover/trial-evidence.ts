@@ -48,9 +48,8 @@ export interface Witness {
 export interface Updated {
   readonly modelAlone: number;
   readonly withTrials: number;
-  /** 90 % of the updated beta distribution */
-  readonly low: number;
-  readonly high: number;
+  /** the two parameters of its beta distribution */
+  readonly beta: readonly [number, number];
   /** swatches that were counted */
   readonly swatches: number;
   /** what they count for together */
@@ -90,12 +89,17 @@ export function updateChance(
   return {
     modelAlone,
     withTrials: swatches === 0 ? modelAlone : a / (a + b),
-    low: betaQuantile(0.05, a, b),
-    high: betaQuantile(0.95, a, b),
+    beta: [a, b],
     swatches,
     weight,
   };
 }
+
+/** The middle 90 % of an updated chance. Apart from it, since it is dear and wanted only where it is shown. */
+export const rangeOf = ({ beta: [a, b] }: Updated): { low: number; high: number } => ({
+  low: betaQuantile(0.05, a, b),
+  high: betaQuantile(0.95, a, b),
+});
 
 /** Which questions speak of which chance; where several do, the worst counts. */
 const SPEAK_OF: Readonly<Record<TestedThing, readonly QuestionKind[]>> = {

@@ -198,11 +198,8 @@ export function spreading(
 ): number {
   if (way.face === 'ground') return BORNE_BELOW;
   const water = tool.coat * (1 - liquid.solids);
-  const suction = paper.sorptivity * follows * Math.sqrt(WORKED_SECONDS);
-  // Suction slows as it nears what the coat can give.
   const limit = constants.drainableShare * water;
-  const lost = (suction * limit) / (suction + limit) + evaporation * WORKED_SECONDS;
-  const drag = draggingViscosity(liquid.flow, Math.min(0.95, lost / water)) * thickened;
+  const drag = dragOf(liquid, water, limit, paper.sorptivity * follows, evaporation, thickened);
   const bears = bearsDrag / (drag / 1000);
   if (way.face === 'sheet') return bears;
   const soaked = Math.min(limit, paper.sorptivity * follows * Math.sqrt(way.workSeconds));
@@ -211,6 +208,24 @@ export function spreading(
   const tack = pullOf(paper.contact, liquid.solids, progress, constants);
   // It is peeled off a corner at a time, and of the coat only what has come through holds it to the glass.
   return Math.min((PEELS_OFF_GLASS * wetStrength(paper, soaked, constants)) / tack, HELD_ON_GLASS * bears);
+}
+
+/**
+ * Drag of a coat at the end of brushing, mPa·s, of which the sheet has drunk at `thirst` g/m² per √s, as far as the
+ * `limit` of what suction can draw from its `water`.
+ */
+export function dragOf(
+  liquid: Liquid,
+  water: number,
+  limit: number,
+  thirst: number,
+  evaporation: number,
+  thickened: number,
+): number {
+  const suction = thirst * Math.sqrt(WORKED_SECONDS);
+  // Suction slows as it nears what the coat can give.
+  const lost = (suction * limit) / (suction + limit) + evaporation * WORKED_SECONDS;
+  return draggingViscosity(liquid.flow, Math.min(0.95, lost / water)) * thickened;
 }
 
 /** How much more drag a sheet bears while it clings to wet glass. Estimate. */

@@ -35,9 +35,12 @@ export function spreadMarginUnderBrush(
 ): number {
   mustBePositive('grammage', grammage);
   mustBePositive('toolDrag', toolDrag);
-  const bears = Math.pow(grammage / constants.brushedGrammage, constants.bearingExponent);
-  return bears / ((underBrush / 1000) * toolDrag);
+  return bearing(grammage, constants) / ((underBrush / 1000) * toolDrag);
 }
+
+/** Drag that a sheet bears, Pa·s under a full brush. */
+export const bearing = (grammage: number, { brushedGrammage, bearingExponent }: BondConstants): number =>
+  Math.pow(grammage / brushedGrammage, bearingExponent);
 
 /** Seconds for which one place is worked with the brush. From memory. */
 export const WORKED_SECONDS = 10;

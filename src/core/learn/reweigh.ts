@@ -4,7 +4,7 @@
  * likely they made what was seen, and weighed by it. How far the constants depart is everybody's; a bench is its maker's
  * own, one draw for all its swatches; a sheet is one draw for all the swatches cut from it, over which is averaged.
  */
-import type { InTurns } from '../base/turns';
+import { atOnce, type InTurns } from '../base/turns';
 import { DIMENSIONS, drawsOf, PAPER_DIMENSIONS, type Draws, type Hand } from '../choose/draws';
 import { kindOf } from '../choose/kind';
 import type { BondConstants } from '../joint/constants';
@@ -78,6 +78,20 @@ let hands: ReturnType<typeof handsOf> | undefined;
 /** The hand of each version, drawn when it is first asked. */
 const HANDS: ReturnType<typeof handsOf> = (version, kind) => (hands ??= handsOf(POOL))(version, kind);
 
+/** The same as factors, by the kind of film. */
+const handsByKind = new Map<string, readonly Hand[]>();
+function handsFor(kind: string): readonly Hand[] {
+  let known = handsByKind.get(kind);
+  if (!known) {
+    known = Array.from({ length: POOL }, (_, version) => {
+      const { spread, lift } = HANDS(version, kind);
+      return { spread: Math.exp(spread), lift: Math.exp(lift) };
+    });
+    handsByKind.set(kind, known);
+  }
+  return known;
+}
+
 /** Versions asked between two stops. */
 const AT_A_TIME = 32;
 
@@ -85,11 +99,10 @@ function* askAll(condition: Condition, catalogue: Catalogue, ask: MarginsOf): In
   const margins = yield* ask(condition, catalogue);
   const logs = new Float32Array(POOL * SHEETS);
   const outcomes = countsOf(condition.seen).map(({ seen, count }) => ({ reads: likelihoodOf(seen), count }));
-  const kind = kindOf(catalogue.adhesives.get(condition.adhesive)!, catalogue);
+  const byVersion = handsFor(kindOf(catalogue.adhesives.get(condition.adhesive)!, catalogue));
   for (let version = 0; version < POOL; version += 1) {
     if (version % AT_A_TIME === 0) yield;
-    const logged = HANDS(version, kind);
-    const hand = { spread: Math.exp(logged.spread), lift: Math.exp(logged.lift) };
+    const hand = byVersion[version]!;
     for (let sheet = 0; sheet < SHEETS; sheet += 1) {
       const found = margins(version, sheet);
       let sum = 0;
@@ -134,22 +147,36 @@ function logSum(values: ArrayLike<number>, from = 0, to = values.length, step = 
   return top + Math.log(sum);
 }
 
-/** For each sheet, the log likelihood of its swatches by version and draw of the sheet. */
-function sheetLogs(
-  learned: Learned,
-  keep: Keep,
-): ReadonlyMap<string, { bench: string; paper: JobPaper; logs: Float64Array }> {
+/** The swatches that were cut from one sheet. */
+interface Sheet {
+  readonly bench: string;
+  readonly paper: JobPaper;
+  /** log likelihood of them all by version and draw of the sheet */
+  readonly logs: Float64Array;
+  /** the same by version, the sheet itself averaged over */
+  readonly said: Float64Array;
+}
+type Sheets = ReadonlyMap<string, Sheet>;
+
+/** The sheets, with what was kept of their swatches; stops after each condition and each sheet. */
+function* sheetsInTurns(learned: Learned, keep: Keep): InTurns<Sheets> {
   const share = pairShares(learned);
-  const sheets = new Map<string, { bench: string; paper: JobPaper; logs: Float64Array }>();
+  const sheets = new Map<string, Sheet>();
   for (const { condition, logs } of learned.asked) {
+    yield;
     const counts = keep(condition) * share(condition);
     if (counts <= 0) continue;
+    const { bench, paper } = condition;
     let sheet = sheets.get(condition.sheet);
     if (!sheet) {
-      sheet = { bench: condition.bench, paper: condition.paper, logs: new Float64Array(POOL * SHEETS) };
+      sheet = { bench, paper, logs: new Float64Array(POOL * SHEETS), said: new Float64Array(POOL) };
       sheets.set(condition.sheet, sheet);
     }
     for (let i = 0; i < logs.length; i += 1) sheet.logs[i]! += counts * logs[i]!;
+  }
+  for (const { logs, said } of sheets.values()) {
+    yield;
+    average(logs, said);
   }
   return sheets;
 }
@@ -157,22 +184,25 @@ function sheetLogs(
 /** Every pair that was tried, with the weights as they would be without it; stops after each. */
 export function* withoutEachPair(learned: Learned): InTurns<ReadonlyMap<string, Float64Array>> {
   const share = pairShares(learned);
-  const { sheets } = weighed(learned, ALL);
+  const { sheets } = yield* weighInTurns(learned);
   const pairs = new Map<string, Asked[]>();
   for (const one of learned.asked) {
     const key = pairKey(one.condition);
     pairs.set(key, [...(pairs.get(key) ?? []), one]);
   }
-  // Only the sheet of the pair weighs otherwise without it.
-  const said = saidBySheets(sheets);
   const found = new Map<string, Float64Array>();
   for (const [key, all] of pairs) {
     yield;
+    // Only the sheet of the pair weighs otherwise without it.
     const { sheet: id } = all[0]!.condition;
     const sheet = sheets.get(id)!;
     const logs = sheet.logs.slice();
-    for (const one of all) for (let i = 0; i < logs.length; i += 1) logs[i]! -= share(one.condition) * one.logs[i]!;
-    found.set(key, together(new Map(said).set(id, saidBy({ ...sheet, logs })), learned.own).weights);
+    for (const one of all) {
+      const counts = share(one.condition);
+      for (let i = 0; i < logs.length; i += 1) logs[i]! -= counts * one.logs[i]!;
+    }
+    const said = average(logs, new Float64Array(POOL));
+    found.set(key, together(new Map(sheets).set(id, { ...sheet, logs, said }), learned.own).weights);
   }
   return found;
 }
@@ -181,50 +211,38 @@ export function* withoutEachPair(learned: Learned): InTurns<ReadonlyMap<string, 
 export const pairKey = ({ sheet, adhesive }: Condition): string => `${sheet} ${adhesive}`;
 
 /** Weights of the versions of the own bench by what was kept of the swatches. */
-export const reweigh = (learned: Learned, keep: Keep = ALL): Reweighed => weighed(learned, keep).result;
-
-type SheetLogs = ReturnType<typeof sheetLogs>;
+export const reweigh = (learned: Learned, keep: Keep = ALL): Reweighed => atOnce(weighInTurns(learned, keep)).result;
 
 interface Weighed {
-  readonly sheets: SheetLogs;
+  readonly sheets: Sheets;
   readonly result: Reweighed;
 }
 
-/** All of them are weighed once for an answer, its digest and what taught it: each time costs a phone some 15 ms. */
+/** All of them are weighed once for an answer, its digest and what taught it. */
 const wholes = new WeakMap<Learned, Weighed>();
-function weighed(learned: Learned, keep: Keep): Weighed {
+/** The same with the sheets themselves, stopping now and then: on a phone it takes more than a turn. */
+export function* weighInTurns(learned: Learned, keep: Keep = ALL): InTurns<Weighed> {
   const known = keep === ALL ? wholes.get(learned) : undefined;
   if (known) return known;
-  const sheets = sheetLogs(learned, keep);
-  const found = { sheets, result: weigh(sheets, learned.own) };
+  const sheets = yield* sheetsInTurns(learned, keep);
+  const found = { sheets, result: together(sheets, learned.own) };
   if (keep === ALL) wholes.set(learned, found);
   return found;
 }
 
-/** What the swatches of one sheet say of each version, the sheet itself averaged over. */
-interface Said {
-  readonly bench: string;
-  readonly logs: Float64Array;
-}
-
-function saidBy({ bench, logs }: { readonly bench: string; readonly logs: Float64Array }): Said {
-  const said = new Float64Array(POOL);
+/** Averages over the draws of a sheet, version by version, into `said`, which is given back. */
+function average(logs: Float64Array, said: Float64Array): Float64Array {
   for (let version = 0; version < POOL; version += 1)
     said[version] = logSum(logs, version * SHEETS, (version + 1) * SHEETS) - Math.log(SHEETS);
-  return { bench, logs: said };
+  return said;
 }
 
-const saidBySheets = (sheets: SheetLogs): ReadonlyMap<string, Said> =>
-  new Map([...sheets].map(([id, sheet]) => [id, saidBy(sheet)]));
-
-const weigh = (sheets: SheetLogs, own: string | undefined): Reweighed => together(saidBySheets(sheets), own);
-
-function together(said: ReadonlyMap<string, Said>, own: string | undefined): Reweighed {
+function together(sheets: Sheets, own: string | undefined): Reweighed {
   const byBench = new Map<string, Float64Array>();
-  for (const { bench, logs } of said.values()) {
+  for (const { bench, said } of sheets.values()) {
     let sum = byBench.get(bench);
     if (!sum) byBench.set(bench, (sum = new Float64Array(POOL)));
-    for (let version = 0; version < POOL; version += 1) sum[version]! += logs[version]!;
+    for (let version = 0; version < POOL; version += 1) sum[version]! += said[version]!;
   }
   const total = new Float64Array(POOL);
   for (const [bench, logs] of byBench) {
@@ -277,18 +295,21 @@ function effectiveAt(logs: Float64Array, top: number, power: number): number {
   return (sum * sum) / squares;
 }
 
+type LearnedDraws = Draws & Omit<Reweighed, 'weights'>;
+
 /**
  * As many draws as asked for from the weighed versions, each as often as its weight says. Where the job's sheet is one
  * that swatches were cut from, its own numbers are drawn by what they showed as well. With no swatches these are the
- * even draws. `keep`: how much of each condition counts.
+ * even draws. `keep`: how much of each condition counts. Stops now and then.
  */
-export function learnedDraws(
+export function* learnedDrawsInTurns(
   learned: Learned,
   paper: JobPaper,
   count: number,
   keep: Keep = ALL,
-): Draws & Omit<Reweighed, 'weights'> {
-  const { sheets, result } = weighed(learned, keep);
+): InTurns<LearnedDraws> {
+  const { sheets, result } = yield* weighInTurns(learned, keep);
+  yield;
   const { weights, effective, softened: power } = result;
   const versions = drawn(weights, count);
   const from = pool();
@@ -306,6 +327,10 @@ export function learnedDraws(
   const constants = departing(effective, versions);
   return { count, points, constants, effective, softened: power, hand: (kind) => handBy(weights, kind) };
 }
+
+/** The same in one go. */
+export const learnedDraws = (learned: Learned, paper: JobPaper, count: number): LearnedDraws =>
+  atOnce(learnedDrawsInTurns(learned, paper, count));
 
 /**
  * The constants of these versions, departing the more fully the more the swatches have said. Where nothing is known,

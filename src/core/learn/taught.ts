@@ -1,11 +1,11 @@
 /** What swatches have changed in an answer, and which of them changed it most. */
 import type { InTurns } from '../base/turns';
-import type { DrawsFor } from '../choose/draws';
+import type { Draws, DrawsFor } from '../choose/draws';
 import type { Ranked } from '../choose/finding';
 import { SAMPLES } from '../choose/ranking';
 import type { TaughtBy } from '../choose/seen';
 import type { JobPaper } from '../paper/asked-paper';
-import { learnedDraws, pairKey, reweigh, withoutEachPair, type Keep, type Learned } from './reweigh';
+import { learnedDrawsInTurns, pairKey, reweigh, withoutEachPair, type Keep, type Learned } from './reweigh';
 
 export interface Taught {
   /** swatches that the model was asked about */
@@ -27,18 +27,17 @@ export interface Pair {
   readonly share: number;
 }
 
-/** The draws for each adhesive. `keep`: how much of each condition counts for this adhesive, all of it when left out. */
-export function drawsForTaught(
+/** The draws for each adhesive; stops now and then. `keeps`: how much of each condition counts for an adhesive, by its id; all of it where none is named. */
+export function* drawsForTaught(
   learned: Learned,
   paper: JobPaper,
-  keep: (adhesiveId: string) => Keep | undefined = () => undefined,
+  keeps: ReadonlyMap<string, Keep> = new Map(),
   count: number = SAMPLES,
-): DrawsFor {
-  const all = learnedDraws(learned, paper, count);
-  return (adhesiveId) => {
-    const kept = keep(adhesiveId);
-    return kept ? learnedDraws(learned, paper, count, kept) : all;
-  };
+): InTurns<DrawsFor> {
+  const all = yield* learnedDrawsInTurns(learned, paper, count);
+  const kept = new Map<string, Draws>();
+  for (const [adhesiveId, keep] of keeps) kept.set(adhesiveId, yield* learnedDrawsInTurns(learned, paper, count, keep));
+  return (adhesiveId) => kept.get(adhesiveId) ?? all;
 }
 
 /** How many swatches taught, of whose bench, and how far their say was softened. */

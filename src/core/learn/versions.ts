@@ -11,13 +11,15 @@ import { benchesOf, dryPointsOf, liquidsOf, type Bringing } from '../choose/samp
 import type { Liquid } from '../adhesive/liquid';
 import type { Bench } from '../joint/bench';
 import type { BondConstants } from '../joint/constants';
-import { SETS } from '../joint/ensemble';
+import { ENSEMBLE, SETS } from '../joint/ensemble';
 import { dryMargins, easeOf, wetMargins, type Ease } from '../joint/margins';
+import { bearing } from '../joint/spread';
 import { workingSeconds } from '../joint/way';
-import { laidMargins, type LaidMargins } from './laid';
+import { coated, laidMargins, type Coated, type LaidAsks, type LaidMargins } from './laid';
+import { poreVolume } from '../paper/paper';
 import { sheetOf } from '../paper/sheet';
 import type { Catalogue, WetAdhesive } from '../records/records';
-import type { Condition } from './condition';
+import type { Condition, Modelled } from './condition';
 import { LOOSE_SETS } from './loose-sets';
 
 /** Versions of a bench that are weighed: each set of the ensemble with several draws of the bench. */
@@ -78,7 +80,7 @@ export function* marginsInTurns(
   const sheets = benchesOf(job, sheetOf(job, catalogue), catalogue, SHEET_DRAWS);
   const { closed, plastic, seconds } = sheets[0]!;
   yield;
-  const { benches, bringing, glues } = yield* benchesFor(job, method, catalogue);
+  const { benches, bringing, glues, bearings } = yield* benchesFor(job, method, catalogue);
   // One bench is kept for all sheets of a version: copying it is dearer than the sums.
   let [last, here]: [number, { -readonly [K in keyof Bench]: Bench[K] }] = [NONE, { ...benches[0]! }];
   const on = (version: number, sheet: number): Bench => {
@@ -92,13 +94,45 @@ export function* marginsInTurns(
   }
   const { liquids, eases } = glues.get(id) ?? (yield* brewed(adhesive, job.celsius, catalogue));
   glues.set(id, { liquids, eases });
-  const whole = seen?.some(({ cockle, stuck }) => cockle ?? stuck) ?? true;
-  const asUsual = bringing.way.face === 'sheet';
+  if (bringing.way.face !== 'sheet')
+    return (version, sheet) =>
+      wetMargins(adhesive, liquids[version]!, on(version, sheet), constants[version]!, eases[version]!);
+  const grammages = sheets.map(({ paper }) => paper.grammage);
+  const key = grammages.join(' ');
+  const bears = bearings.get(key) ?? bearingsOf(grammages);
+  bearings.set(key, bears);
+  const pores = sheets.map(({ paper }) => poreVolume(paper.grammage, paper.grammage / paper.density));
+  const asks = asked(seen);
+  let [coatOf, coat]: [number, Coated | undefined] = [NONE, undefined];
   const into = { spread: NaN, lift: NaN, sheetToFace: NaN, flat: NaN, bond: NaN };
-  return (version, sheet) =>
-    asUsual
-      ? laidMargins(adhesive, liquids[version]!, on(version, sheet), constants[version]!, eases[version]!, whole, into)
-      : wetMargins(adhesive, liquids[version]!, on(version, sheet), constants[version]!, eases[version]!);
+  return (version, sheet) => {
+    const bench = on(version, sheet);
+    if (coatOf !== version || !coat)
+      [coatOf, coat] = [version, coated(adhesive, liquids[version]!, bench, constants[version]!, eases[version]!)];
+    return laidMargins(coat, bench, pores[sheet]!, bears[setOf(version) * SHEETS + sheet]!, asks, into);
+  };
+}
+
+/** Which margins these swatches speak of; all of them where nothing is said. */
+function asked(seen: Condition['seen'] | undefined): LaidAsks {
+  const some = (of: readonly Modelled[]) => seen?.some((one) => of.some((kind) => one[kind] !== undefined)) ?? true;
+  return { spread: some(['spread']), lift: some(['lift', 'board']), dry: some(['cockle', 'stuck']) };
+}
+
+/** Which set of constants a version has, of those of the ensemble and after them the loose ones. */
+function setOf(version: number): number {
+  const departs = departureAt(version);
+  return departs === NONE ? version % SETS : SETS + departs;
+}
+
+/** The drag that each draw of a sheet bears under each set of constants, at set·SHEETS + sheet. */
+function bearingsOf(grammages: readonly number[]): Float64Array {
+  const all = [...ENSEMBLE, ...LOOSE_SETS];
+  const bears = new Float64Array(all.length * SHEETS);
+  all.forEach((constants, set) => {
+    for (let sheet = 0; sheet < SHEETS; sheet += 1) bears[set * SHEETS + sheet] = bearing(grammages[sheet]!, constants);
+  });
+  return bears;
 }
 
 /** A glue as it is in each version, and how easily it runs there. */
@@ -115,6 +149,8 @@ interface Benches {
   readonly benches: readonly Bench[];
   readonly bringing: Bringing;
   readonly glues: Map<string, Brewed>;
+  /** what sheets bear (`bearingsOf`), by their weights */
+  readonly bearings: Map<string, Float64Array>;
 }
 let lastBenches: Benches | undefined;
 
@@ -130,7 +166,7 @@ function* benchesFor(job: Job, method: Benches['method'], catalogue: Catalogue):
   const bringing = broughtBy(job, method, catalogue);
   const benches = benchesOf(job, sheetOf(job, catalogue), catalogue, pool(), bringing);
   yield;
-  return (lastBenches = { catalogue, job, method, benches, bringing, glues: new Map() });
+  return (lastBenches = { catalogue, job, method, benches, bringing, glues: new Map(), bearings: new Map() });
 }
 
 /** Whether two jobs differ in nothing but the sheet and the seconds. */

@@ -3,7 +3,7 @@ import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { adhesiveName } from '../../core/choose/answer-words';
 import { chanceInTen, figure } from '../../core/base/format';
-import type { Updated } from '../../core/handover/trial-evidence';
+import { rangeOf, type Updated } from '../../core/handover/trial-evidence';
 import type { Thing } from '../../core/joint/bench';
 import { percent } from '../../core/trial/words';
 import type { ChoosePageStore } from '../../stores/choose/choose-page';
@@ -84,23 +84,23 @@ function OwnTrialsTable({ store, evidence }: Props) {
             </tr>
             {THING_WORDS.map(([thing, label]) => {
               const updated = (row.things as Partial<Record<Thing, Updated>>)[thing];
+              if (!updated) return null;
+              const { low, high } = rangeOf(updated);
               return (
-                updated && (
-                  <tr key={thing}>
-                    <th scope="row">{label}</th>
-                    <td>{chanceInTen(updated.modelAlone)}</td>
-                    <td>
-                      {chanceInTen(updated.withTrials)}
-                      <span class="cell-note">
-                        {percent(updated.low)} to {percent(updated.high)}
-                      </span>
-                    </td>
-                    <td>
-                      {updated.swatches} {updated.swatches === 1 ? 'swatch' : 'swatches'}
-                      <span class="cell-note">counting as {figure(updated.weight)}</span>
-                    </td>
-                  </tr>
-                )
+                <tr key={thing}>
+                  <th scope="row">{label}</th>
+                  <td>{chanceInTen(updated.modelAlone)}</td>
+                  <td>
+                    {chanceInTen(updated.withTrials)}
+                    <span class="cell-note">
+                      {percent(low)} to {percent(high)}
+                    </span>
+                  </td>
+                  <td>
+                    {updated.swatches} {updated.swatches === 1 ? 'swatch' : 'swatches'}
+                    <span class="cell-note">counting as {figure(updated.weight)}</span>
+                  </td>
+                </tr>
               );
             })}
             <tr>

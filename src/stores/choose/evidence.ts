@@ -4,8 +4,9 @@
  */
 import { atom, computed, type ReadableAtom } from 'nanostores';
 import type { InTurns } from '../../core/base/turns';
-import { chooseInTurns, type Choice } from '../../core/choose/choose';
+import type { Ranked } from '../../core/choose/finding';
 import { settleJob, type Job } from '../../core/choose/job';
+import { rankInTurns } from '../../core/choose/ranking';
 import { encodeTaught, type TaughtBy } from '../../core/choose/seen';
 import { leftToLearn } from '../../core/handover/trial-evidence';
 import {
@@ -40,8 +41,8 @@ export interface EvidenceStore {
 }
 
 export interface Firsts {
-  readonly before: Pick<Choice, 'adhesiveId' | 'chance'>;
-  readonly now: Pick<Choice, 'adhesiveId' | 'chance'>;
+  readonly before: Pick<Ranked, 'adhesiveId' | 'chance'>;
+  readonly now: Pick<Ranked, 'adhesiveId' | 'chance'>;
   /** what is first now, by the model alone */
   readonly nowBefore: number;
 }
@@ -94,7 +95,7 @@ export function openEvidence(
   const $moved = atom<readonly Moved[]>([]);
   const $firsts = atom<Firsts | undefined>(undefined);
   /** the answer by what was learned, before the swatches of this very pair are counted */
-  const $learnedChoices = atom<{ readonly job: Job; readonly choices: readonly Choice[] } | undefined>(undefined);
+  const $learnedChoices = atom<{ readonly job: Job; readonly choices: readonly Ranked[] } | undefined>(undefined);
   const apply = () => {
     const evidence = $evidence.get();
     const job = $job.get();
@@ -130,14 +131,15 @@ export function openEvidence(
     const learned = learning.$learned.get();
     if (!learned || learned.swatches === 0 || $source.get() === 'sent') return $learnedChoices.set(undefined);
     const speaksOf = $evidence.get();
-    function* answer(): InTurns<readonly Choice[]> {
+    function* answer(): InTurns<readonly Ranked[]> {
       // in the turn of whoever learned there is no time left for it
       yield 'rest';
-      const draws = drawsForTaught(learned!, job.paper, (id) =>
-        speaksOf.has(id) ? leftToLearn(id, job, catalogue) : undefined,
-      );
+      const keeps = new Map([...speaksOf.keys()].map((id) => [id, leftToLearn(id, job, catalogue)]));
+      const draws = yield* drawsForTaught(learned!, job.paper, keeps);
+      const choices = yield* rankInTurns(settleJob(job, catalogue).job, catalogue, draws);
+      // and with this the page is drawn anew
       yield 'rest';
-      return yield* chooseInTurns(settleJob(job, catalogue).job, catalogue, draws);
+      return choices;
     }
     stop = inTurns(answer(), (choices) => $learnedChoices.set({ job, choices }));
   };

@@ -3,7 +3,7 @@ import { atom, computed, type ReadableAtom } from 'nanostores';
 import { ownBench } from '../../core/learn/condition';
 import type { InTurns } from '../../core/base/turns';
 import { judgedIn, type Judged } from '../../core/learn/judged';
-import { learnInTurns, type Learned } from '../../core/learn/reweigh';
+import { learnInTurns, weighInTurns, type Learned } from '../../core/learn/reweigh';
 import { pairsInTurns, taughtBy, type Pair, type Taught } from '../../core/learn/taught';
 import { recordsOn, type Narrowable } from '../../core/records/kinds';
 import type { Catalogue } from '../../core/records/records';
@@ -55,22 +55,23 @@ export function openLearning(
       $learned.set(undefined);
       return $isSettled.set(true);
     }
-    stop = inTurns(learnFrom(judged, bench), () => {});
+    stop = inTurns(learnFrom(judged, bench), (learned) => {
+      // which of them taught is told below the answer, and waits for it
+      stop = inTurns(pairsInTurns(learned), (pairs) => $pairs.set(pairs), 'background');
+    });
   };
   /** Hands over what is done as it goes, and ends its turn there: what each sets off is work of its own. */
-  function* learnFrom({ conditions }: Judged, bench: string | undefined): InTurns<void> {
+  function* learnFrom({ conditions }: Judged, bench: string | undefined): InTurns<Learned> {
     // the task in which it was asked has run all the scripts that it needs
     yield 'rest';
     const onOwn = recordsOn(bench, catalogue);
     const learned = yield* learnInTurns(conditions, catalogue, ownBench(conditions), undefined, onOwn);
-    yield 'rest';
-    const taught = taughtBy(learned);
-    yield 'rest';
-    $taught.set({ ...taught, onMeasured: bench !== undefined });
+    yield* weighInTurns(learned);
+    $taught.set({ ...taughtBy(learned), onMeasured: bench !== undefined });
     $learned.set(learned);
     $isSettled.set(true);
     yield 'rest';
-    $pairs.set(yield* pairsInTurns(learned));
+    return learned;
   }
   computed([$trials, $bench], (trials, bench) => ({ trials, bench })).subscribe(({ trials, bench }) =>
     learn(judgedIn(trials, catalogue), bench),

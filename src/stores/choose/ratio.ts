@@ -60,7 +60,10 @@ export function ratiosFor(best: Ranked, job: Job, catalogue: Catalogue): Ratios 
   return found && shown(found, best, job, catalogue);
 }
 
-/** In turns that let a thumb in between, with what swatches have taught the model, if they have. Returns a function that stops it. */
+/**
+ * In turns that let a thumb in between, and an answer that is still being worked out, with what swatches have taught the
+ * model, if they have. Returns a function that stops it.
+ */
 export function lookForRatios(
   best: Ranked,
   job: Job,
@@ -68,7 +71,9 @@ export function lookForRatios(
   done: (ratios: Ratios | undefined) => void,
   learned?: Draws,
 ): () => void {
-  return inTurns(bestRatioInTurns(job, catalogue, job.atHand, learned), (found) =>
-    done(found && shown(found, best, job, catalogue)),
+  return inTurns(
+    bestRatioInTurns(job, catalogue, job.atHand, learned),
+    (found) => done(found && shown(found, best, job, catalogue)),
+    'background',
   );
 }

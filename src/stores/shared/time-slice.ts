@@ -4,18 +4,25 @@ import { atOnce, type InTurns } from '../../core/base/turns';
 /** Milliseconds of one turn: a browser that is busy for 50 feels stuck. */
 const TURN = 10;
 
+/** 'background': what can wait until an answer that is being worked out is there. */
+export type Priority = 'user-visible' | 'background';
+
 interface Scheduler {
-  readonly postTask: (work: () => void) => Promise<void>;
+  readonly postTask: (work: () => void, how: { readonly priority: Priority }) => Promise<void>;
 }
 /** Takes a turn as soon as the browser has done what waits. A timer would wait 4 ms more each time, a quarter of it all. */
-const nextInLine = (turn: () => void): void => {
+const nextInLine = (turn: () => void, priority: Priority): void => {
   const { scheduler } = globalThis as { scheduler?: Partial<Scheduler> };
-  if (scheduler?.postTask) void scheduler.postTask(turn);
+  if (scheduler?.postTask) void scheduler.postTask(turn, { priority });
   else setTimeout(turn);
 };
 
 /** Works until it is done and then says so; the first turn is taken at once. Returns a function that stops it. */
-export function inTurns<T>(work: InTurns<T>, done: (result: T) => void): () => void {
+export function inTurns<T>(
+  work: InTurns<T>,
+  done: (result: T) => void,
+  priority: Priority = 'user-visible',
+): () => void {
   let isStopped = false;
   const turn = () => {
     if (isStopped) return;
@@ -25,7 +32,7 @@ export function inTurns<T>(work: InTurns<T>, done: (result: T) => void): () => v
       if (step.done) return done(step.value);
       if (step.value === 'rest') break;
     } while (performance.now() < end);
-    nextInLine(turn);
+    nextInLine(turn, priority);
   };
   turn();
   return () => {

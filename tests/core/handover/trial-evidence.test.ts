@@ -1,7 +1,7 @@
 /** What swatches do to the model's chance. */
 import { describe, expect, it, test } from 'vitest';
 import { DEFAULT_JOB } from '../../../src/core/choose/job';
-import { testimonyOf, updateChance, witnessesFor } from '../../../src/core/handover/trial-evidence';
+import { rangeOf, testimonyOf, updateChance, witnessesFor } from '../../../src/core/handover/trial-evidence';
 import { readCatalogue } from '../../tools/read-content';
 import type { Trial } from '../../../src/core/trial/record';
 import { laid, trialOf, trialWith } from '../support/trial';
@@ -19,8 +19,8 @@ describe('the beta prior, worked by hand', () => {
     expect(found.withTrials).toBeCloseTo(5 / 7, 12);
     expect(found).toMatchObject({ modelAlone: 0.5, swatches: 3, weight: 3 });
     // R 4.2.2: qbeta(c(.05, .95), 5, 2)
-    expect(found.low).toBeCloseTo(0.418197, 4);
-    expect(found.high).toBeCloseTo(0.93715, 4);
+    expect(rangeOf(found).low).toBeCloseTo(0.418197, 4);
+    expect(rangeOf(found).high).toBeCloseTo(0.93715, 4);
   });
   test('half a weight counts half: (1 + 0.5 × 0) / (4 + 0.5) at 0.25', () => {
     expect(updateChance(0.25, [{ score: 0, weight: 0.5 }], 4).withTrials).toBeCloseTo(1 / 4.5, 12);

@@ -14,8 +14,10 @@ import {
   wetMargins,
   type DryPoint,
 } from '../../../src/core/joint/margins';
-import { laidMargins } from '../../../src/core/learn/laid';
+import { bearing } from '../../../src/core/joint/spread';
+import { coated, laidMargins, type LaidAsks } from '../../../src/core/learn/laid';
 import { BOND_CONSTANTS } from '../../../src/core/joint/constants';
+import { poreVolume } from '../../../src/core/paper/paper';
 import type { DryAdhesive, WetAdhesive } from '../../../src/core/records/records';
 import { TASK_TRAITS } from '../../../src/core/records/task';
 
@@ -149,10 +151,13 @@ describe('spreading', () => {
 });
 
 describe('a swatch that is laid at once', () => {
-  const laid = (of: Partial<Liquid>, here: Bench, whole?: boolean) => {
+  const laid = (of: Partial<Liquid>, here: Bench, asks: LaidAsks) => {
     const one = { ...liquid, ...of };
-    return laidMargins(glue, one, here, BOND_CONSTANTS, easeOf(glue, one, here.celsius), whole);
+    const { grammage, density } = here.paper;
+    const coat = coated(glue, one, here, BOND_CONSTANTS, easeOf(glue, one, here.celsius));
+    return laidMargins(coat, here, poreVolume(grammage, grammage / density), bearing(grammage, BOND_CONSTANTS), asks);
   };
+  const none = { spread: NaN, lift: NaN, sheetToFace: NaN, flat: NaN, bond: NaN };
   it('has the margins that any sheet has: of spreading, lifting, holding and lying flat', () => {
     const benches = [
       weighing(20),
@@ -170,8 +175,12 @@ describe('a swatch that is laid at once', () => {
     for (const here of benches)
       for (const of of liquids) {
         const { spread, lift, sheetToFace, flat, bond } = wet(of, here);
-        expect(laid(of, here)).toEqual({ spread, lift, sheetToFace, flat, bond });
-        expect(laid(of, here, false)).toEqual({ spread, lift, sheetToFace, flat: NaN, bond: NaN });
+        const all = { spread, lift, sheetToFace, flat, bond };
+        expect(laid(of, here, { spread: true, lift: true, dry: true })).toEqual(all);
+        // what is not asked is left out
+        expect(laid(of, here, { spread: true, lift: false, dry: false })).toEqual({ ...none, spread });
+        expect(laid(of, here, { spread: false, lift: true, dry: false })).toEqual({ ...none, lift, sheetToFace });
+        expect(laid(of, here, { spread: false, lift: false, dry: true })).toEqual({ ...none, flat, bond });
       }
   });
 });

@@ -85,7 +85,7 @@ describe('with nothing to learn from', () => {
     expect(draws.constants).toEqual(drawsOf(SAMPLES).constants);
   });
   test('so the answer is the model alone', () => {
-    const now = rank(DEFAULT_JOB, catalogue, drawsForTaught(nothing, DEFAULT_JOB.paper));
+    const now = rank(DEFAULT_JOB, catalogue, atOnce(drawsForTaught(nothing, DEFAULT_JOB.paper)));
     expect(now).toEqual(rank(DEFAULT_JOB, catalogue));
     expect(movedBy(rank(DEFAULT_JOB, catalogue), now)).toEqual([]);
   });
@@ -102,7 +102,7 @@ describe('what was seen of one paper speaks for others', () => {
   });
   test('slip times and the curve of ratios move too', () => {
     const slips = (learned: Learned) =>
-      rank(other, catalogue, drawsForTaught(learned, other.paper)).map(({ slipSeconds }) => slipSeconds.p50);
+      rank(other, catalogue, atOnce(drawsForTaught(learned, other.paper))).map(({ slipSeconds }) => slipSeconds.p50);
     expect(slips(torn)).not.toEqual(slips(clean));
     const curve = (learned: Learned) =>
       bestRatio(other, catalogue, ['pva', 'methylcellulose-2-5'], learnedDraws(learned, other.paper, 32))!.curves[0]!
@@ -141,7 +141,7 @@ describe('it never breaks', () => {
     for (const { chance, slipSeconds } of rank(
       DEFAULT_JOB,
       catalogue,
-      drawsForTaught(learned, DEFAULT_JOB.paper, undefined, 16),
+      atOnce(drawsForTaught(learned, DEFAULT_JOB.paper, undefined, 16)),
     )) {
       expect(chance).toBeGreaterThanOrEqual(0);
       expect(chance).toBeLessThanOrEqual(1);
