@@ -42,7 +42,7 @@ export function changeInWords(
 
 /** How the weighing went: how much of the ensemble still counts, and whether it was softened. */
 export function weighingInWords({ effective, softened }: Taught): string {
-  const count = `Of ${POOL} versions of a bench, as many still count as ${Math.round(effective)} alike ones.`;
+  const count = `Of ${POOL} versions of a bench, about ${Math.round(effective)} still have a say.`;
   return softened < 0.995
     ? `${count} Left to themselves the swatches would have struck out more; fewer than ${LEAST_EFFECTIVE} are never left, so they were let count for less.`
     : count;

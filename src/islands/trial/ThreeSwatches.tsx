@@ -48,7 +48,7 @@ export default function ThreeSwatches({ start }: Props) {
       </div>
       <section class="bench-answer" aria-label="What the model makes of other papers" aria-live="polite">
         <table class="numbers">
-          <caption>Chance of a clean lift after 60 s, on papers that were not swatched</caption>
+          <caption>Chance of a clean lift after 60&nbsp;s, on papers that were not swatched</caption>
           <thead>
             <tr>
               <th scope="col">Paper and glue</th>
@@ -67,7 +67,7 @@ export default function ThreeSwatches({ start }: Props) {
           </tbody>
         </table>
         <p>
-          Of {POOL} versions of the bench, as many still count as {Math.round(found.effective)} alike ones.
+          Of {POOL} versions of the bench, about {Math.round(found.effective)} still have a say.
         </p>
       </section>
     </div>

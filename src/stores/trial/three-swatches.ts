@@ -29,13 +29,13 @@ const SEEN: Readonly<Record<Shown, SwatchSeen>> = {
 };
 
 export const THREE = [
-  { family: 'lokta-light', adhesive: 'pva', hold: 60, says: 'lokta with PVA, lifted after 60 s' },
-  { family: 'wove-text', adhesive: 'pva', hold: 60, says: 'wove paper with PVA, lifted after 60 s' },
+  { family: 'lokta-light', adhesive: 'pva', hold: 60, says: 'lokta with PVA, lifted after 60\u00a0s' },
+  { family: 'wove-text', adhesive: 'pva', hold: 60, says: 'wove paper with PVA, lifted after 60\u00a0s' },
   {
     family: 'lokta-light',
     adhesive: 'pva-mc-1-1',
     hold: 60,
-    says: 'lokta with PVA and methylcellulose 1:1, lifted after 60 s',
+    says: 'lokta with PVA and methylcellulose 1:1, lifted after 60\u00a0s',
   },
 ] as const;
 export const FIRST_SHOWN: readonly Shown[] = ['clean', 'clean', 'clean'];
