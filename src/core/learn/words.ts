@@ -36,7 +36,8 @@ export function changeInWords(
   const [was, is] = [chanceInTen(nowBefore), chanceInTen(now.chance)];
   if (before.adhesiveId !== now.adhesiveId)
     return `By the model alone ${nameOf(before.adhesiveId)} stands first. With ${yours} it is ${nameOf(now.adhesiveId)}: ${was} for such papers, ${is} with the swatches${tail}`;
-  if (was === is) return `${nameOf(now.adhesiveId)}: ${was} for such papers, and ${yours} leave it there.`;
+  if (was === is)
+    return `${nameOf(now.adhesiveId)}: ${was} for such papers, and ${yours} ${swatches === 1 ? 'leaves' : 'leave'} it there.`;
   return `${nameOf(now.adhesiveId)}: ${was} for such papers; with ${yours} ${is}${tail}`;
 }
 

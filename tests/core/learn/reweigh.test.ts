@@ -317,8 +317,8 @@ describe('in words', () => {
     { paperName: 'lokta', adhesive: 'pva', swatches: 5, share: 0.6 },
     { paperName: 'wove', adhesive: 'mc', swatches: 3, share: 0.2 },
   ];
-  const say = (before: string, was: number, now: string, is: number) =>
-    changeInWords({ adhesiveId: before, chance: was }, { adhesiveId: now, chance: is }, was, 8, pairs, (id) =>
+  const say = (before: string, was: number, now: string, is: number, swatches = 8) =>
+    changeInWords({ adhesiveId: before, chance: was }, { adhesiveId: now, chance: is }, was, swatches, pairs, (id) =>
       id.toUpperCase(),
     );
   test('from what to what, and from which', () => {
@@ -328,6 +328,7 @@ describe('in words', () => {
     expect(say('pva', 0.7, 'pva', 0.71)).toBe(
       'PVA: about 7 in 10 for such papers, and your 8 swatches leave it there.',
     );
+    expect(say('pva', 0.7, 'pva', 0.71, 1)).toMatch(/ and your 1 swatch leaves it there\.$/);
     expect(say('pva', 0.6, 'mc', 0.8)).toMatch(/^By the model alone PVA stands first\. With your 8 swatches it is MC:/);
   });
 });
