@@ -32,12 +32,14 @@ export interface Condition {
 
 /** Ids of trials that others have published begin so on this device: each is a bench of its own, and never one's own. */
 export const PUBLISHED = 'published';
+/** Whether a bench is that of a published trial. */
+export const isOthers = (bench: string): boolean => bench.startsWith(`${PUBLISHED} `);
 
 /** The bench of whoever made most of these swatches; of as many, the name that comes first. Undefined for none. */
 export function ownBench(conditions: readonly Condition[]): string | undefined {
   const counts = new Map<string, number>();
   for (const { bench, seen } of conditions)
-    if (!bench.startsWith(`${PUBLISHED} `)) counts.set(bench, (counts.get(bench) ?? 0) + seen.length);
+    if (!isOthers(bench)) counts.set(bench, (counts.get(bench) ?? 0) + seen.length);
   return [...counts].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1))[0]?.[0];
 }
 

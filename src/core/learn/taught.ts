@@ -4,12 +4,15 @@ import type { Draws, DrawsFor } from '../choose/draws';
 import type { Ranked } from '../choose/finding';
 import { SAMPLES } from '../choose/ranking';
 import type { TaughtBy } from '../choose/seen';
+import { isOthers } from './condition';
 import type { JobPaper } from '../paper/asked-paper';
 import { learnedDrawsInTurns, pairKey, reweigh, withoutEachPair, type Keep, type Learned } from './reweigh';
 
 export interface Taught {
   /** swatches that the model was asked about */
   readonly swatches: number;
+  /** how many of them come from published trials */
+  readonly others: number;
   /** of whose bench the answer is now, as its maker is called */
   readonly own: string | undefined;
   /** versions of the bench that count, of those that were weighed */
@@ -43,7 +46,10 @@ export function* drawsForTaught(
 /** How many swatches taught, of whose bench, and how far their say was softened. */
 export function taughtBy(learned: Learned): Taught {
   const { effective, softened } = reweigh(learned);
-  return { swatches: learned.swatches, own: learned.own, effective, softened };
+  const others = learned.asked
+    .filter(({ condition }) => isOthers(condition.bench))
+    .reduce((sum, { condition }) => sum + condition.seen.length, 0);
+  return { swatches: learned.swatches, others, own: learned.own, effective, softened };
 }
 
 /** The pairs that were tried, those that moved the weights most first; stops after each. */

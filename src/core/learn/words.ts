@@ -7,6 +7,13 @@ import { POOL } from './versions';
 /** "1 swatch", "8 swatches". */
 export const swatchesInWords = (count: number): string => `${count} ${count === 1 ? 'swatch' : 'swatches'}`;
 
+/** "your 8 swatches", "24 swatches of others", "your 8 swatches and 24 of others". */
+function whose({ swatches, others }: Pick<Taught, 'swatches' | 'others'>): string {
+  const own = swatches - others;
+  if (own === 0) return `${swatchesInWords(others)} of others`;
+  return `your ${swatchesInWords(own)}${others > 0 ? ` and ${others} of others` : ''}`;
+}
+
 /** "most of it from lokta with PVA": empty where nothing moved. `nameOf` gives an adhesive's name. */
 export function mostlyFrom(pairs: readonly Pair[], nameOf: (adhesiveId: string) => string): string {
   const [first] = pairs;
@@ -26,19 +33,19 @@ export function changeInWords(
   before: Before,
   now: Before,
   nowBefore: number,
-  swatches: number,
+  taught: Pick<Taught, 'swatches' | 'others'>,
   pairs: readonly Pair[],
   nameOf: (adhesiveId: string) => string,
 ): string {
-  const yours = `your ${swatchesInWords(swatches)}`;
+  const told = whose(taught);
   const from = mostlyFrom(pairs, nameOf);
   const tail = from === '' ? '.' : `, ${from}.`;
   const [was, is] = [chanceInTen(nowBefore), chanceInTen(now.chance)];
   if (before.adhesiveId !== now.adhesiveId)
-    return `By the model alone ${nameOf(before.adhesiveId)} stands first. With ${yours} it is ${nameOf(now.adhesiveId)}: ${was} for such papers, ${is} with the swatches${tail}`;
+    return `By the model alone ${nameOf(before.adhesiveId)} stands first. With ${told} it is ${nameOf(now.adhesiveId)}: ${was} for such papers, ${is} with the swatches${tail}`;
   if (was === is)
-    return `${nameOf(now.adhesiveId)}: ${was} for such papers, and ${yours} ${swatches === 1 ? 'leaves' : 'leave'} it there.`;
-  return `${nameOf(now.adhesiveId)}: ${was} for such papers; with ${yours} ${is}${tail}`;
+    return `${nameOf(now.adhesiveId)}: ${was} for such papers, and ${told} ${taught.swatches === 1 ? 'leaves' : 'leave'} it there.`;
+  return `${nameOf(now.adhesiveId)}: ${was} for such papers; with ${told} ${is}${tail}`;
 }
 
 /** How the weighing went: how much of the ensemble still counts, and whether it was softened. */

@@ -35,6 +35,8 @@ function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
   const on = useStore(evidence.$isOn);
   const source = useStore(evidence.$source);
   const learned = useStore(evidence.learning.$learned);
+  const taught = useStore(evidence.learning.$taught);
+  const onlyOthers = taught !== undefined && taught.others === taught.swatches;
   if (!speaks && !learned) {
     return (
       <p class="field-hint no-print">
@@ -44,7 +46,13 @@ function OwnTrialsPanel({ store, evidence, trialsAt }: PanelProps) {
   }
   return (
     <section class="own-trials" aria-labelledby="own-trials">
-      <h2 id="own-trials">{source === 'sent' ? 'With the trials of whoever sent this' : 'With your own trials'}</h2>
+      <h2 id="own-trials">
+        {source === 'sent'
+          ? 'With the trials of whoever sent this'
+          : onlyOthers
+            ? 'With trials of others'
+            : 'With your own trials'}
+      </h2>
       <label class="choice no-print">
         <input type="checkbox" checked={on} onChange={(event) => evidence.turn(event.currentTarget.checked)} />
         <span>{on ? 'The answer above counts them' : 'The answer above is the model alone'}</span>

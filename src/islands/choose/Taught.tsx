@@ -34,16 +34,16 @@ export function TaughtNote({ store, evidence }: Props) {
   if (!taught || !firsts) return <>{leftOut}</>;
   return (
     <div class="taught">
-      <p>{changeInWords(firsts.before, firsts.now, firsts.nowBefore, taught.swatches, pairs, nameOf)}</p>
+      <p>{changeInWords(firsts.before, firsts.now, firsts.nowBefore, taught, pairs, nameOf)}</p>
       {moved.length > 0 && (
         <section class="scroll-box" tabIndex={0} aria-label="What the swatches moved, a wide table">
           <table class="numbers">
-            <caption>Chances that your swatches moved, also those of other papers</caption>
+            <caption>Chances that the swatches moved, also those of other papers</caption>
             <thead>
               <tr>
                 <th scope="col">Adhesive</th>
                 <th scope="col">Model alone</th>
-                <th scope="col">With your swatches</th>
+                <th scope="col">With the swatches</th>
               </tr>
             </thead>
             <tbody>

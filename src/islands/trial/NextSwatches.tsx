@@ -208,7 +208,7 @@ function Suggestions({ told, onBegin }: { readonly told: Told; readonly onBegin:
         As things stand: <strong>{told.firstName}</strong>. On {chanceInTen(wrong).replace('about ', '')} benches like
         yours another of these would do better
         {told.swatches > 0
-          ? `; your ${told.swatches === 1 ? 'swatch is' : `${told.swatches} swatches are`} counted in`
+          ? `; ${told.swatches} ${told.swatches === 1 ? 'swatch on this device is' : 'swatches on this device are'} counted in`
           : ''}
         .
       </p>

@@ -22,7 +22,7 @@ import {
   type Learned,
 } from '../../../src/core/learn/reweigh';
 import { POOL } from '../../../src/core/learn/versions';
-import { digestOf, drawsForTaught, movedBy, pairsInTurns } from '../../../src/core/learn/taught';
+import { digestOf, drawsForTaught, movedBy, pairsInTurns, taughtBy } from '../../../src/core/learn/taught';
 import { changeInWords, mostlyFrom } from '../../../src/core/learn/words';
 import { sheetOf } from '../../../src/core/paper/sheet';
 import type { WetAdhesive } from '../../../src/core/records/records';
@@ -220,6 +220,12 @@ describe('whose swatches they are', () => {
     expect(moved(theirs)).toBeGreaterThan(0);
     expect(moved(theirs)).toBeLessThan(moved(own));
   });
+  test('those of published trials are told apart from one’s own', () => {
+    const theirs = trialOf(torn, { id: 'published-theirs' });
+    expect(taughtBy(learnFrom(theirs))).toMatchObject({ swatches: 4, others: 4, own: undefined });
+    const mine = trialOf([swatch('p', 'b', 'pass')]);
+    expect(taughtBy(learnFrom(theirs, mine))).toMatchObject({ swatches: 5, others: 4, own: 'Ada' });
+  });
   test('invented, set aside, unnamed and doubtful swatches teach nothing', () => {
     expect(judgedIn([trialOf(torn, { demo: true })], catalogue).swatches).toBe(0);
     expect(judgedIn([trialOf(torn.map((one) => ({ ...one, spoiled: true })))], catalogue).swatches).toBe(0);
@@ -317,9 +323,14 @@ describe('in words', () => {
     { paperName: 'lokta', adhesive: 'pva', swatches: 5, share: 0.6 },
     { paperName: 'wove', adhesive: 'mc', swatches: 3, share: 0.2 },
   ];
-  const say = (before: string, was: number, now: string, is: number, swatches = 8) =>
-    changeInWords({ adhesiveId: before, chance: was }, { adhesiveId: now, chance: is }, was, swatches, pairs, (id) =>
-      id.toUpperCase(),
+  const say = (before: string, was: number, now: string, is: number, swatches = 8, others = 0) =>
+    changeInWords(
+      { adhesiveId: before, chance: was },
+      { adhesiveId: now, chance: is },
+      was,
+      { swatches, others },
+      pairs,
+      (id) => id.toUpperCase(),
     );
   test('from what to what, and from which', () => {
     expect(say('pva', 0.7, 'pva', 0.9)).toBe(
@@ -328,6 +339,8 @@ describe('in words', () => {
     expect(say('pva', 0.7, 'pva', 0.71)).toBe(
       'PVA: about 7 in 10 for such papers, and your 8 swatches leave it there.',
     );
+    expect(say('pva', 0.7, 'pva', 0.71, 8, 8)).toMatch(/ and 8 swatches of others leave it there\.$/);
+    expect(say('pva', 0.7, 'pva', 0.71, 8, 3)).toMatch(/ and your 5 swatches and 3 of others leave it there\.$/);
     expect(say('pva', 0.7, 'pva', 0.71, 1)).toMatch(/ and your 1 swatch leaves it there\.$/);
     expect(say('pva', 0.6, 'mc', 0.8)).toMatch(/^By the model alone PVA stands first\. With your 8 swatches it is MC:/);
   });
