@@ -67,7 +67,7 @@ const kindOf = ({ address }: BuiltPage): keyof typeof LIMITS =>
       ? 'lesson'
       : address.endsWith('/trials/plan/')
         ? 'planner'
-        : /\/trials\/(?:cards|run|read|)\/?$/.test(address)
+        : /\/trials\/(?:cards|run|read|published|)\/?$/.test(address)
           ? 'trials'
           : address.endsWith('/paper/')
             ? 'measure'
