@@ -4,14 +4,10 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { clientUse } from './src/build/client-use';
 import { records } from './src/build/records';
-import { headers } from './src/build/headers';
 import { lessonText } from './src/build/lesson-text';
 import { offline } from './src/build/offline';
-import { ownHashes } from './src/build/own-hashes';
+import { finishPages } from './src/build/pages';
 import { precompress } from './src/build/precompress';
-import { searchIndex } from './src/build/search-index';
-import { sitemap } from './src/build/sitemap';
-import { stylesApart } from './src/build/styles-apart';
 
 // A fork names its own address and sub-path without touching code.
 const site = process.env['SITE_URL'] ?? 'http://localhost:4321';
@@ -108,13 +104,9 @@ export default defineConfig({
     // esbuild writes JSX as tsconfig.json says, as Babel would, in a small part of the time
     preact({ exclude: ['**/*'] }),
     records(),
-    clientUse(base),
-    stylesApart(base),
-    ownHashes(),
-    sitemap(),
-    searchIndex(),
+    clientUse(),
+    finishPages(base),
     offline(base),
-    headers(base),
     precompress(),
   ],
   markdown: { remarkPlugins: [[lessonText, { base }]] },

@@ -1,6 +1,6 @@
 /**
- * Lets a lesson be typed as one types: a number and its unit, joined by an ordinary space, stay on one line (150 places),
- * and a link from the root, `[the chooser](/choose/)`, holds under whatever sub-path the site is published at.
+ * Lets a lesson be typed as one types: a number and its unit, joined by an ordinary space, stay on one line (229 places),
+ * and a link from the root, `[the chooser](/choose/)`, holds (15) under whatever sub-path the site is published at.
  */
 import { keepUnits } from '../core/base/format';
 

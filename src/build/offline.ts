@@ -1,19 +1,16 @@
 /**
- * Lets a reader use the site without a network: writes a service worker that keeps the calculators on the device at the
- * first visit, whatever else is opened as it is opened, and everything when the reader asks for it. Must run after the
- * search index. A new worker waits until the reader asks for it or has closed every page.
+ * Lets a reader use the site without a network, for 0.4 MB sent at the first visit: writes a service worker that then keeps
+ * the calculators on the device, whatever else is opened as it is opened, and everything (5.1 MB) when the reader asks
+ * for it. Must run after the search index. A new worker waits until the reader asks for it or has closed every page.
  */
 import { readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { promisify } from 'node:util';
-import { brotliCompress, constants } from 'node:zlib';
 import type { AstroIntegration } from 'astro';
 import { generateSW, getManifest, type ManifestEntry } from 'workbox-build';
 import { ROOMS } from '../core/handover/rooms';
 import { keepEarlier } from '../components/offline/earlier-files.mjs';
 import { restOfSite } from '../components/offline/rest-of-site.mjs';
-import { eachPage } from './pages';
 
 const KEPT = ['**/*.{html,js,css,woff2,svg,json,webmanifest,pagefind,pf_*}', 'icons/*.png'];
 const HASHED = /(?:^|\/)(?:_astro\/|pagefind\/.*\.pf_)/;
@@ -36,27 +33,17 @@ const CORE_FILES = /^(?:fonts\/.*-text-400\.woff2|mark\.svg|manifest\.webmanifes
 /** Who plans a trial at the bench goes on to run and to read it there. */
 const TRIALS = ['', 'plan/', 'run/', 'read/', 'cards/'].map((page) => `${ROOMS.trial.path}${page}index.html`);
 
-/** The pages that tell how much is kept have these until that is known. */
-const AMOUNT = /(<span data-amount="(core|whole)"[^>]*>)[^<]*(<\/span>)/g;
-
 export function offline(base: string): AstroIntegration {
   return {
     name: 'offline',
     hooks: {
-      'astro:build:done': async ({ dir, pages, logger }) => {
+      'astro:build:done': async ({ dir, logger }) => {
         const root = fileURLToPath(dir);
         const held = { globDirectory: root, globPatterns: KEPT, dontCacheBustURLsMatching: HASHED };
         const all = (await getManifest(held)).manifestEntries;
         const core = await coreOf(root, all);
-        const amounts = { core: await amountOf(root, core), whole: await amountOf(root, all) };
-        const told = (of: keyof typeof amounts) => inWords(amounts[of]);
-        await eachPage(dir, pages, (html) =>
-          html.replace(AMOUNT, (_, open: string, of: keyof typeof amounts, close: string) => open + told(of) + close),
-        );
-        // with the revisions of the pages as they are now
-        const entries = (await getManifest(held)).manifestEntries;
         const isCore = new Set(core.map(({ url }) => url));
-        const rest = entries.filter(({ url }) => !isCore.has(url));
+        const rest = all.filter(({ url }) => !isCore.has(url));
         const earlier = `open-time-earlier-${base}`;
         const store = `open-time-rest-${base}`;
         const worker = fileURLToPath(new URL('sw.js', dir));
@@ -96,14 +83,12 @@ export function offline(base: string): AstroIntegration {
           ],
         });
         if (warnings.length > 0) throw new Error(`offline: ${warnings.join('; ')}`);
-        const current = entries.map(({ url }) => url).filter((url) => HASHED.test(url));
+        const current = all.map(({ url }) => url).filter((url) => HASHED.test(url));
         const put = `{store:${JSON.stringify(earlier)},from:${JSON.stringify(store)},hashed:${HASHED},current:${JSON.stringify(current)},most:${MOST_EARLIER}}`;
         const kept = `{store:${JSON.stringify(store)},fallback:${JSON.stringify(FALLBACK)},together:${JSON.stringify([TRIALS])},rest:${asEntries(rest)}}`;
         const ours = `(${keepEarlier.toString()})(${put});\nvar REST=(${restOfSite.toString()})(${kept});\n`;
         await writeFile(worker, ours + (await readFile(worker, 'utf8')));
-        logger.info(
-          `${core.length} files, ${told('core')}, kept at the first visit; ${all.length}, ${told('whole')}, when asked`,
-        );
+        logger.info(`${core.length} files kept at the first visit, ${all.length} when asked`);
       },
     },
   };
@@ -126,31 +111,6 @@ async function coreOf(root: string, all: readonly ManifestEntry[]): Promise<read
   }
   return [...found].map((url) => entries.get(url)!);
 }
-
-interface Amount {
-  /** bytes on the device, and as a host sends them that squeezes what it sends */
-  readonly kept: number;
-  readonly sent: number;
-}
-const squeeze = promisify(brotliCompress);
-/** Near what is sent (precompress.ts works twenty times as long for a few hundredths less). */
-const QUICK = { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } };
-const SQUEEZED = /\.(?:html|js|css|svg|json|webmanifest)$/;
-
-async function amountOf(root: string, entries: readonly ManifestEntry[]): Promise<Amount> {
-  let [kept, sent] = [0, 0];
-  for (const { url } of entries) {
-    const content = await readFile(path.join(root, url));
-    kept += content.length;
-    sent += SQUEEZED.test(url) ? (await squeeze(content, QUICK)).length : content.length;
-  }
-  return { kept, sent };
-}
-
-const bytesInWords = (bytes: number): string =>
-  bytes < 1e6 ? `${Math.ceil(bytes / 1e4) * 10} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
-const inWords = ({ kept, sent }: Amount): string =>
-  `${bytesInWords(kept)} on your device, ${bytesInWords(sent)} over the network`;
 
 const asEntries = (entries: readonly ManifestEntry[]): string =>
   `[${entries.map(({ url, revision }) => `{url:${JSON.stringify(url)},revision:${JSON.stringify(revision)}}`).join(',')}]`;

@@ -1,19 +1,36 @@
-/** The pages of a build, for what reads or changes them once they are all there. */
+/**
+ * What the 348 pages gain once all are built, in one pass: the first line of each file named below says what that is.
+ */
 import { readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { scriptHints } from './client-use';
+import { withOwnHashes } from './own-hashes';
+import { writeSearchIndex } from './search-index';
+import { foundAt, sitemapOf } from './sitemap';
+import { stylesApart } from './styles-apart';
 
-/** Shows `look` each page in turn, by its path ("shelf/papers/"); what it gives back is written in the page's place. */
-export async function eachPage(
-  dir: URL,
-  pages: readonly { pathname: string }[],
-  look: (html: string, pathname: string) => Promise<string | void> | string | void,
-): Promise<void> {
-  for (const { pathname } of pages) {
-    const name = pathname === '404/' ? '404.html' : path.join(pathname, 'index.html');
-    const file = path.join(fileURLToPath(dir), name);
-    const html = await readFile(file, 'utf8');
-    const changed = await look(html, pathname);
-    if (changed !== undefined && changed !== html) await writeFile(file, changed);
-  }
+export function finishPages(base: string): AstroIntegration {
+  return {
+    name: 'finish-pages',
+    hooks: {
+      'astro:build:done': async ({ dir, pages }) => {
+        const root = fileURLToPath(dir);
+        const hinted = scriptHints(root, base);
+        const sheets = new Map<string, string>();
+        const finished = new Map<string, string>();
+        for (const { pathname } of pages.toSorted((a, b) => (a.pathname < b.pathname ? -1 : 1))) {
+          const file = pathname === '404/' ? '404.html' : `${pathname}index.html`;
+          const built = await readFile(path.join(root, file), 'utf8');
+          // the hashes last, of what is left in the page
+          finished.set(file, withOwnHashes(stylesApart(await hinted(built), pathname, base, sheets)));
+        }
+        for (const [file, text] of [...finished, ...sheets]) await writeFile(path.join(root, file), text);
+        const addresses = [...finished.values()].flatMap((html) => foundAt(html) ?? []);
+        await writeFile(path.join(root, 'sitemap.xml'), sitemapOf(addresses));
+        await writeSearchIndex(finished, new URL('pagefind/', dir));
+      },
+    },
+  };
 }

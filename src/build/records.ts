@@ -1,6 +1,6 @@
 /**
- * Hands the records to the calculators as `virtual:records`, in small tables: 7 kB of a lesson's script where the whole
- * of content/ would be some 40. A fault in any record or lesson stops the build at once and names file, field and
+ * Hands the records to the calculators as `virtual:records`, in small tables: 8 kB of a lesson's script where the whole
+ * of content/ would be some 65. A fault in any record or lesson stops the build at once and names file, field and
  * what is allowed.
  */
 import path from 'node:path';

@@ -22,7 +22,7 @@ test('the top level holds only what it should', () => {
 
 test('files are named in one way: words joined by hyphens, components in capitals', () => {
   const name =
-    /^(?:\.?[a-z0-9]+(?:[-.][a-z0-9]+)*|[A-Z][A-Za-z0-9]*\.(?:astro|tsx)|README\.md|DEVELOPERS\.md|.*LICENSE.*)$/;
+    /^(?:\.?[a-z0-9]+(?:[-.][a-z0-9]+)*|[A-Z][A-Za-z0-9]*\.(?:astro|tsx)|README\.md|DEVELOPERS\.md|.*LICENSE.*|_headers)$/;
   const dynamic = /^\[(?:\.\.\.)?[a-z]+\](?:\.[a-z]+)+$/;
   const wrong = ALL.filter((file) => {
     const last = file.split('/').at(-1) ?? '';

@@ -77,7 +77,8 @@ const freePort = () =>
 
 /** Headers as dist/_headers lists them, as locations of nginx. */
 function locations() {
-  const rules = readFileSync(path.join(ROOT, 'dist/_headers'), 'utf8').trim().split(/\n\n+/);
+  const list = readFileSync(path.join(ROOT, 'dist/_headers'), 'utf8').replace(/^#.*\n/gm, '');
+  const rules = list.trim().split(/\n\n+/);
   const parsed = rules.map((rule) => {
     const [place = '', ...lines] = rule.split('\n');
     return { place, lines: lines.map((line) => /^\s+([^:]+): (.*)$/.exec(line)?.slice(1) ?? []) };

@@ -85,6 +85,15 @@ test('every file that a stylesheet names exists', () => {
   expect(missing).toEqual([]);
 });
 
+test('the list of headers has one rule for each folder of the site, and names no file that is not there', () => {
+  const places = [...readFileSync(path.join(DIST, '_headers'), 'utf8').matchAll(/^\/.*/gm)].map(([place]) => place);
+  expect(places.filter((place, i) => places.indexOf(place) !== i)).toEqual([]);
+  const folders = readdirSync(DIST, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  expect(places.filter((place) => /.\/\*$/.test(place)).sort()).toEqual(folders.map(({ name }) => `/${name}/*`).sort());
+  const files = places.filter((place) => !place.endsWith('*'));
+  expect(files.filter((place) => fileAt(BASE + place.slice(1)) === undefined)).toEqual([]);
+});
+
 test('every page can be reached from the first one', () => {
   const reached = new Set<string>();
   const open = [path.join(DIST, 'index.html')];
