@@ -39,6 +39,8 @@ describe('the search', () => {
       await page.click('.site-search');
       await page.waitForFunction(() => document.activeElement?.id === 'q');
       await page.keyboard.type('cmc');
+      // between two keys a slow machine may have searched for the first of them
+      await page.getByRole('status').getByText('found for “cmc”').waitFor();
       await page.waitForSelector('.found li');
       const [first] = await page.$$eval('.found li', (all) => all.map((one) => one.textContent ?? ''));
       expect(first).toMatch(/carboxymethylcellulose/i);

@@ -54,7 +54,7 @@ const openAll = (page: Page, tails: readonly string[]) =>
       document.dispatchEvent(new Event('astro:after-swap'));
       const fresh = held.pristine.cloneNode(true) as Element;
       place.querySelector('astro-island')!.replaceWith(fresh);
-      for (let i = 0; i < 400 && fresh.hasAttribute('ssr'); i += 1) await turn();
+      for (let i = 0; i < 20_000 && fresh.hasAttribute('ssr'); i += 1) await turn();
       // the frame in which it wakes, the one in which it reads the link, and the one in which it shows it
       for (let i = 0; i < 6; i += 1) await turn();
       const say = (what: string) => wrong.push(`${what} — ${tail.slice(0, 300)}`);

@@ -1,7 +1,7 @@
 /** Every calculator with the keyboard alone, and what those hear who listen. */
 import type { Page } from 'playwright-core';
 import { describe, test, type ExpectStatic } from 'vitest';
-import { SITE, wakeIslands, withPage } from './support/browser';
+import { painted, SITE, wakeIslands, withPage } from './support/browser';
 import { EVERY_PAGE } from './support/dist';
 import { focused, listen, reach, startFrom, walk, type Walk } from './support/keyboard';
 
@@ -164,6 +164,8 @@ describe.concurrent('every field that makes no sense says so, and the list leads
       }
       const links = page.locator('.bench-inputs .problem-list a');
       await expect.poll(() => links.count()).toBeGreaterThan(0);
+      // the first of them may be marked before the last has been read
+      await painted(page);
       const marked = await page.locator('.bench-inputs [aria-invalid="true"]').evaluateAll((inputs) =>
         inputs.map((input) => ({
           id: input.id,

@@ -1,7 +1,7 @@
 /** A bench is measured with one thumb, and every answer reckons with it until it is left out. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { linkOf, open, PHONE, SITE, wakeIslands, withPage } from './support/browser';
+import { linkOf, open, painted, PHONE, SITE, wakeIslands, withPage } from './support/browser';
 
 const whole = (words: string) => words.replace(/\u00a0/g, ' ');
 const answer = (page: Page) => page.locator('.bench-answer').innerText();
@@ -66,8 +66,9 @@ test('measured on a phone, kept, named on the answers, and left out again', () =
     await page.evaluate((text) => localStorage.setItem('open-time:bench', `${text}_`), damaged);
     const told = page.waitForResponse(/own-bench/);
     await open(page, `${SITE}choose/`);
-    await told;
-    await page.waitForTimeout(100);
+    // the script that reads what is kept has run, and what it found has had its time to be shown
+    await page.evaluate(`import(${JSON.stringify((await told).url())}).then(() => undefined)`);
+    await painted(page);
     expect(await page.getByRole('button', { name: 'Reckon with my bench' }).count()).toBe(0);
     expect(complaints).toEqual([]);
   }));

@@ -229,7 +229,8 @@ test('a whole swatch with the keyboard alone, judged blind', () =>
     };
     await to(/start the clock/);
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.getByRole('timer').innerText()).toMatch(/^0:(20|1\d)$/);
+    // it counts, however long the machine takes to look; from where is held above
+    await expect.poll(() => page.getByRole('timer').innerText()).toMatch(/^(?:0:(?:20|[01]\d)|\+\d+:\d\d)$/);
     await to(/^Partly/);
     await page.keyboard.press('Space');
     await expect.poll(async () => (await stored(page, OPEN.id)).swatches[0]?.outcomes).toEqual({ lift: 'partly' });
@@ -331,19 +332,18 @@ test('the chooser shows the model alone beside the trials, can leave them out, a
     const panel = page.locator('.own-trials');
     await expect.poll(() => panel.innerText()).toMatch(/3 swatches/);
     const row = async (tab: Page) => (await tab.locator('.own-trials tbody').first().innerText()).replace(/\s+/g, ' ');
-    const shown = await row(page);
     await expect.poll(() => page.url()).toContain('ls=');
     expect(page.url()).toContain('ev=');
     const link = page.url();
+    const shown = await row(page);
+    const sentence = (tab: Page) => tab.locator('.verdict-why').first().innerText();
     const learned = /had learned from 6 swatches, which a link does not carry: .+ in 10/;
     await withPage({}, async (fresh) => {
       await fresh.goto(link);
       await expect.poll(() => fresh.locator('.own-trials').innerText()).toContain('whoever sent this');
       await expect.poll(() => fresh.locator('.problem-list').innerText()).toMatch(learned);
-      expect(await row(fresh)).toBe(shown);
-      expect(await fresh.locator('.verdict-why').first().innerText()).toBe(
-        await page.locator('.verdict-why').first().innerText(),
-      );
+      await expect.poll(() => row(fresh)).toBe(shown);
+      await expect.poll(() => sentence(fresh)).toBe(await sentence(page));
     });
     // on the device with the swatches the same link needs no such word
     await page.reload();

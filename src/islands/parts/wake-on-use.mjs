@@ -15,8 +15,6 @@ const SIGNS = ['pointerover', 'pointerdown', 'focusin', 'input', 'change'];
 const ON_ITS_WAY = 'The calculator is on its way. Until it comes, the answer is still the one before.';
 const NOT_COME =
   'The calculator could not be fetched. What you typed stays; change it once more to try again, or load the page anew.';
-/** A link is read a moment after waking, once the island has been painted. */
-const LINK_IS_READ = 150;
 /** Milliseconds after which a page without a frame is taken to be out of view. */
 const NOT_PAINTED = 500;
 
@@ -88,7 +86,7 @@ function isKnown() {
  * @param {(value?: any) => void} act */
 function afterPaint(act) {
   requestAnimationFrame(() => setTimeout(act));
-  setTimeout(act, NOT_PAINTED);
+  setTimeout(() => setTimeout(act), NOT_PAINTED);
 }
 
 /** @type {import('astro').ClientDirective} */
@@ -147,8 +145,8 @@ const wakeOnUse = (load, options, island) => {
     for (const fold of unfolded) fold.open = true;
     putBack(typed);
     pressed?.click();
-    // A link, or the job that is kept, sets the fields after that; what was typed came later and wins.
-    if (typed.size > 0 && isKnown()) setTimeout(putBack, LINK_IS_READ, typed, true);
+    // A link, or the job that is kept, sets the fields once the island is painted; what was typed came later and wins.
+    if (typed.size > 0 && isKnown()) void new Promise(afterPaint).then(() => putBack(typed, true));
   };
   /** @param {Event} event */
   const sign = (event) => {

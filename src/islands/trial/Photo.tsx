@@ -35,9 +35,10 @@ export function Photo({ trial, number }: Props) {
     try {
       const { putPhoto, scaledDown } = await photos();
       const small = await scaledDown(file);
+      await putPhoto(trial, number, small);
+      // what is shown is kept, and is there again when the page is left at once
       show(small);
       say('');
-      await putPhoto(trial, number, small);
     } catch (problem) {
       const full = problem instanceof Error && /quota/i.test(problem.name + problem.message);
       say(

@@ -278,10 +278,13 @@ describe('two side by side', () => {
     fold.open = true;
     fireEvent(fold, new Event('toggle'));
     // what stands in it is fetched
-    await vi.waitFor(async () => {
-      await wait(1);
-      expect(within(fold).queryByText('On its way.')).toBeNull();
-    });
+    await vi.waitFor(
+      async () => {
+        await wait(1);
+        expect(within(fold).queryByText('On its way.')).toBeNull();
+      },
+      { timeout: 180_000 },
+    );
     const side = (name: string) => screen.getByRole('region', { name });
     const select = (name: string) => within(side(name)).getByRole<HTMLSelectElement>('combobox');
     await pick(select('One adhesive'), 'pva');

@@ -50,7 +50,10 @@ export const PHONE: BrowserContextOptions = { viewport: { width: 390, height: 84
 /** The field with the link to what is shown. */
 export const linkOf = (page: Page) => page.getByRole('textbox', { name: /^Link to exactly/ });
 
-/** Brings each island into view and a pointer over it, so that those which wait for that wake up; waits until all have. */
+/**
+ * Brings each island into view and a pointer over it, so that those which wait for that wake up; waits until all have, and
+ * have done what they do once they are painted: a link, or what this device keeps, is read then.
+ */
 export async function wakeIslands(page: Page): Promise<void> {
   const asleep = 'astro-island[ssr]:not([client="media"])';
   await page.evaluate(async (selector) => {
@@ -62,4 +65,9 @@ export async function wakeIslands(page: Page): Promise<void> {
     scrollTo(0, 0);
   }, asleep);
   await page.waitForFunction((selector) => document.querySelector(selector) === null, asleep);
+  await painted(page);
 }
+
+/** Waits until what was done is on the screen, and until the page has done what it does once it has been painted. */
+export const painted = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(() => setTimeout(done)))));

@@ -1,5 +1,5 @@
 /** A bench is measured in a form, told to the other rooms, and comes back from its link. */
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { EXAMPLE_BENCH } from '../../../src/core/bench/plan';
 import { readBench } from '../../../src/core/bench/own-bench';
 import { createBench, type BenchStore } from '../../../src/stores/bench/bench';
@@ -38,10 +38,10 @@ describe('a form that opens blank', () => {
 
 it('what its link says is what was measured', async () => {
   store.take(EXAMPLE_BENCH);
-  await vi.waitFor(() => expect(store.$isLoading.get()).toBe(false));
+  await expect.poll(() => store.$isLoading.get()).toBe(false);
   const other = createBench(catalogue);
   loadPlan(other, store.$tail.get());
-  await vi.waitFor(() => expect(other.$isLoading.get()).toBe(false));
+  await expect.poll(() => other.$isLoading.get()).toBe(false);
   expect(other.$solved.get().answer.found).toHaveLength(4);
   expect(other.$solved.get().answer.text).toBe(store.$solved.get().answer.text);
   expect(other.$link.get().dropped).toEqual([]);

@@ -51,13 +51,13 @@ const chanceOf = (page: ReturnType<typeof createChoosePage>) =>
 test('swatches of other papers move the answer; the switch puts it back; the link says how many', async () => {
   const { page, evidence } = open([torn]);
   const alone = page.$modelChoices.get().find(({ adhesiveId }) => adhesiveId === 'pva')!.chance;
-  await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
+  await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 180_000 });
   expect(evidence.learning.$taught.get()!.swatches).toBe(8);
   const withTorn = chanceOf(page);
   expect(withTorn).not.toBe(alone);
   // A chance near never moves up a little by the mere knowledge that the constants are less sure: so torn against clean.
   const other = open([clean]);
-  await vi.waitFor(() => expect(other.evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
+  await vi.waitFor(() => expect(other.evidence.$firsts.get()).toBeDefined(), { timeout: 180_000 });
   expect(withTorn).toBeLessThan(chanceOf(other.page) - 0.05);
   const jar = ['pva', 'methylcellulose-2-5'];
   const curve = (learned?: Draws) =>
@@ -70,7 +70,7 @@ test('swatches of other papers move the answer; the switch puts it back; the lin
   expect(page.$tail.get()).not.toContain('ls=');
   evidence.turn(true);
   expect(chanceOf(page)).toBe(withTorn);
-  await vi.waitFor(() => expect(evidence.learning.$pairs.get()).toHaveLength(2), { timeout: 60_000 });
+  await vi.waitFor(() => expect(evidence.learning.$pairs.get()).toHaveLength(2), { timeout: 180_000 });
 });
 
 test('no swatches, and invented ones, leave the model alone', async () => {
@@ -98,7 +98,7 @@ test('one’s own swatches are weighed on the bench of the job, anew when anothe
   const $bench = atom<string | undefined>(undefined);
   const { $learned, $taught } = openLearning(atom([torn]), withBenches(catalogue), $bench);
   const learned = async (isMeasured: boolean) => {
-    await vi.waitFor(() => expect($taught.get()?.onMeasured).toBe(isMeasured), { timeout: 60_000 });
+    await vi.waitFor(() => expect($taught.get()?.onMeasured).toBe(isMeasured), { timeout: 180_000 });
     return digestOf($learned.get()!);
   };
   const usual = await learned(false);
@@ -111,7 +111,7 @@ test('one’s own swatches are weighed on the bench of the job, anew when anothe
 test('a link carries the bench that its swatches were weighed on', async () => {
   const page = createChoosePage(withBenches(catalogue), { ...JOB, bench: BENCH });
   const evidence = openEvidence(page, atom([torn]), undefined, undefined);
-  await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 60_000 });
+  await vi.waitFor(() => expect(evidence.$firsts.get()).toBeDefined(), { timeout: 180_000 });
   const sent = new URLSearchParams(page.$tail.get());
   expect(sent.get('bench')).toBe(BENCH);
   expect(decodeTaught(sent.get('ls'))).toMatchObject(digestOf(evidence.learning.$learned.get()!));
