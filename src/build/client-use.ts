@@ -9,14 +9,15 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { memoize } from '../core/base/memoize';
 
-const here = (file: string) => fileURLToPath(new URL(file, import.meta.url));
+const ON_USE = fileURLToPath(new URL('../islands/parts/wake-on-use.mjs', import.meta.url));
+const WAKES = fileURLToPath(new URL('../islands/parts/wake-island.mjs', import.meta.url));
 
 export function clientUse(): AstroIntegration {
   return {
     name: 'client-use',
     hooks: {
       'astro:config:setup': ({ addClientDirective, updateConfig }) => {
-        addClientDirective({ name: 'use', entrypoint: here('../islands/parts/wake-on-use.mjs') });
+        addClientDirective({ name: 'use', entrypoint: ON_USE });
         updateConfig({ vite: { plugins: [plainImports()] } });
       },
       'astro:build:setup': ({ target, updateConfig }) => {
@@ -41,8 +42,7 @@ function wakesInBase() {
   return {
     name: 'wakes-in-base',
     buildStart(this: { emitFile(chunk: { type: 'chunk'; id: string; preserveSignature: 'allow-extension' }): string }) {
-      const id = here('../islands/parts/wake-island.mjs');
-      this.emitFile({ type: 'chunk', id, preserveSignature: 'allow-extension' });
+      this.emitFile({ type: 'chunk', id: WAKES, preserveSignature: 'allow-extension' });
     },
   };
 }
