@@ -132,11 +132,10 @@ export function fromTheMiddle(
   );
 }
 
-/** A word below the drawing, a line to it from what it names; a thumbnail leaves both out. */
+/** A word below the drawing, a line to it from what it names. */
 const called = (at: P3, text: string, below: P3): Mark => {
   const [x, y] = flat(below);
-  const { svg, reach } = all(leader([...flat(at)], [x, y]), word([x, y + 12], text, 'middle'));
-  return { svg: `<g class="n">${svg}</g>`, reach };
+  return all(leader(flat(at), [x, y]), word([x, y + 12], text, 'middle'));
 };
 
 /** A card in straight pulls: the far one done, the near one on its way. */

@@ -3,7 +3,7 @@ import { TOOL_IN_HAND } from './apply';
 import { pinch } from './hands';
 import { all, dots, leader, line, put, putAt, shape, sign, strokes, way, way2, word, type Mark } from './ink';
 import { bent, block, curledStrip, sheet, waste } from './sheets';
-import { between, flat, plus, type P3 } from './space';
+import { between, flat, levelFace, plus, type P3 } from './space';
 
 const [W, D, H] = [104, 68, 7] as const;
 const board = (): Mark => block([0, 0, 0], W, D, H);
@@ -31,41 +31,47 @@ export const dragged = (): Mark => {
   );
 };
 
-/** Lifted wet, it tore: part stays down. */
+/** Lifted wet, it tore: one part is in the hand, the other stays down; both ragged ends are all fibres, and glue lies bare between. */
 export const torn = (): Mark => {
   const z = H + 0.5;
-  const rip = (
-    [
-      [66, -9],
-      [60, 2],
-      [70, 14],
-      [62, 24],
-      [72, 36],
-      [65, 48],
-      [74, 60],
-      [68, 75],
-    ] as const
-  ).map(([x, y]): P3 => [x, y, z]);
-  const flap = curlLeft2([58, -9, z + 3]);
-  const hand = plus(flap[0]!, [0, 34, 0]);
+  // how far the tear runs to the right or the left on its way from the near edge to the far one
+  const ragged = between(0, 1, 11).map(
+    (t, i) => [7 * Math.sin(4.4 * t) + [0, 5, -3, 4, -4][i % 5]!, -9 + 84 * t] as const,
+  );
+  const [down, up] = [74, 50];
+  const stays = ragged.map(([x, y]): P3 => [down + x, y, z]);
+  const [ends, rises] = [ragged.map(([x, y]): P3 => [up + x, y, z + 9]), 54];
+  const lifted = between(1, 0, 9).map((t): P3 => [up - 84 * t, 0, z + 9 + rises * t * t]);
+  const along = (y: number): P3[] => lifted.slice(0, -1).map(([x, , high]): P3 => [x, y, high]);
+  const hand = plus(lifted[0]!, [0, 30, 0]);
+  const fibres = (edge: readonly P3[], out: 1 | -1): Mark =>
+    strokes(
+      between(0.03, 0.97, 30).map((t, i): P3[] => {
+        const k = Math.min(edge.length - 2, Math.floor(t * (edge.length - 1)));
+        const [a, b, part] = [edge[k]!, edge[k + 1]!, t * (edge.length - 1) - k];
+        const root: P3 = [a[0] + (b[0] - a[0]) * part, a[1] + (b[1] - a[1]) * part, a[2]];
+        return [root, plus(root, [out * (4 + (i % 3) * 2), chance(i, 9) * 3, 0])];
+      }),
+      'line',
+    );
   return all(
     board(),
-    shape([...rip, [112, 75, z], [112, -9, z]], 'paper'),
-    speck([74, -4, z], 34, 74, 4),
+    shape(levelFace([8, 4, H], 62, D - 8), 'glue', 'thin'),
+    shape([...stays, [114, 75, z], [114, -9, z]], 'paper'),
+    speck([88, -7, z], 24, 80, 3),
+    fibres(stays, -1),
     putAt(pinch.behind, hand, 62),
-    bent(flap, [0, 84, 0], { top: 'printed', under: 'glued' }),
-    strokes(
-      rip.map((p, i): P3[] => [plus(p, [-1, 0, 0]), plus(p, [-5 - (i % 3), 2, 0])]),
-      'line',
+    shape([...along(-9), ...ends, ...along(75).reverse()], 'paper'),
+    dots(
+      lifted
+        .slice(0, -2)
+        .flatMap(([x, , high], i) => between(i % 2 ? 0 : 7, i % 2 ? 59 : 66, 5).map((y) => flat([x + 5, y, high - 4]))),
     ),
+    fibres(ends, 1),
     putAt(pinch.front, hand, 62),
-    sign([140, -50], 'fault'),
+    sign([150, -46], 'fault'),
   );
 };
-const curlLeft2 = ([x, y, z]: P3): P3[] =>
-  curledStrip([0, y, z], 4, 84, 58)
-    .map(([px, py, pz]): P3 => [x - px, py, pz])
-    .reverse();
 const speck = ([x, y, z]: P3, w: number, d: number, across: number): Mark =>
   dots(
     between(0.1, 0.9, across).flatMap((u, i) =>

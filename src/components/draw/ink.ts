@@ -127,7 +127,7 @@ export const standsOff = ({ svg, reach }: Mark): Mark => ({ svg: `<g class="q">$
 
 /** A thin line from a point of a thing, which it marks, to the word for it. */
 export const leader = ([x, y]: P2, end: P2): Mark => ({
-  svg: `<path class="k" d="M${short(x - 2)} ${short(y)}a2 2 0 0 1 4 0 2 2 0 0 1-4 0z"/>${line2([[x, y], end], 'thin').svg}`,
+  svg: `<g class="n"><path class="k" d="M${short(x - 2)} ${short(y)}a2 2 0 0 1 4 0 2 2 0 0 1-4 0z"/>${line2([[x, y], end], 'thin').svg}</g>`,
   reach: [[x - 2, y], end],
 });
 

@@ -139,38 +139,44 @@ export const letDown = (down = 0.3, withHand = true): Mark => {
   const hand = fromRight(plus(curve.at(-1)!, [0, 46, 0]), -82);
   return all(
     board(),
+    // before the hand, on which the arrow would be lost
+    way2(flat([112, -10, 52]), flat([122, -10, 12]), 10),
     withHand && hand.behind,
     bent(curve, [0, 86, 0], { top: 'printed', under: 'wet' }),
     withHand && hand.front,
-    way2(flat([112, -10, 52]), flat([122, -10, 12]), 10),
   );
 };
 
-/** The sheet held over its place, not touching yet: its left edge low and over its line, to go down first, its right edge high. */
+/**
+ * The sheet held over its place, not touching yet: its left edge low, to go down first, its right edge high. Broken lines fall
+ * from its corners to where each will lie.
+ */
 export const holdOver = (): Mark => {
-  const hang = between(0, 1, 12).map((t): P3 => [-14 + 124 * t, -10, 30 + 50 * t - 10 * 4 * t * (1 - t)]);
-  const [left, right] = [fromLeft(plus(hang[0]!, [0, 50, 0]), 84), fromRight(plus(hang.at(-1)!, [0, 40, 0]), -64)];
-  return all(
-    // where the sheet will lie, round the board
+  const [x, y, w, d] = [-9, -8, 106, 70];
+  const [low, high] = [40, 66];
+  const hang = between(0, 1, 12).map((t): P3 => [x + w * t, y, low + (high - low) * t - 24 * t * (1 - t)]);
+  const place = levelFace([x, y, 0], w, d);
+  const falls = (corners: readonly P3[]): Mark =>
     strokes(
-      [
-        [
-          [-12, -10, 0],
-          [BW + 10, -10, 0],
-          [BW + 10, 76, 0],
-          [-12, 76, 0],
-          [-12, -10, 0],
-        ],
-      ],
+      corners.map(([cx, cy]): P3[] => [
+        [cx, cy, cx === x ? low : high],
+        [cx, cy, 0],
+      ]),
       'hid',
-    ),
-    board(),
-    left.behind,
-    right.behind,
-    bent(hang, [0, 86, 0], { top: 'printed', under: 'glued' }),
-    left.front,
-    right.front,
-    way([-2, -14, 24], [-2, -14, 1]),
+    );
+  const held = { scale: 0.8 };
+  const [left, right] = [plus(hang[0]!, [0, d * 0.6, 0]), plus(hang.at(-1)!, [0, d * 0.45, 0])];
+  return all(
+    falls([place[2]!, place[3]!]),
+    strokes([[...place, place[0]!]], 'hid'),
+    block([0, 0, 0], w - 18, d - 16, BH),
+    putAt(pinch.behind, left, 84, held),
+    putAt(pinch.behind, right, -70, { ...held, mirrored: true }),
+    bent(hang, [0, d, 0], { top: 'printed', under: 'glued' }),
+    putAt(pinch.front, left, 84, held),
+    putAt(pinch.front, right, -70, { ...held, mirrored: true }),
+    falls([place[0]!, place[1]!]),
+    way([x - 10, y, low - 18], [x - 10, y, 0]),
   );
 };
 
@@ -198,21 +204,52 @@ export const slideAlong = (): Mark => {
 const cleanSheet = (): Mark =>
   bent(curlLeft([124, -16, BH + 1], 104, 142, 74), [0, 98, 0], { top: 'film', under: 'plain' });
 
-/** Rubbed down through a clean sheet, from the middle out. `at`: round the middle, in turns. */
-export const rub = (at = 0.04): Mark => {
-  const [cx, cy] = [BW / 2, BD / 2];
-  const turn = at * 2 * Math.PI;
+/** The four strokes of rubbing down in their order: to the right, away, to the left, near; and where each goes over the edge. */
+const STROKES = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
+/** Air left under the sheet, in the way of each stroke: how far out and how far to its side, as shares of the sheet. */
+const AIR = [
+  [0.52, 0.34],
+  [0.66, -0.34],
+] as const;
+
+/**
+ * Rubbed down through a clean sheet, from the middle out over each edge in turn; the blisters of air that stood in a stroke's way
+ * are gone after it. `done`: how many of the four strokes, with the part of the one under way.
+ */
+export const rub = (done = 1): Mark => {
+  const [cx, cy, half, deep] = [BW / 2, BD / 2, 54, 36];
+  const at = ([u, v]: readonly [number, number], out: number, aside = 0): P3 => [
+    cx + half * (u * out + v * aside),
+    cy + deep * (v * out + u * aside),
+    BH + 1,
+  ];
+  const under = Math.min(3, Math.max(0, Math.ceil(done) - 1));
+  const far = done === 0 ? 0 : (done - under) * 1.04;
+  const air = STROKES.flatMap((stroke, i) =>
+    AIR.filter(([out]) => i > under || (i === under && out > far)).map(([out, aside]) => at(stroke, out, aside)),
+  );
   return all(
     board(),
     sheet([-12, -9, BH + 0.4], 124, 84, 'printed'),
     cleanSheet(),
-    ...[0, 0.25, 0.5, 0.75].map((quarter) => {
-      const [c, d] = [Math.cos(2 * Math.PI * quarter), Math.sin(2 * Math.PI * quarter)];
-      return way([cx + c * 16, cy + d * 10, BH], [cx + c * 58, cy + d * 44, BH]);
-    }),
-    putAt(heldFolder, [cx + Math.cos(turn) * 22, cy + Math.sin(turn) * 14, BH + 1]),
+    ...air.map((place) => putAt(blister, place)),
+    ...STROKES.map((stroke) => way(at(stroke, 0.3), at(stroke, stroke[0] ? 1.1 : 1.2))),
+    putAt(heldFolder, at(STROKES[under]!, far)),
   );
 };
+/** Air under a sheet: a low dome, through which its print is still seen. */
+const blister: Mark = all(
+  path('M-13 2C-8-6 8-6 13 2C6 5-6 5-13 2Z', 'glass', 'thin', [
+    [-13, -5],
+    [13, 5],
+  ]),
+  path('M-13 2C-8-6 8-6 13 2', 'none', 'line', []),
+);
 
 /** Pressed down with a soft brush, which leaves a raised pattern standing. */
 export const pat = (): Mark =>

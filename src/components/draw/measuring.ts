@@ -105,9 +105,9 @@ function smearOnScale(wet: boolean): Mark {
 export const pushStrip = (): Mark =>
   all(
     put(stripOnBoard(true), [0, 0]),
-    put(stripOnBoard(false), [176, 0]),
+    put(stripOnBoard(false), [162, 0]),
     word([60, 66], 'it still slides', 'middle'),
-    word([236, 66], 'it holds: stop the clock', 'middle'),
+    word([222, 66], 'it holds: stop the clock', 'middle'),
   );
 
 function stripOnBoard(slides: boolean): Mark {
@@ -122,7 +122,7 @@ function stripOnBoard(slides: boolean): Mark {
     : [[from, y, h + 0.6], ...ruck];
   const was = levelFace([end, y, h], 26, deep);
   return all(
-    block([0, 0, 0], 122, 66, h, { top: 'board', sides: 'edge' }),
+    block([0, 0, 0], 116, 66, h, { top: 'board', sides: 'edge' }),
     slides && shape(was, 'glue', 'bare'),
     slides && strokes([[...was]], 'hid'),
     bent(strip, [0, deep, 0], { top: 'printed', under: 'glued' }),

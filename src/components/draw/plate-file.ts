@@ -10,7 +10,7 @@ import { PLATES, plateOf, stillOf } from './plates';
 export const FILED: readonly string[] = Object.keys(PLATES).filter((id) => ['spread', 'lay'].includes(plateOf(id).set));
 
 const styles = (name: string) => readFileSync(path.resolve('src/styles', name), 'utf8');
-const inkRules = () => styles('draw.css').split('/* words of one plate')[0]!;
+const inkRules = () => styles('draw.css').split('/*\n * Drawings side by side')[0]!;
 const squeezed = (css: string) =>
   css
     .replace(/\/\*[\s\S]*?\*\//g, '')

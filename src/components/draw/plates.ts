@@ -145,7 +145,7 @@ const projects = Object.fromEntries(
   (Object.keys(MADE) as ProjectId[]).flatMap((id): [string, Plate][] => [
     [
       `${id}-finished`,
-      one('project', [200, 150])(`${PROJECTS[id].title}, finished`, MADE[id][0], () => PROJECT_PLATES[id]().finished),
+      one('project', STEP)(`${PROJECTS[id].title}, finished`, MADE[id][0], () => PROJECT_PLATES[id]().finished),
     ],
     [
       `${id}-apart`,
@@ -159,6 +159,9 @@ const projects = Object.fromEntries(
 );
 
 const onFoot = (mark: Mark, degrees = 24): Mark => put(mark, [0, 0], degrees);
+
+/** How many strokes of rubbing down are done at each of the eight frames: it begins in the middle, and ends over the near edge. */
+const RUBBED = [0, 0.5, 1, 1.6, 2, 2.6, 3, 4];
 
 export const PLATES = {
   ...spreading,
@@ -216,7 +219,7 @@ export const PLATES = {
   ),
   'hold-over': laid(
     'Held over its place',
-    'Two hands hold the pasted sheet over the board, the left edge low, the right edge high. It does not touch yet. Broken lines show where it will lie, and an arrow that the low edge goes down first.',
+    'Two hands hold the pasted sheet over the board, the left edge low, the right edge high. It does not touch yet. Broken lines fall from its corners to where each of them will lie, and an arrow says that the low edge goes down first.',
     lay.holdOver,
   ),
   'let-down': moving(
@@ -240,10 +243,10 @@ export const PLATES = {
   'rub-down': moving(
     laid(
       'Rubbed down',
-      'A thin, clean sheet lies over the work, its left edge turned up. A folder rubs through it from the middle to all four edges, as the arrows show.',
+      'A thin, clean sheet lies over the work, its left edge turned up. Under it stand blisters of air. A folder rubs through the clean sheet from the middle out over each edge in turn, as the arrows show, and after each stroke the blisters in its way are gone.',
       () => lay.rub(),
     ),
-    (share) => lay.rub(share * (1 - 1 / FRAMES)),
+    (share) => lay.rub(RUBBED[Math.round(share * (FRAMES - 1))]!),
   ),
   pat: laid(
     'Pressed with a soft brush',
@@ -290,7 +293,7 @@ export const PLATES = {
     'A strip of tissue lies on newsprint, its dry coat up. A hand draws a wet sponge over it, and behind the sponge the coat is wet.',
     lay.remoistened,
   ),
-  'both-faces': one('lay', [300, 150])(
+  'both-faces': laidWithWords(
     'Glue on both faces',
     'On the left the back of the sheet, coated; on the right the board, which a card is coating. Both are left until they are dry to the touch.',
     lay.bothFaces,
@@ -327,7 +330,7 @@ export const PLATES = {
     corner.cornerDone,
   ),
 
-  weigh: one('pot', [200, 150])('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
+  weigh: potted('Weighed', 'A bowl of powder stands on a kitchen scale.', pots.weigh),
   'pour-in': potted(
     'Poured in',
     'A hand holds a jug by its handle and tips it; water runs over its lip into the bowl.',
@@ -468,7 +471,7 @@ export const PLATES = {
   ),
   torn: failed(
     'Torn',
-    'Lifted wet, the sheet has torn across: one part is in the hand, the other stays on the board.',
+    'Lifted wet, the sheet has torn across: one part is in the hand, the other stays on the board, and between their ragged ends the wet glue lies bare.',
     fails.torn,
   ),
   'fibres-left': failed(
@@ -618,3 +621,5 @@ export const stillOf = (id: string): Drawing => {
   const frames = framesOf(id);
   return frames[Math.floor(frames.length * 0.4)]!;
 };
+/** Whether there are words in it, which have to be large enough to be read. */
+export const hasWords = (id: string): boolean => stillOf(id).body.includes('<text');

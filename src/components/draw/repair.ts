@@ -167,32 +167,44 @@ export const stripTorn = (): Mark => {
   );
 };
 
-/** The strip laid over the tear: its inner end lies already, and it is let down from there to the edge; the tear shows through it. */
+/**
+ * The strip laid over the tear: over its inner half it lies already, and the tear shows through it; the rest stands up, to be let
+ * down, and leaves the outer half in view.
+ */
 export const stripLaid = (): Mark => {
-  const [from, y, deep] = [26, 27, 28] as const;
-  const curve = curledStrip([from, y, 0.8], 44, 122, 62);
+  const [w, d] = [140, 84];
+  const [from, y, deep] = [20, 24, 32] as const;
+  const curve = curledStrip([from, y, 0.8], 52, 112, 138);
   const lip = (
     [
-      [42, 40],
-      [54, 42],
-      [66, 38],
-      [80, 42],
-      [94, 37],
-      [108, 41],
-      [120, 38],
+      [32, 42],
+      [44, 45],
+      [52, 39],
+      [66, 46],
+      [82, 39],
+      [100, 46],
+      [118, 40],
+      [w, 44],
     ] as const
   ).map(([x, at]): P3 => [x, at, 0]);
-  const other = lip.map(([x, at], i): P3 => [x, at - i * 1.1, 0]);
-  const hand = heldFromRight(plus(curve.at(-1)!, [0, 14, 0]), -112);
+  // it gapes more towards the edge of the leaf
+  const other = lip.map(([x, at], i): P3 => [x, at - i * 2.6, 0]);
+  const seen = curve[1]![0] + 8;
+  const under = (side: readonly P3[]): P3[] => side.filter(([x]) => x < seen).map(([x, at]): P3 => [x, at, 0.8]);
+  const held = plus(curve.at(-1)!, [0, 14, 0]);
+  const [hand, handAt] = [heldFromRight(held, -100), flat(held)];
   return all(
-    sheet([0, 0, 0], 120, 82, 'page'),
+    sheet([0, 0, 0], w, d, 'page'),
     shape([...lip, ...[...other].reverse()], 'ground'),
     hand.behind,
-    bent(curve, [0, deep, 0], { top: 'tissue', under: 'wet' }),
+    bent(curve, [0, deep, 0], { top: 'film', under: 'wet' }),
+    // through the tissue
+    strokes([under(lip), under(other)], 'line'),
     hand.front,
-    way2(flat([112, 6, 44]), flat([120, 6, 8]), 8),
-    named([112, 37, 0], 'tear', flat([120, 30, 0])[0] + 16, flat([120, 30, 0])[1] + 14),
-    named([36, 33, 0.8], 'pasted tissue', flat([0, 0, 0])[0] - 34, flat([0, 0, 0])[1] + 24, -1),
+    // beside the arm, on which it would be lost
+    way2([handAt[0] + 97, handAt[1] + 6], [handAt[0] + 97, handAt[1] + 44], -4),
+    named([110, 36, 0], 'tear', flat([w, 30, 0])[0] - 6, flat([w, 0, 0])[1] + 12),
+    named([32, 33, 0.8], 'pasted tissue', flat([0, 0, 0])[0] - 34, flat([0, 0, 0])[1] + 24, -1),
   );
 };
 

@@ -253,12 +253,12 @@ export function dropTest(): Mark {
     path('M-7-58H7V-64H-7ZM-5-64C-14-74-12-92 0-92C12-92 14-74 5-64Z', 'board', 'line', []),
     path('M-5-16V-36H5V-16L2.500-2H-2.500Z', 'water', 'bare', []),
   );
-  const label = (x: number, text: string) => word([flat([x, 0, 0])[0] - 8, flat([x, 0, 0])[1] + 22], text, 'middle');
+  const label = (x: number, text: string) => word([flat([x, 0, 0])[0] - 8, flat([x, 0, 0])[1] + 20], text, 'middle');
   return all(
     sheet([0, 0, 0], 284, 74, 'plain'),
     ...marks,
-    put(drop, [dx, dy - 32]),
-    put(dropper, [dx, dy - 48]),
+    put(drop, [dx, dy - 26]),
+    put(dropper, [dx, dy - 40], 0, { scale: 0.74 }),
     label(48, 'it stands'),
     label(140, 'the shine goes'),
     label(236, 'gone: stop the clock'),

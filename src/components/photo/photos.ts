@@ -1,8 +1,10 @@
-/** Which photographs stand beside a plate, and all that there are. Read once for the whole build. */
+/** Which photographs stand beside a record or a plate, and all that there are. Read once for the whole build. */
 import { memoize } from '../../core/base/memoize';
+import type { PhotoOfPicture } from '../../islands/choose/InPictures';
 import { admit } from '../../schemas/door';
 import type { Parsed } from '../../schemas/kinds';
 import { contentFiles } from '../../schemas/read-content';
+import { photoName, photoSize, widthsOf } from './resize';
 
 export type PhotoEntry = Parsed<'papers'>['photos'][number];
 
@@ -16,6 +18,17 @@ const content = memoize(
 );
 
 export const photosOfPlate = (id: string): readonly PhotoEntry[] => content().plates.get(id)?.photos ?? [];
+
+export const papersWithPhotos = (): readonly { id: string; photos: readonly PhotoEntry[] }[] =>
+  [...content().papers].flatMap(([id, { photos }]) => (photos.length > 0 ? [{ id, photos }] : []));
+
+/** A photograph in its smallest size. */
+export async function smallPhoto({ file, alt, credit, licence }: PhotoEntry): Promise<PhotoOfPicture> {
+  const size = await photoSize(file);
+  const width = widthsOf(size)[0]!;
+  const height = Math.round((size.height * width) / size.width);
+  return { name: photoName(file, width, 'webp'), width, height, alt, by: `${credit}, ${licence}` };
+}
 
 /** The plates that somebody has given photographs. */
 export const platesWithPhotos = (): readonly string[] => [...content().plates.keys()];

@@ -82,6 +82,8 @@ export interface ShareWords {
   /** a swatch of the paper that it is about, as a picture (see `swatchPng`) */
   readonly swatch?: Buffer;
 }
+/** The lowest baseline that clears the joint. */
+const LOWEST = 540;
 /** Side of a swatch in the picture. */
 const SWATCH_SIDE = 264;
 
@@ -93,7 +95,9 @@ export function shareSvg({ title, label, sentence = '', swatch }: ShareWords): s
   const size = [84, 74, 64, 56].find((one) => linesOf(title, room / one).length <= most) ?? 48;
   const lines = linesOf(title, room / size);
   const below = 218 + lines.length * size * 1.16;
-  const said = sentence ? linesOf(sentence, room / 34).slice(0, 4) : [];
+  const said = sentence ? linesOf(sentence, room / 34) : [];
+  // cut short, an answer could say what it does not mean
+  if (below + (said.length - 1) * 44 > LOWEST) throw new Error(`share picture: no room for all of “${sentence}”`);
   const words = [
     ...lines.map((line, i) => outlined(line, MARGIN, 218 + i * size * 1.16, size, COLOURS.ink)),
     ...said.map((line, i) => outlined(line, MARGIN, below + i * 44, 34, COLOURS.soft)),

@@ -1,4 +1,7 @@
-/** The paper as it looks, and the steps of the best answer as plates. Fetched when it is opened, each picture as it comes into view. */
+/**
+ * The paper as it looks, and the steps of the best answer as plates; a keeper's photograph before what is drawn. Fetched when it
+ * is opened, each picture as it comes into view.
+ */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import { drawnSteps } from '../../core/choose/step-plates';
@@ -10,8 +13,22 @@ interface Props {
   readonly base: string;
 }
 
-/** Plate → what it teaches, and how large it is. */
-type Words = Readonly<Record<string, readonly [teaches: string, wide: number, high: number]>>;
+/** What plates/words.json holds. */
+export interface PictureWords {
+  /** plate → what it teaches, and how large it is */
+  readonly plates: Readonly<Record<string, readonly [teaches: string, wide: number, high: number]>>;
+  /** `papers/unryu` or `plates/rub-down` → the photograph that stands before it */
+  readonly photos: Readonly<Record<string, PhotoOfPicture>>;
+}
+export interface PhotoOfPicture {
+  /** below /photographs/ */
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  readonly alt: string;
+  /** who made it, and how it may be used */
+  readonly by: string;
+}
 /** Wider than this, a plate has words in it. */
 const WITHOUT_WORDS = 250;
 
@@ -24,16 +41,17 @@ const VIEWS = [
 export function InPictures({ store, base }: Props) {
   const best = useStore(store.$told)[0]!;
   const { paper } = useStore(store.$job);
-  const [words, setWords] = useState<Words>({});
+  const [{ plates, photos }, setWords] = useState<PictureWords>({ plates: {}, photos: {} });
   useEffect(() => {
     // without them each picture is still told by the sentence beside it
     void fetch(`${base}plates/words.json`)
       .then((answer) => answer.json())
       .then(setWords, () => undefined);
   }, []);
-  const name = store.catalogue.papers.get(paper.family)!.name;
+  const { name } = store.catalogue.papers.get(paper.family)!;
   return (
     <>
+      <Photographed photo={photos[`papers/${paper.family}`]} base={base} />
       <ul class="seen-paper">
         {VIEWS.map(([view, says]) => (
           <li key={view}>
@@ -49,11 +67,12 @@ export function InPictures({ store, base }: Props) {
         ))}
       </ul>
       <p class="field-hint">{name}, as its family looks: drawn, not a photograph.</p>
-      <ol class="seen-steps">
+      <ol class="drawn-steps">
         {drawnSteps(best).map(({ text, plate }) => {
-          const [teaches, wide, high] = words[plate ?? ''] ?? ['', 236, 176];
+          const [teaches, wide, high] = plates[plate ?? ''] ?? ['', 236, 176];
           return (
             <li key={text} class={wide > WITHOUT_WORDS ? 'broad' : undefined}>
+              <Photographed photo={photos[`plates/${plate}`]} base={base} />
               {plate && (
                 <img src={`${base}plates/${plate}.svg`} alt={teaches} width={wide} height={high} loading="lazy" />
               )}
@@ -65,3 +84,17 @@ export function InPictures({ store, base }: Props) {
     </>
   );
 }
+
+const Photographed = ({ photo, base }: { photo: PhotoOfPicture | undefined; base: string }) =>
+  photo ? (
+    <figure class="photo">
+      <img
+        src={`${base}photographs/${photo.name}`}
+        alt={photo.alt}
+        width={photo.width}
+        height={photo.height}
+        loading="lazy"
+      />
+      <figcaption class="field-hint">Photograph: {photo.by}</figcaption>
+    </figure>
+  ) : null;

@@ -1,5 +1,7 @@
 /** Plates fit their boxes, say what they teach, and stand ready for every step that an answer can hold. */
-import { expect, test } from 'vitest';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
 import { ASKED_GROUNDS, answerFor } from '../../../src/components/choose/answer-pairs';
 import { drawnSteps } from '../../../src/core/choose/step-plates';
 import { FILED, plateFile } from '../../../src/components/draw/plate-file';
@@ -90,38 +92,108 @@ test('a plate in a file of its own has all it needs: its materials, in light and
   expect(Math.max(...FILED.map((id) => Buffer.byteLength(plateFile(id))))).toBeLessThan(9000);
 });
 
+const styles = (name: string) => readFileSync(path.resolve('src/styles', `${name}.css`), 'utf8');
+const values = (css: string) =>
+  [...css.matchAll(/--([\w-]+):\s*([^;]+);/g)].map(([, name = '', value = '']) => [name, value] as const);
+/** What each token is worth on the screen by day and by night, and on paper. */
+function tokens(where: 'light' | 'dark' | 'print'): Map<string, string> {
+  const [day = '', night = ''] = styles('tokens').split('@media (prefers-color-scheme: dark)');
+  const [drawn = '', after = ''] = styles('draw').split('@media screen and (prefers-color-scheme: dark)');
+  const ofPlates = values(/\.draw \{[^}]*\}/.exec(drawn)![0]);
+  const inTheDark = values(/\.draw \{[^}]*\}/.exec(after)![0]);
+  return new Map([
+    ...values(day),
+    ...(where === 'dark' ? values(night) : []),
+    ...(where === 'print' ? values(/:root \{[^}]*\}/.exec(styles('print'))![0]) : []),
+    ...ofPlates,
+    ...(where === 'dark' ? inTheDark : []),
+  ]);
+}
+type Colour = readonly [red: number, green: number, blue: number, opaque: number];
+/** A colour as a style sheet writes it: `#abc`, `var(--name)`, or two mixed in sRGB. */
+function colourOf(css: string, known: Map<string, string>): Colour {
+  const value = css.trim();
+  const named = /^var\(--([\w-]+)\)$/.exec(value)?.[1];
+  if (named) return colourOf(known.get(named)!, known);
+  const mixed = /^color-mix\(in srgb, (.+), (.+) (\d+)%\)$/.exec(value);
+  if (mixed) {
+    const [from, share] = [colourOf(mixed[1]!, known), Number(mixed[3]) / 100];
+    if (mixed[2] === 'transparent') return [from[0], from[1], from[2], 1 - share];
+    const to = colourOf(mixed[2]!, known);
+    const at = (i: 0 | 1 | 2) => from[i] * (1 - share) + to[i] * share;
+    return [at(0), at(1), at(2), 1];
+  }
+  if (!/^#([\da-f]{3}|[\da-f]{6})$/i.test(value)) throw new Error(`no colour: ${value}`);
+  const full = value.length === 4 ? value.replace(/[\da-f]/gi, '$&$&') : value;
+  const part = (at: number) => parseInt(full.slice(at, at + 2), 16);
+  return [part(1), part(3), part(5), 1];
+}
+/** What is seen where one colour lies over another. */
+const over = (top: Colour, below: Colour): Colour => {
+  const at = (i: 0 | 1 | 2) => top[i] * top[3] + below[i] * (1 - top[3]);
+  return [at(0), at(1), at(2), 1];
+};
 /** Relative luminance of a colour and the contrast of two, as WCAG 2.1 defines them. */
-const luminance = (hex: string): number => {
-  const full = hex.length === 4 ? hex.replace(/[0-9a-f]/gi, '$&$&') : hex;
-  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
-    const share = parseInt(full.slice(at, at + 2), 16) / 255;
+const luminance = ([red, green, blue]: Colour): number => {
+  const [r = 0, g = 0, b = 0] = [red, green, blue].map((value) => {
+    const share = value / 255;
     return share <= 0.03928 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
   });
   return 0.2126 * r + 0.7152 * g + 0.0722 * b;
 };
-const contrast = (a: string, b: string): number => {
+const contrast = (a: Colour, b: Colour): number => {
   const [dark, light] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
   return (light + 0.05) / (dark + 0.05);
 };
+/** What a rule of draw.css fills with or draws with: `painted('b', 'fill')` is the colour of board. */
+const painted = (name: string, how: 'fill' | 'stroke', known: Map<string, string>): Colour =>
+  colourOf(new RegExp(`\\.draw \\.${name} \\{[^}]*?${how}: ([^;]+);`).exec(styles('draw'))![1]!, known);
 
-test('hands and iron stand off from all they touch: by their outline in the light, by their own tone in the dark', () => {
-  const style = /<style>(.*)<\/style>/s.exec(plateFile('press'))![1]!;
-  const named = (css: string) =>
-    [...css.matchAll(/--([\w-]+):([^;}]+)/g)].map(([, name = '', value = '']) => [name, value] as const);
-  const inDark = /@media[^{]*prefers-color-scheme:dark\)\{((?:[^{}]*\{[^}]*\})*)\}/g;
-  const light = new Map(named(style.replace(inDark, '')));
-  const dark = new Map([...light, ...[...style.matchAll(inDark)].flatMap(([, rules = '']) => named(rules))]);
-  const colour = (tokens: Map<string, string>, name: string): string => {
-    const value = tokens.get(name)!;
-    const other = /^var\(--([\w-]+)\)$/.exec(value)?.[1];
-    return other ? colour(tokens, other) : value;
-  };
-  for (const ground of ['paper', 'sheet', 'board', 'board-edge', 'water'])
-    for (const thing of ['skin', 'iron']) {
-      expect(contrast(colour(light, 'contour'), colour(light, ground)), ground).toBeGreaterThanOrEqual(3);
-      expect(contrast(colour(dark, thing), colour(dark, ground)), `${thing} on ${ground}`).toBeGreaterThanOrEqual(3);
-      expect(contrast(colour(dark, thing), colour(dark, 'contour')), `lines of ${thing}`).toBeGreaterThanOrEqual(3);
-    }
+test('the contrasts here are those of the definition', () => {
+  const [black, white] = ['#000', '#ffffff'].map((hex) => colourOf(hex, new Map())) as [Colour, Colour];
+  expect(contrast(black, white)).toBeCloseTo(21, 9);
+  // the lightest grey that WCAG's own note lets through on white for text
+  expect(contrast(colourOf('#767676', new Map()), white)).toBeCloseTo(4.54, 2);
+});
+
+describe.for(['light', 'dark', 'print'] as const)('in %s', (where) => {
+  const known = tokens(where);
+  const fill = (name: string) => painted(name, 'fill', known);
+  const opaque: readonly Colour[] = [
+    colourOf('var(--paper)', known),
+    colourOf('var(--board)', known),
+    ...['p', 'o', 'b', 'e', 'w', 'u', 'a'].map(fill),
+  ];
+  // a thin coat and a film let through what they lie on
+  const materials = [...opaque, ...['y', 'g'].flatMap((name) => opaque.map((below) => over(fill(name), below)))];
+
+  test('every line stands off from every material that it can lie on', () => {
+    for (const line of ['l', 't', 'm', 'd', 'i', 'x'])
+      for (const material of materials)
+        expect(contrast(painted(line, 'stroke', known), material), `.${line}`).toBeGreaterThanOrEqual(3);
+  });
+
+  test('what shines stands off from glue and water', () => {
+    for (const wet of ['w', 'u'])
+      expect(contrast(painted('s', 'stroke', known), fill(wet)), wet).toBeGreaterThanOrEqual(3);
+  });
+
+  test('words can be read on what they stand on', () => {
+    for (const material of ['o', 'p', 'b'].map(fill))
+      expect(contrast(colourOf('var(--ink)', known), material)).toBeGreaterThanOrEqual(4.5);
+  });
+
+  test('hands and iron stand off from all they touch, by their outline or by their own tone', () => {
+    const contour = colourOf('var(--contour)', known);
+    for (const thing of ['skin', 'iron'])
+      for (const material of materials) {
+        const own = colourOf(`var(--${thing})`, known);
+        expect(Math.max(contrast(contour, material), contrast(own, material)), thing).toBeGreaterThanOrEqual(3);
+      }
+    expect(contrast(contour, colourOf('var(--skin)', known))).toBeGreaterThanOrEqual(3);
+    // an edge between two faces of iron is drawn as a shine
+    expect(contrast(colourOf('var(--paper)', known), colourOf('var(--iron)', known))).toBeGreaterThanOrEqual(3);
+  });
 });
 
 test('every plate that a step can ask for is among the files', () => {
