@@ -96,7 +96,8 @@ const chunkOf = (id: string) => CHUNKS.find(([, modules]) => modules.test(id))?.
 export default defineConfig({
   site,
   base,
-  trailingSlash: 'always',
+  // while `npm run dev` runs, either way: it would answer for no swatch, photograph or share picture, whose names end in no slash
+  trailingSlash: process.argv.includes('dev') ? 'ignore' : 'always',
   cacheDir: './.astro',
   // in this order: each of the last ones reads what those before it wrote
   integrations: [
