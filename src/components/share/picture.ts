@@ -92,12 +92,15 @@ export function shareSvg({ title, label, sentence = '', swatch }: ShareWords): s
   const { width, height } = SHARE_SIZE;
   const room = width - 2 * MARGIN - (swatch ? SWATCH_SIDE + 48 : 0);
   const most = sentence ? 2 : 3;
-  const size = [84, 74, 64, 56].find((one) => linesOf(title, room / one).length <= most) ?? 48;
-  const lines = linesOf(title, room / size);
-  const below = 218 + lines.length * size * 1.16;
   const said = sentence ? linesOf(sentence, room / 34) : [];
+  /** Where the lines below a title of this size begin. */
+  const under = (one: number) => 218 + linesOf(title, room / one).length * one * 1.16;
+  const fits = (one: number) => under(one) + (said.length - 1) * 44 <= LOWEST;
+  const size = [84, 74, 64, 56].find((one) => linesOf(title, room / one).length <= most && fits(one)) ?? 48;
   // cut short, an answer could say what it does not mean
-  if (below + (said.length - 1) * 44 > LOWEST) throw new Error(`share picture: no room for all of “${sentence}”`);
+  if (!fits(size)) throw new Error(`share picture: no room for all of “${sentence}”`);
+  const lines = linesOf(title, room / size);
+  const below = under(size);
   const words = [
     ...lines.map((line, i) => outlined(line, MARGIN, 218 + i * size * 1.16, size, COLOURS.ink)),
     ...said.map((line, i) => outlined(line, MARGIN, below + i * 44, 34, COLOURS.soft)),
