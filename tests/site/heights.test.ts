@@ -5,8 +5,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { PROJECT_IDS } from '../../src/core/make/projects';
-import { PHONE, SITE, open, withPage } from './support/browser';
-import { PAGES, documentOf } from './support/dist';
+import { ORIGIN, PHONE, SITE, open, withPage } from './support/browser';
+import { LESSONS, PAGES, documentOf } from './support/dist';
 
 /** The phone of the design. */
 const SCREEN = 844;
@@ -149,6 +149,38 @@ const READ = {
   'cards and labels': 'trials/cards/',
   'what a trial showed': 'trials/read/',
 };
+/** Screens that a lesson may fill with what is worked out in it folded. */
+const LESSON_SCREENS = 18;
+
+describe('a lesson, with its sums folded', () => {
+  test.for(LESSONS.map(({ address }) => address))('%s', (address) =>
+    withPage(PHONE, async (page) => {
+      await open(page, ORIGIN + address);
+      const folds = page.locator('.prose .worked');
+      for (const fold of await folds.all()) {
+        const inside = fold.locator(':scope > :not(summary)').first();
+        expect(await inside.isVisible()).toBe(false);
+        await fold.locator(':scope > summary').tap();
+        expect(await inside.isVisible()).toBe(true);
+        await fold.locator(':scope > summary').tap();
+      }
+      // what is not near is not laid out yet, so all of it is passed once
+      await page.evaluate(async () => {
+        for (let y = 0; y < document.documentElement.scrollHeight; y += 400) {
+          scrollTo(0, y);
+          await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+        }
+      });
+      expect(await screens(page)).toBeLessThan(LESSON_SCREENS);
+      await page.emulateMedia({ media: 'print' });
+      const heights = await page
+        .locator('.prose .worked > :not(summary), .prose .plate-body')
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+      expect(heights.filter((height) => height < 10)).toEqual([]);
+    }),
+  );
+});
+
 test.for(Object.entries(READ))('%s, as it opens', async ([, path]) => {
   await withPage(PHONE, async (page) => {
     await open(page, SITE + path);
