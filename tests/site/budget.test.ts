@@ -55,9 +55,10 @@ const LIMITS = {
   workshop: { toOpen: 44_600, onceUsed: 89_200, atRest: 113_900 },
 };
 /** A page as a first visitor gets it: itself, styles, font and the scripts to open it. */
-const VISIT_LIMIT = 38_400;
-const CHOOSER_VISIT_LIMIT = 53_000;
-const CLASS_VISIT_LIMIT = 78_100;
+const VISIT_LIMIT = 38_000;
+// the head is one row on a phone, whose end opens: 0.1 kB
+const CHOOSER_VISIT_LIMIT = 53_100;
+const CLASS_VISIT_LIMIT = 78_200;
 const CSS_LIMIT = 8_400;
 
 const brotli = (content: string) => brotliCompressSync(content).length;
@@ -231,13 +232,13 @@ describe('script, to open and once used, keeps to its limits', () => {
   );
 });
 
-test('a first visit of a lesson is at most 38.4 kB, its font included', () => {
+test('a first visit of a lesson is at most 38 kB, its font included', () => {
   expect(IN_LESSONS.length).toBeGreaterThan(0);
   const heavy = IN_LESSONS.filter(({ visit }) => visit > VISIT_LIMIT);
   expect(heavy.map(({ page, visit }) => `${page.address}: ${visit} bytes`)).toEqual([]);
 });
 
-test('a first visit of the chooser is at most 53 kB and one of the class 78.1 kB, the font included', () => {
+test('a first visit of the chooser is at most 53.1 kB and one of the class 78.2 kB, the font included', () => {
   const limits = { chooser: CHOOSER_VISIT_LIMIT, workshop: CLASS_VISIT_LIMIT };
   for (const [kind, limit] of Object.entries(limits)) {
     const asked = WEIGHED.filter(({ page }) => kindOf(page) === kind);

@@ -117,6 +117,8 @@ const wakeOnUse = (load, options, island) => {
     let hydrate;
     try {
       await Promise.all([painted, ...needs.map(fetched)]);
+      // side by side: each would else be found only once what imports it has been read
+      await Promise.all(needs.map((need) => import(/* @vite-ignore */ need)));
       hydrate = await load();
     } catch {
       // The next sign of use tries again; who has typed is told.
