@@ -16,6 +16,7 @@ export function FlatResult({ store }: { readonly store: FlatStore }) {
   const { bows, direction } = answer;
   return (
     <>
+      <p class="only-print">{answer.asked}</p>
       <div class="verdict" data-verdict={RULE[answer.lies]}>
         <p class="verdict-word">{answer.verdict}</p>
         <p class="verdict-why">{keepUnits(answer.why)}</p>
