@@ -106,7 +106,7 @@ async function coreOf(root: string, all: readonly ManifestEntry[]): Promise<read
   for (const url of found) {
     if (!/\.(?:html|js)$/.test(url)) continue;
     const text = await readFile(path.join(root, url), 'utf8');
-    for (const [, name = ''] of text.matchAll(/([\w.-]+\.js)\b/g))
+    for (const [, name = ''] of text.matchAll(/([\w.-]+\.(?:js|css))\b/g))
       if (entries.has(`_astro/${name}`)) found.add(`_astro/${name}`);
   }
   return [...found].map((url) => entries.get(url)!);
