@@ -5,7 +5,7 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { DIST, PAGES, documentOf } from './support/dist';
 
-const ANSWERS = PAGES.filter(({ file }) => file.startsWith('answers/'));
+const ANSWERS = PAGES.filter(({ file }) => /^answers\/[^/]+\/index\.html$/.test(file));
 
 type Rgb = readonly [red: number, green: number, blue: number];
 const far = (a: Rgb, b: Rgb) => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
