@@ -18,7 +18,7 @@ test.for(WITH.map((page) => [page.address, page] as const))('%s', async ([, { ad
     const [firstSaid, firstDrawn] = [await said(), await drawn()];
     await range.press('End');
     await expect.poll(said).not.toBe(firstSaid);
-    expect(await drawn()).not.toBe(firstDrawn);
+    await expect.poll(drawn).not.toBe(firstDrawn);
     // what it says is the last row of the table, and so is what a screen reader hears
     const row = (await figure.locator('tbody tr').last().locator('th, td').allTextContents()).map((one) => one.trim());
     expect((await said()).replace(/\s+/g, ' ')).toBe(row.join(': ').replace(/\s+/g, ' '));

@@ -273,10 +273,7 @@ describe('lifting', () => {
     // thick liquid bridges the hollows that thin liquid fills, so it pulls less
     expect(gelling).toBeGreaterThan(wet({ drains: 5000 }, rough).lift * 1.1);
     // in a room far warmer than that it does not gel
-    expect(wet({ drains: 5000, gelsAt: -20 }, rough, hot).lift).toBeCloseTo(
-      wet({ drains: 5000 }, rough).lift,
-      9,
-    );
+    expect(wet({ drains: 5000, gelsAt: -20 }, rough, hot).lift).toBeCloseTo(wet({ drains: 5000 }, rough).lift, 9);
   });
   it('of a dry one: what the weaker side bears over its pull where it touches', () => {
     expect(dry({ waterLoad: 0 }).lift).toBeCloseTo(boardFace / 10, 9);
