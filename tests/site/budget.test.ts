@@ -59,7 +59,7 @@ const LIMITS = {
 const VISIT_LIMIT = 38_000;
 // the head is one row on a phone, whose end opens: 0.2 kB; drawings stand closer side by side: 0.1 kB
 const CHOOSER_VISIT_LIMIT = 53_400;
-const CLASS_VISIT_LIMIT = 78_200;
+const CLASS_VISIT_LIMIT = 78_500;
 const CSS_LIMIT = 8_400;
 
 const brotli = (content: string) => brotliCompressSync(content).length;
@@ -239,7 +239,7 @@ test('a first visit of a lesson is at most 38 kB, its font included', () => {
   expect(heavy.map(({ page, visit }) => `${page.address}: ${visit} bytes`)).toEqual([]);
 });
 
-test('a first visit of the chooser is at most 53.4 kB and one of the class 78.2 kB, the font included', () => {
+test('a first visit of the chooser is at most 53.4 kB and one of the class 78.5 kB, the font included', () => {
   const limits = { chooser: CHOOSER_VISIT_LIMIT, workshop: CLASS_VISIT_LIMIT };
   for (const [kind, limit] of Object.entries(limits)) {
     const asked = WEIGHED.filter(({ page }) => kindOf(page) === kind);
