@@ -1,7 +1,7 @@
 /** What the chooser's pictures say beside them, and the photographs that stand before them. */
 import type { PhotoOfPicture, PictureWords } from '../../islands/choose/InPictures';
 import { FILED } from '../draw/plate-file';
-import { plateOf } from '../draw/plates';
+import { hasWords, plateOf } from '../draw/plates';
 import { papersWithPhotos, photosOfPlate, smallPhoto } from '../photo/photos';
 
 export async function pictureWords(): Promise<PictureWords> {
@@ -11,5 +11,6 @@ export async function pictureWords(): Promise<PictureWords> {
   ];
   const photos: Record<string, PhotoOfPicture> = {};
   for (const [name, photo] of named) if (photo) photos[name] = await smallPhoto(photo);
-  return { plates: Object.fromEntries(FILED.map((id) => [id, [plateOf(id).teaches, ...plateOf(id).size]])), photos };
+  const plates = FILED.map((id) => [id, [plateOf(id).teaches, ...plateOf(id).size, hasWords(id)] as const] as const);
+  return { plates: Object.fromEntries(plates), photos };
 }

@@ -15,8 +15,8 @@ interface Props {
 
 /** What plates/words.json holds. */
 export interface PictureWords {
-  /** plate → what it teaches, and how large it is */
-  readonly plates: Readonly<Record<string, readonly [teaches: string, wide: number, high: number]>>;
+  /** plate → what it teaches, how large it is, and whether there are words in it */
+  readonly plates: Readonly<Record<string, readonly [teaches: string, wide: number, high: number, hasWords: boolean]>>;
   /** `papers/unryu` or `plates/rub-down` → the photograph that stands before it */
   readonly photos: Readonly<Record<string, PhotoOfPicture>>;
 }
@@ -29,8 +29,6 @@ export interface PhotoOfPicture {
   /** who made it, and how it may be used */
   readonly by: string;
 }
-/** Wider than this, a plate has words in it. */
-const WITHOUT_WORDS = 250;
 
 const VIEWS = [
   ['flat', 'flat'],
@@ -69,9 +67,9 @@ export function InPictures({ store, base }: Props) {
       <p class="field-hint">{name}, as its family looks: drawn, not a photograph.</p>
       <ol class="drawn-steps">
         {drawnSteps(best).map(({ text, plate }) => {
-          const [teaches, wide, high] = plates[plate ?? ''] ?? ['', 236, 176];
+          const [teaches, wide, high, hasWords] = plates[plate ?? ''] ?? ['', 236, 176, false];
           return (
-            <li key={text} class={wide > WITHOUT_WORDS ? 'broad' : undefined}>
+            <li key={text} class={hasWords ? 'broad' : undefined}>
               <Photographed photo={photos[`plates/${plate}`]} base={base} />
               {plate && (
                 <img src={`${base}plates/${plate}.svg`} alt={teaches} width={wide} height={high} loading="lazy" />

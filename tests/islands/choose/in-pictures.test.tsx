@@ -24,7 +24,7 @@ const before = (a: Element, b: Element) => (a.compareDocumentPosition(b) & Node.
 
 test('without photographs there are three views of the paper and a drawing for each step', async () => {
   const teaches = 'What the first step shows.';
-  shown({ plates: { [steps[0]!.plate!]: [teaches, 236, 176] }, photos: {} });
+  shown({ plates: { [steps[0]!.plate!]: [teaches, 236, 176, false] }, photos: {} });
   expect((await screen.findByAltText(teaches)).getAttribute('src')).toBe(`/plates/${steps[0]!.plate}.svg`);
   expect(screen.getAllByRole('listitem')).toHaveLength(3 + steps.length);
   expect(screen.queryByText(/^Photograph:/)).toBeNull();
