@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { filesIn, textOf, topLevel } from './support/files';
 
 const TOP = [
-  ...['package.json', 'package-lock.json', 'tsconfig.json', 'astro.config.ts', 'README.md', 'DEVELOPERS.md'],
+  ...['package.json', 'package-lock.json', 'tsconfig.json', 'astro.config.mjs', 'README.md', 'DEVELOPERS.md'],
   ...['src', 'content', 'public', 'tests'],
   ...['.ci', '.config', '.editorconfig', '.gitignore', '.npmrc'],
 ];

@@ -11,7 +11,7 @@ export interface BuildTime {
   readonly peakMB: number;
 }
 
-const COPIED = ['astro.config.ts', 'package.json', 'tsconfig.json', 'content', 'public', 'src', 'tests/tools'];
+const COPIED = ['astro.config.mjs', 'package.json', 'tsconfig.json', 'content', 'public', 'src', 'tests/tools'];
 
 /** Makes it `count` lessons: the site's own, then copies of them in turn under other names. */
 function fill(root: string, count: number): void {

@@ -1,7 +1,7 @@
 /**
  * Browsers that guard what may become a script (Trusted Types) take the address of a worker from a policy only. The
  * search library hands over plain text, so the policy is the one that such text falls to; it knows one address. Its
- * name stands in the site's content security policy (astro.config.ts).
+ * name stands in the site's content security policy (astro.config.mjs).
  */
 interface Policies {
   createPolicy(name: 'default', rules: { createScriptURL(asked: string): string }): unknown;
