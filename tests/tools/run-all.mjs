@@ -33,8 +33,15 @@ const LANES = [
   ],
 ];
 
-/** Colours where there is somebody to see them. */
-const ENV = process.stdout.isTTY ? { ...process.env, FORCE_COLOR: '1' } : process.env;
+/**
+ * Colours where there is somebody to see them. And room for what is made and soon let go, of which tests make much: with
+ * more of it a thousand random jobs take a tenth less of the processor.
+ */
+const ENV = {
+  ...process.env,
+  ...(process.stdout.isTTY && { FORCE_COLOR: '1' }),
+  NODE_OPTIONS: `${process.env['NODE_OPTIONS'] ?? ''} --max-semi-space-size=64`.trim(),
+};
 
 /** @param {string} script @param {readonly string[]} more @returns {Promise<{ ok: boolean, said: string }>} */
 function npmRun(script, more) {
