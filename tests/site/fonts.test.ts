@@ -2,8 +2,9 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { create } from 'fontkitten';
 import { expect, test } from 'vitest';
+import { ORIGIN, withPage } from './support/browser';
 import { charactersOf, facesIn } from './support/fonts';
-import { PAGES } from './support/dist';
+import { BASE, PAGES } from './support/dist';
 
 const FONTS = 'public/fonts';
 const CSS = readFileSync('src/styles/tokens.css', 'utf8');
@@ -31,6 +32,37 @@ test('each face is a file that holds the characters it is declared for, and no f
   }
   const named = FACES.map(({ url }) => url.split('/').at(-1)).sort();
   expect(readdirSync(FONTS).filter((name) => name.endsWith('.woff2'))).toEqual(named);
+});
+
+test('the face that was cut sets every two characters as far apart as the whole font does', async () => {
+  const [cut, whole] = ['source-serif-4-text-400.woff2', 'source-serif-4-latin-400.woff2'] as const;
+  // what both hold; a blank that may not break is set like any other
+  const both = [...charactersIn(cut)].filter((codePoint) => charactersIn(whole).has(codePoint));
+  expect(both.length).toBeGreaterThan(100);
+  await withPage({}, async (tab) => {
+    await tab.goto(`${ORIGIN}${BASE}privacy/`);
+    const { apart, kerned } = await tab.evaluate(
+      async ({ base, faces, characters }) => {
+        const [one, other] = await Promise.all(
+          faces.map(async (file) => {
+            const name = file.replaceAll('.', '-');
+            document.fonts.add(await new FontFace(name, `url(${base}fonts/${file})`).load());
+            const pen = document.createElement('canvas').getContext('2d')!;
+            pen.font = `1000px "${name}"`;
+            return (text: string) => pen.measureText(text).width;
+          }),
+        );
+        const pairs = characters.flatMap((first) => characters.map((second) => first + second));
+        return {
+          apart: pairs.filter((pair) => Math.abs(one!(pair) - other!(pair)) > 0.01),
+          kerned: pairs.filter((pair) => one!(pair) < one!(pair[0]!) + one!(pair[1]!) - 0.01).length,
+        };
+      },
+      { base: BASE, faces: [cut, whole], characters: both.map((codePoint) => String.fromCodePoint(codePoint)) },
+    );
+    expect(apart).toEqual([]);
+    expect(kerned).toBeGreaterThan(1000);
+  });
 });
 
 test('no more than two families, and one file of them fetched ahead', () => {
