@@ -40,7 +40,7 @@ export function offline(base: string): AstroIntegration {
       'astro:build:done': async ({ dir, logger }) => {
         const root = fileURLToPath(dir);
         const held = { globDirectory: root, globPatterns: KEPT, dontCacheBustURLsMatching: HASHED };
-        const all = (await getManifest(held)).manifestEntries;
+        const all = (await getManifest(held)).manifestEntries.map(withShortRevision);
         const core = await coreOf(root, all);
         const isCore = new Set(core.map(({ url }) => url));
         const rest = all.filter(({ url }) => !isCore.has(url));
@@ -54,7 +54,7 @@ export function offline(base: string): AstroIntegration {
           mode: 'production',
           sourcemap: false,
           inlineWorkboxRuntime: true,
-          manifestTransforms: [(found) => ({ manifest: found.filter(({ url }) => isCore.has(url)), warnings: [] })],
+          manifestTransforms: [() => ({ manifest: core.map((entry) => ({ ...entry, size: 0 })), warnings: [] })],
           // the page itself says when it is time (public/new-text.js)
           skipWaiting: false,
           // the page of the first visit is to work without a network too
@@ -111,6 +111,15 @@ async function coreOf(root: string, all: readonly ManifestEntry[]): Promise<read
   }
   return [...found].map((url) => entries.get(url)!);
 }
+
+/**
+ * The worker names every page and picture with what it holds in short; 32 bits are plenty to tell today's from
+ * yesterday's, and 128 were 6 kB more of the worker itself, for they cannot be squeezed.
+ */
+const withShortRevision = (entry: ManifestEntry): ManifestEntry => ({
+  ...entry,
+  revision: entry.revision?.slice(0, 8) ?? null,
+});
 
 const asEntries = (entries: readonly ManifestEntry[]): string =>
   `[${entries.map(({ url, revision }) => `{url:${JSON.stringify(url)},revision:${JSON.stringify(revision)}}`).join(',')}]`;
