@@ -29,6 +29,7 @@ test('only the places known of write on a device', () => {
     'src/components/offline/earlier-files.mjs',
     'src/components/offline/rest-of-site.mjs',
     'src/islands/parts/wake-on-use.mjs',
+    'src/islands/trial/TrialPlan.tsx',
     'src/stores/choose/evidence.ts',
     'src/stores/lesson/answered.ts',
     'src/stores/shared/bench-job.ts',

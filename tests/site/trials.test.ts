@@ -60,6 +60,20 @@ test('a plan says what of its link it could not read, and cards that the trial a
     await page.getByText('This device holds no such trial').waitFor();
   }));
 
+test('who comes back to a plan that a link began finds it as they left it', () =>
+  withPage({}, async (page) => {
+    const glues = page.locator('[id^="plan-glue-"][id$="-record"]');
+    await page.goto(`${SITE}trials/plan/?v=1&paper=marbled&glue=pva.wheat-starch-paste-thin`);
+    await wakeIslands(page);
+    await page.getByRole('button', { name: 'Remove adhesive 2' }).click();
+    await expect.poll(() => glues.count()).toBe(1);
+    await page.goto(`${SITE}workshop/`);
+    await page.goBack();
+    await wakeIslands(page);
+    await expect.poll(() => glues.count()).toBe(1);
+    expect(await page.locator('#plan-answer').innerText()).toContain('1 adhesive');
+  }));
+
 test('a browser that keeps nothing is said to, once the page has asked it', () =>
   withPage({}, async (page) => {
     await page.addInitScript(() => {

@@ -25,7 +25,7 @@ export const KEPT: readonly Kept[] = [
   {
     name: 'open-time:plan',
     where: 'local storage',
-    what: 'The plan of a trial as you were typing it.',
+    what: 'The plan of a trial as you were typing it; where it began with a link, once more in session storage, until you close the tab.',
     goes: 'when the trial is drawn.',
   },
   {

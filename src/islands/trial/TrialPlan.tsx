@@ -12,7 +12,7 @@ import type { SwatchMethod } from '../../core/trial/record';
 import { DEFAULT_PLAN } from '../../core/trial/plan-text';
 import { createTrialPlan } from '../../stores/trial/plan';
 import { preparePower } from '../../stores/trial/plan-power';
-import { localStorageOrNone } from '../../stores/shared/device-storage';
+import { localStorageOrNone, sessionStorageOrNone } from '../../stores/shared/device-storage';
 import { openShelf } from '../../stores/trial/shelf';
 import { ProblemList } from '../parts/ProblemList';
 import { Spoken } from '../parts/Spoken';
@@ -65,9 +65,10 @@ export default function TrialPlan({ families, adhesives, substrates, tools, coat
       tool: nameIn(tools),
     };
     const { search } = window.location;
-    const sent = planTextOf(search, names);
+    const asked = planTextOf(search, names);
+    const sent = asked && { link: search, text: asked };
     if (search) void import('./LeftOut').then(({ LeftOut }) => sayOfLink(<LeftOut tail={search} names={names} />));
-    store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999), sent);
+    store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999), sent, sessionStorageOrNone());
   }, []);
 
   const draw = async () => {

@@ -5,7 +5,14 @@ import { draftOf, type GlueText, type PlanText } from '../../core/trial/plan-tex
 import type { InputError } from '../../core/base/result';
 import type { Trial } from '../../core/trial/record';
 
+/** On the device the draft; for as long as the tab is open what was made of a link's plan. */
 const DRAFT_KEY = 'open-time:plan';
+
+/** The plan that a link asks for, with the link as it stands in the address. */
+export interface SentPlan {
+  readonly link: string;
+  readonly text: PlanText;
+}
 
 export interface TrialPlanStore {
   readonly $text: ReadableAtom<PlanText>;
@@ -17,8 +24,11 @@ export interface TrialPlanStore {
   readonly pickGlue: (place: number, record: string) => void;
   /** what an adhesive is called; an empty name follows the shelf again */
   readonly nameGlue: (place: number, name: string) => void;
-  /** takes the plan that a link brought, or else reads the draft that this device holds */
-  readonly wake: (storage: Storage | undefined, seed: number, sent?: PlanText) => void;
+  /**
+   * Takes the plan that a link brought, or else reads the draft that this device holds. Whoever goes back to a link
+   * after something was typed over its plan, finds it as they left it: `session` keeps it as long as the tab is open.
+   */
+  readonly wake: (storage: Storage | undefined, seed: number, sent?: SentPlan, session?: Storage) => void;
   readonly draw: (id: string, createdAt: string) => Trial | undefined;
   readonly forget: () => void;
 }
@@ -33,11 +43,24 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
   const $plan = atom<Planned>(first);
   $made.listen(({ plan }) => plan && $plan.set(plan));
   let storage: Storage | undefined;
+  let session: Storage | undefined;
+  let link: string | undefined;
   const keep = (): void => {
+    const text = $text.get();
     try {
-      storage?.setItem(DRAFT_KEY, JSON.stringify($text.get()));
+      storage?.setItem(DRAFT_KEY, JSON.stringify(text));
+      if (link !== undefined) session?.setItem(DRAFT_KEY, JSON.stringify({ link, text } satisfies SentPlan));
     } catch {
       // A draft that cannot be kept is still on the screen.
+    }
+  };
+  /** What was last made of the plan of this link. */
+  const leftOf = (sent: SentPlan): PlanText | undefined => {
+    try {
+      const left = JSON.parse(session?.getItem(DRAFT_KEY) ?? 'null') as Partial<SentPlan> | null;
+      return left?.link === sent.link ? following(draftOf(left.text)) : undefined;
+    } catch {
+      return undefined;
     }
   };
   const set: TrialPlanStore['set'] = (field, value) => {
@@ -50,8 +73,9 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
       $text.get().glues.map((glue, i) => (i === place ? { ...glue, ...part } : glue)),
     );
   /** A name that nobody typed is that of the shelf, also in a draft of the time when it was not. */
-  const following = (glue: GlueText): GlueText =>
+  const followingGlue = (glue: GlueText): GlueText =>
     glue.named === '' && nameOf(glue.record) !== '' ? { ...glue, name: nameOf(glue.record) } : glue;
+  const following = (draft: PlanText): PlanText => ({ ...draft, glues: draft.glues.map(followingGlue) });
   return {
     $text,
     $problems: computed($made, ({ problems }) => problems),
@@ -60,19 +84,20 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
     pickGlue: (place, record) => {
       const { name, named, record: before } = $text.get().glues[place]!;
       const typed = named !== '' && name !== '' && name !== nameOf(before);
-      setGlue(place, typed ? { record } : following({ name, record, named: '' }));
+      setGlue(place, typed ? { record } : followingGlue({ name, record, named: '' }));
     },
     nameGlue: (place, name) => setGlue(place, { name, named: name.trim() === '' ? '' : 'yes' }),
-    wake: (given, seed, sent) => {
+    wake: (given, seed, sent, ofTab) => {
       storage = given;
+      session = ofTab;
+      link = sent?.link;
       $seed.set(seed);
       // A draft stays as it is until something is typed here.
-      if (sent) return $text.set(sent);
+      if (sent) return $text.set(leftOf(sent) ?? sent.text);
       try {
         const stored = storage?.getItem(DRAFT_KEY);
         if (!stored) return;
-        const draft = draftOf(JSON.parse(stored));
-        $text.set({ ...draft, glues: draft.glues.map(following) });
+        $text.set(following(draftOf(JSON.parse(stored))));
       } catch {
         // An unreadable draft is no draft.
       }
@@ -84,6 +109,7 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
     forget: () => {
       try {
         storage?.removeItem(DRAFT_KEY);
+        session?.removeItem(DRAFT_KEY);
       } catch {
         // Nothing to forget where nothing can be kept.
       }

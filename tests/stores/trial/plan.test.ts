@@ -71,3 +71,43 @@ describe('the name of an adhesive', () => {
     expect(names(next)[0]).toBe('Old pot');
   });
 });
+
+describe('a plan that a link brought', () => {
+  const link = '?v=1&paper=marbled&glue=pva.wheat-starch-paste-thin';
+  const sent = { link, text: { ...DEFAULT_PLAN, holds: '16' } };
+  const opened = (session: Storage | undefined, by = sent) => {
+    const store = fresh();
+    store.wake(storing(), 1, by, session);
+    return store;
+  };
+  it('is gone back to as it was left: an adhesive taken away stays away', () => {
+    const tab = storing();
+    const store = opened(tab);
+    store.set('glues', store.$text.get().glues.slice(0, 1));
+    const again = opened(tab);
+    expect(names(again)).toEqual([nameOf('pva')]);
+    expect(again.$text.get().holds).toBe('16');
+    expect(again.$plan.get().glues).toHaveLength(1);
+  });
+  it('is the link’s own where nothing was typed over it, and in another tab', () => {
+    const tab = storing();
+    opened(tab);
+    expect(opened(tab).$text.get()).toEqual(sent.text);
+    opened(tab).set('holds', '45');
+    expect(opened(storing()).$text.get()).toEqual(sent.text);
+    expect(opened(undefined).$text.get()).toEqual(sent.text);
+  });
+  it('is the new link’s own where another link is opened, and after its trial is drawn', () => {
+    const tab = storing();
+    opened(tab).set('holds', '45');
+    const other = { link: '?v=1&paper=marbled&glue=eva', text: { ...DEFAULT_PLAN, holds: '8' } };
+    expect(opened(tab, other).$text.get().holds).toBe('8');
+    const store = opened(tab);
+    expect(store.$text.get().holds).toBe('45');
+    store.forget();
+    expect(opened(tab).$text.get().holds).toBe('16');
+  });
+  it('is the link’s own where what was left cannot be read', () => {
+    expect(opened(storing('nothing of a plan')).$text.get()).toEqual(sent.text);
+  });
+});
