@@ -1,6 +1,6 @@
 /**
  * Lets a reader use the site without a network, for 0.4 MB sent at the first visit: writes a service worker that then keeps
- * the calculators on the device, whatever else is opened as it is opened, and everything (5.1 MB) when the reader asks
+ * the calculators on the device, whatever else is opened as it is opened, and everything (4.9 MB) when the reader asks
  * for it. Must run after the search index. A new worker waits until the reader asks for it or has closed every page.
  */
 import { readFile, writeFile } from 'node:fs/promises';
