@@ -34,7 +34,7 @@ export function startOf(day: string, time: string): Result<Start> {
       {
         field: 'day',
         code: 'not-a-number',
-        message: 'Give a day that there is, as year-month-day: 2026-12-04. Or leave it empty.',
+        message: 'Give a day that there is, as year-month-day: 2026-12-04. Or leave it blank.',
       },
     ]);
   return ok({ minute, dayNumber });

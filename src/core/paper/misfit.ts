@@ -11,7 +11,7 @@ export function caliperProblem(grammage: number, caliper: number): InputError | 
   return {
     field: 'caliper',
     code: 'contradiction',
-    message: `At ${grammage} g/m² this thickness would make the sheet ${why}. Give ${thinnest} to ${thickest} µm (0.1 mm is 100 µm), or leave it empty.`,
+    message: `At ${grammage} g/m² this thickness would make the sheet ${why}. Give ${thinnest} to ${thickest} µm (0.1 mm is 100 µm), or leave it blank.`,
     limits: { low: thinnest, high: thickest, unit: 'µm' },
   };
 }

@@ -22,7 +22,7 @@ export function ClassFields(props: Props) {
         <TextOf<ClassField> {...props} field="spare" hint="One for you to show." />
       </div>
       <div class="field-row">
-        <DayField {...props} field="day" kind="date" label="Day" hint="Or leave it empty." />
+        <DayField {...props} field="day" kind="date" label="Day" hint="Or leave it blank." />
         <DayField {...props} field="time" kind="time" label="It starts at" />
         <TextOf<ClassField> {...props} field="hours" />
       </div>

@@ -12,8 +12,8 @@ export function CopiesFields(props: CoverFieldsProps) {
       <div class="field-row">
         <TextOf<CoverField> {...props} field="makers" />
         <TextOf<CoverField> {...props} field="spare" hint="For practice and mishaps." />
-        <TextOf<CoverField> {...props} field="bottle" placeholder="leave empty" />
-        <TextOf<CoverField> {...props} field="price" hint="In your own currency." placeholder="leave empty" />
+        <TextOf<CoverField> {...props} field="bottle" placeholder="leave blank" />
+        <TextOf<CoverField> {...props} field="price" hint="In your own currency." placeholder="leave blank" />
       </div>
     </details>
   );

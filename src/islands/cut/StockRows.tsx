@@ -64,7 +64,7 @@ export function StockRows({ store, prefix }: CutFieldsProps) {
             </div>
             <div class="field-row">
               <SelectField {...bound(i, 'grain')} label="Grain along" options={GRAINS} />
-              <NumberField {...bound(i, 'price')} label="Price of one" placeholder="leave empty" />
+              <NumberField {...bound(i, 'price')} label="Price of one" placeholder="leave blank" />
             </div>
             {take}
           </>

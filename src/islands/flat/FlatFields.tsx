@@ -19,7 +19,7 @@ const BOARD_GRAINS = [
   { value: 'unknown', text: 'I do not know' },
 ];
 const GRAINS = [...BOARD_GRAINS, { value: 'none', text: 'none: handmade, alike both ways' }];
-const USUAL = 'leave empty';
+const USUAL = 'leave blank';
 
 export function SheetFields(props: FlatFieldsProps) {
   const { store, prefix } = props;
