@@ -63,7 +63,8 @@ test('a plan says what of its link it could not read, and cards that the trial a
 test('who comes back to a plan that a link began finds it as they left it', () =>
   withPage({}, async (page) => {
     const glues = page.locator('[id^="plan-glue-"][id$="-record"]');
-    await page.goto(`${SITE}trials/plan/?v=1&paper=marbled&glue=pva.wheat-starch-paste-thin`);
+    const link = `${SITE}trials/plan/?v=1&paper=marbled&glue=pva.wheat-starch-paste-thin`;
+    await page.goto(link);
     await wakeIslands(page);
     await page.getByRole('button', { name: 'Remove adhesive 2' }).click();
     await expect.poll(() => glues.count()).toBe(1);
@@ -72,6 +73,14 @@ test('who comes back to a plan that a link began finds it as they left it', () =
     await wakeIslands(page);
     await expect.poll(() => glues.count()).toBe(1);
     expect(await page.locator('#plan-answer').innerText()).toContain('1 adhesive');
+    await page.reload();
+    await wakeIslands(page);
+    await expect.poll(() => glues.count()).toBe(1);
+    // whoever opens the link anew sees what it says
+    await page.goto(`${SITE}workshop/`);
+    await page.goto(link);
+    await wakeIslands(page);
+    await expect.poll(() => glues.count()).toBe(2);
   }));
 
 test('a browser that keeps nothing is said to, once the page has asked it', () =>

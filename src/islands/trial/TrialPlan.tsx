@@ -39,6 +39,12 @@ interface Props {
 /** On a phone; as the page has it before it wakes (components/trial/TrialPlanLab.astro). */
 const isFolded = () => typeof document !== 'undefined' && document.querySelector('.form-fold:not([open])') !== null;
 
+/** The page was gone back to or loaded again, and not asked for anew. */
+const isReturn = () => {
+  const [asked] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+  return asked?.type === 'back_forward' || asked?.type === 'reload';
+};
+
 /** The coat that was weighed, that of the tool, or of a tool that nobody knows that of a full brush. */
 const coatOf = (method: SwatchMethod = {}, coats: Readonly<Record<string, Range>>): Range =>
   method.coat === undefined
@@ -66,7 +72,7 @@ export default function TrialPlan({ families, adhesives, substrates, tools, coat
     };
     const { search } = window.location;
     const asked = planTextOf(search, names);
-    const sent = asked && { link: search, text: asked };
+    const sent = asked && { link: search, text: asked, isReturn: isReturn() };
     if (search) void import('./LeftOut').then(({ LeftOut }) => sayOfLink(<LeftOut tail={search} names={names} />));
     store.wake(localStorageOrNone(), 1 + Math.floor(Math.random() * 999_999), sent, sessionStorageOrNone());
   }, []);

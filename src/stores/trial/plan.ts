@@ -26,9 +26,15 @@ export interface TrialPlanStore {
   readonly nameGlue: (place: number, name: string) => void;
   /**
    * Takes the plan that a link brought, or else reads the draft that this device holds. Whoever goes back to a link
-   * after something was typed over its plan, finds it as they left it: `session` keeps it as long as the tab is open.
+   * (`isReturn`, and after a reload) after something was typed over its plan, finds it as they left it: `session` keeps it
+   * as long as the tab is open. Whoever opens the link anew sees what it says.
    */
-  readonly wake: (storage: Storage | undefined, seed: number, sent?: SentPlan, session?: Storage) => void;
+  readonly wake: (
+    storage: Storage | undefined,
+    seed: number,
+    sent?: SentPlan & { readonly isReturn: boolean },
+    session?: Storage,
+  ) => void;
   readonly draw: (id: string, createdAt: string) => Trial | undefined;
   readonly forget: () => void;
 }
@@ -63,6 +69,13 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
       return undefined;
     }
   };
+  const forgetLeft = (): undefined => {
+    try {
+      session?.removeItem(DRAFT_KEY);
+    } catch {
+      // Nothing to forget where nothing can be kept.
+    }
+  };
   const set: TrialPlanStore['set'] = (field, value) => {
     $text.set({ ...$text.get(), [field]: value });
     keep();
@@ -93,7 +106,10 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
       link = sent?.link;
       $seed.set(seed);
       // A draft stays as it is until something is typed here.
-      if (sent) return $text.set(leftOf(sent) ?? sent.text);
+      if (sent) {
+        $text.set((sent.isReturn ? leftOf(sent) : forgetLeft()) ?? sent.text);
+        return;
+      }
       try {
         const stored = storage?.getItem(DRAFT_KEY);
         if (!stored) return;
@@ -109,10 +125,10 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
     forget: () => {
       try {
         storage?.removeItem(DRAFT_KEY);
-        session?.removeItem(DRAFT_KEY);
       } catch {
         // Nothing to forget where nothing can be kept.
       }
+      forgetLeft();
     },
   };
 }

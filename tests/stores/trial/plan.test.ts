@@ -75,9 +75,9 @@ describe('the name of an adhesive', () => {
 describe('a plan that a link brought', () => {
   const link = '?v=1&paper=marbled&glue=pva.wheat-starch-paste-thin';
   const sent = { link, text: { ...DEFAULT_PLAN, holds: '16' } };
-  const opened = (session: Storage | undefined, by = sent) => {
+  const opened = (session: Storage | undefined, by = sent, isReturn = true) => {
     const store = fresh();
-    store.wake(storing(), 1, by, session);
+    store.wake(storing(), 1, { ...by, isReturn }, session);
     return store;
   };
   it('is gone back to as it was left: an adhesive taken away stays away', () => {
@@ -88,6 +88,12 @@ describe('a plan that a link brought', () => {
     expect(names(again)).toEqual([nameOf('pva')]);
     expect(again.$text.get().holds).toBe('16');
     expect(again.$plan.get().glues).toHaveLength(1);
+  });
+  it('is the link’s own where the link is opened anew, also on the way back to that', () => {
+    const tab = storing();
+    opened(tab).set('holds', '45');
+    expect(opened(tab, sent, false).$text.get()).toEqual(sent.text);
+    expect(opened(tab).$text.get()).toEqual(sent.text);
   });
   it('is the link’s own where nothing was typed over it, and in another tab', () => {
     const tab = storing();
