@@ -5,7 +5,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { PROJECT_IDS } from '../../src/core/make/projects';
-import { ORIGIN, PHONE, SITE, open, withPage } from './support/browser';
+import { ORIGIN, PHONE, SITE, look, open, withPage } from './support/browser';
 import { LESSONS, PAGES, documentOf } from './support/dist';
 
 /** The phone of the design. */
@@ -32,7 +32,7 @@ const JOBS = {
 };
 
 test.for(Object.entries(JOBS))('%s', async ([, path]) => {
-  await withPage(PHONE, async (page) => {
+  await look(PHONE, async (page) => {
     await open(page, SITE + path);
     await expect.poll(() => page.locator('.form-fold:not([open])').count()).toBeGreaterThan(0);
     // the code of a link comes last, and makes the page longer
@@ -60,7 +60,7 @@ const screens = (page: Page) => page.evaluate((screen) => document.documentEleme
 
 describe('a long page', () => {
   test.for(Object.entries(FOLDED))('%s is folded, all of it opens at a press, and paper has it open', ([path, most]) =>
-    withPage(PHONE, async (page) => {
+    look(PHONE, async (page) => {
       await open(page, SITE + path);
       const high = await screens(page);
       console.log(`${path}: ${high.toFixed(1)} screens`);
@@ -154,7 +154,7 @@ const LESSON_SCREENS = 18;
 
 describe('a lesson, with its sums folded', () => {
   test.for(LESSONS.map(({ address }) => address))('%s', (address) =>
-    withPage(PHONE, async (page) => {
+    look(PHONE, async (page) => {
       await open(page, ORIGIN + address);
       const folds = page.locator('.prose .worked');
       for (const fold of await folds.all()) {
@@ -182,7 +182,7 @@ describe('a lesson, with its sums folded', () => {
 });
 
 test.for(Object.entries(READ))('%s, as it opens', async ([, path]) => {
-  await withPage(PHONE, async (page) => {
+  await look(PHONE, async (page) => {
     await open(page, SITE + path);
     expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(6 * SCREEN);
   });

@@ -1,7 +1,7 @@
 /** Every calculator with the keyboard alone, and what those hear who listen. */
 import type { Page } from 'playwright-core';
 import { describe, test, type ExpectStatic } from 'vitest';
-import { painted, SITE, wakeIslands, withPage } from './support/browser';
+import { look, painted, SITE, wakeIslands, withPage } from './support/browser';
 import { EVERY_PAGE } from './support/dist';
 import { focused, listen, reach, startFrom, walk, type Walk } from './support/keyboard';
 
@@ -78,7 +78,7 @@ function judge({ stops, missed, out }: Walk, expect: ExpectStatic) {
 describe.concurrent('everything is reached by Tab, in order, in sight, with a mark on it, and left again', () => {
   const cases = SIZES.flatMap((viewport) => BENCHES.map(({ path }) => ({ path, viewport, at: viewport.width })));
   test.for(cases)('$path at $at px', ({ path, viewport }, { expect }) =>
-    withPage({ viewport }, async (page) => {
+    look({ viewport }, async (page) => {
       await open(page, path);
       judge(await walk(page), expect);
     }),
@@ -87,7 +87,7 @@ describe.concurrent('everything is reached by Tab, in order, in sight, with a ma
   test.for(EVERY_PAGE ? BENCHES.map(({ path }) => path) : ['make/'])(
     '%s at a desk, there and back',
     (path, { expect }) =>
-      withPage({ viewport: DESK }, async (page) => {
+      look({ viewport: DESK }, async (page) => {
         await open(page, path);
         judge(await walk(page), expect);
         const { stops } = await walk(page, 'Shift+Tab');

@@ -1,6 +1,6 @@
 /** What every calculator does alike: a link shows its answer at once, a clock beside a slip time, prints of few pages. */
 import { describe, expect, test } from 'vitest';
-import { linkOf, open, PHONE, SITE, wakeIslands, withPage } from './support/browser';
+import { linkOf, look, open, PHONE, SITE, wakeIslands, withPage } from './support/browser';
 
 /** Links as somebody sends them; the part of the answer that has to be seen at once. */
 const SENT = [
@@ -18,7 +18,7 @@ const MOST_FOR_A_BOX = 7.5;
 
 describe('on a phone', () => {
   test.for(SENT)('the link %s shows its answer at once, folded, in six screens and nothing sideways', ([tail, card]) =>
-    withPage(PHONE, async (page) => {
+    look(PHONE, async (page) => {
       await open(page, SITE + tail);
       await page.evaluate(() => scrollTo(0, 0));
       expect(await page.locator('.form-fold').evaluate((form: HTMLDetailsElement) => form.open)).toBe(false);
@@ -40,7 +40,7 @@ describe('on a phone', () => {
 test.for(['choose', 'mix', 'cover', 'flat', 'make', 'cut', 'workshop', 'paper', 'bench'])(
   'on a low desk screen the last line of the answer of /%s/ can be scrolled to, and nothing lies over it',
   (room) =>
-    withPage({ viewport: { width: 1280, height: 700 } }, async (page) => {
+    look({ viewport: { width: 1280, height: 700 } }, async (page) => {
       await open(page, `${SITE}${room}/`);
       await page.locator('.next-steps a').last().click({ trial: true });
     }),
@@ -138,21 +138,21 @@ const pagesOf = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page[^
 
 describe.for(['A4', 'Letter'] as const)('on %s', (format) => {
   test('the student’s sheet is one page, by its own link', () =>
-    withPage({}, async (page) => {
+    look({}, async (page) => {
       await open(page, `${SITE}workshop/?v=1&people=12&sheet=student`);
       await page.locator('.handout').waitFor();
       expect(await page.locator('.bench-answer').isVisible()).toBe(false);
       expect(pagesOf(await page.pdf({ format }))).toBe(1);
     }));
   test('that of a box, the longest, is one page too, and says what can hurt', () =>
-    withPage({}, async (page) => {
+    look({}, async (page) => {
       await open(page, `${SITE}workshop/?v=1&people=12&make=lidded-box&sheet=student`);
       await page.locator('.handout').waitFor();
       expect(await page.locator('.handout').innerText()).toMatch(/Take care[\s\S]*Knives and scissors cut/);
       expect(pagesOf(await page.pdf({ format }))).toBe(1);
     }));
   test('a class has no page that holds only a code', () =>
-    withPage({}, async (page) => {
+    look({}, async (page) => {
       await open(page, `${SITE}workshop/?v=1&people=12`);
       await page.emulateMedia({ media: 'print' });
       expect(await page.locator('.send-it .qr').isVisible()).toBe(false);
@@ -162,7 +162,7 @@ describe.for(['A4', 'Letter'] as const)('on %s', (format) => {
       expect(pages).toBeLessThanOrEqual(12);
     }));
   test('a project takes few pages', () =>
-    withPage({}, async (page) => {
+    look({}, async (page) => {
       await open(page, `${SITE}make/?v=1&make=lidded-box&wide=120&high=80&thick=40`);
       const pages = pagesOf(await page.pdf({ format }));
       console.log(`box on ${format}: ${pages} pages`);

@@ -5,7 +5,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { bringAxe, violations } from './support/axe';
-import { complaintsOf, ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
+import { complaintsOf, look, ORIGIN, SITE, wakeIslands, withPage } from './support/browser';
 import { EVERY_PAGE, LOOKED_AT, type BuiltPage } from './support/dist';
 import { tooSmall } from './support/targets';
 
@@ -78,24 +78,27 @@ function nonsense(page: Page): Promise<string[]> {
   });
 }
 
-function look(built: BuiltPage): Promise<Findings> {
-  return withPage({ viewport: DESK, colorScheme: 'light' }, async (page) => {
+/** Once for each page of the browser that others are then opened in. */
+async function prepare(page: Page): Promise<void> {
+  // a violation of the content security policy is an event of its own beside the console line
+  await page.addInitScript(() => {
+    addEventListener('securitypolicyviolation', (event) =>
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sample}`),
+    );
+  });
+  await bringAxe(page);
+}
+
+function lookAtAll(built: BuiltPage): Promise<Findings> {
+  const looked = async (page: Page): Promise<Findings> => {
     const complaints = complaintsOf(page);
     const strangers: string[] = [];
     page.on('request', (request) => {
       const { protocol, origin } = new URL(request.url());
       if (protocol !== 'data:' && protocol !== 'blob:' && origin !== ORIGIN) strangers.push(request.url());
     });
-    // a violation of the content security policy is an event of its own beside the console line
-    await page.addInitScript(() => {
-      addEventListener('securitypolicyviolation', (event) =>
-        console.error(`policy: ${event.violatedDirective} ${event.blockedURI} ${event.sample}`),
-      );
-    });
-
     await page.goto(ORIGIN + built.address);
     await wakeIslands(page);
-    await bringAxe(page);
 
     const accessibility: string[] = [];
     const tooWide: string[] = [];
@@ -123,13 +126,14 @@ function look(built: BuiltPage): Promise<Findings> {
     accessibility.push(...(await violations(page, 'all', 'phone, light')));
     const shown = await nonsense(page);
     return { accessibility, complaints, strangers, tooWide, nonsense: shown, tooSmall: await tooSmall(page) };
-  });
+  };
+  return look({ viewport: DESK, colorScheme: 'light' }, looked, { as: 'rules and policy', prepare });
 }
 
 // The first test that asks for a page opens it; the others read what was found.
 const looked = new Map<BuiltPage, Promise<Findings>>();
 function findings(built: BuiltPage): Promise<Findings> {
-  const found = looked.get(built) ?? look(built);
+  const found = looked.get(built) ?? lookAtAll(built);
   looked.set(built, found);
   return found;
 }

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { PROJECT_IDS } from '../../src/core/make/projects';
-import { open, ORIGIN, SITE, withPage } from './support/browser';
+import { look, open, ORIGIN, SITE } from './support/browser';
 import { LESSONS, PAGES_WITH_ISLANDS } from './support/dist';
 
 test('there is a lesson to print', () => {
@@ -12,7 +12,7 @@ test('there is a lesson to print', () => {
 const chosen = [...new Set([...LESSONS.slice(0, 1), ...PAGES_WITH_ISLANDS.slice(0, 1)])];
 
 test.for(chosen.map((page) => [page.address, page] as const))('%s prints without navigation', async ([, page]) => {
-  await withPage({}, async (tab) => {
+  await look({}, async (tab) => {
     await tab.goto(ORIGIN + page.address);
     const nav = tab.getByRole('banner').getByRole('navigation');
     expect(await nav.isVisible()).toBe(true);
@@ -26,7 +26,7 @@ test.for(chosen.map((page) => [page.address, page] as const))('%s prints without
 });
 
 test('a movement is four drawings side by side, in print and for those who want no motion, each in its own colours', async () => {
-  await withPage({}, async (tab) => {
+  await look({}, async (tab) => {
     await tab.goto(`${SITE}shelf/plates/moving/`);
     const seen = () =>
       tab.evaluate(() => {
@@ -60,7 +60,7 @@ const ANSWERS = {
   'food, refused': '?v=1&need=food',
 };
 test.for(Object.entries(ANSWERS))('an answer is one page, on A4 and on Letter: %s', async ([, query]) => {
-  await withPage({}, async (tab) => {
+  await look({}, async (tab) => {
     await open(tab, `${SITE}choose/${query}`);
     // until what stands below it is there, and the best mix has been worked out
     await tab.locator('.send-it .qr').waitFor();
@@ -85,7 +85,7 @@ async function pagesOf(tab: Page): Promise<Record<'A4' | 'Letter', number>> {
 }
 
 test('whether it lies flat is two pages: what comes of it, and what it rests on', async () => {
-  await withPage({}, async (tab) => {
+  await look({}, async (tab) => {
     await open(tab, `${SITE}flat/?v=1`);
     await tab.locator('.send-it .qr').waitFor();
     expect(await pagesOf(tab)).toEqual({ A4: 2, Letter: 2 });
@@ -97,7 +97,7 @@ test('whether it lies flat is two pages: what comes of it, and what it rests on'
 
 describe.each(PROJECT_IDS)('a %s', (project) => {
   test('takes no more pages than it has drawings', async () => {
-    await withPage({}, async (tab) => {
+    await look({}, async (tab) => {
       await open(tab, `${SITE}make/?v=1&make=${project}`);
       await tab.locator('.send-it .qr').waitFor();
       const drawings = await tab.locator('.bench .drawing').count();
@@ -109,7 +109,7 @@ describe.each(PROJECT_IDS)('a %s', (project) => {
   });
 
   test('is one page for each student, by the students’ link, with the way back on it', async () => {
-    await withPage({}, async (tab) => {
+    await look({}, async (tab) => {
       await open(tab, `${SITE}workshop/?v=1&make=${project}&sheet=student`);
       await tab.locator('.handout .qr').waitFor();
       expect(await pagesOf(tab)).toEqual({ A4: 1, Letter: 1 });
@@ -118,7 +118,7 @@ describe.each(PROJECT_IDS)('a %s', (project) => {
 });
 
 test('a class is its sheets: the student’s alone bears a code, and stands on a page with it', async () => {
-  await withPage({}, async (tab) => {
+  await look({}, async (tab) => {
     await open(tab, `${SITE}workshop/`);
     await tab.locator('.handout .qr').waitFor({ state: 'attached' });
     await tab.locator('.send-it .qr').waitFor({ state: 'attached' });

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
-import { DIST, PAGES, documentOf } from './support/dist';
+import { DIST, PAGES, tagsOf } from './support/dist';
 
 const ANSWERS = PAGES.filter(({ file }) => /^answers\/[^/]+\/index\.html$/.test(file));
 
@@ -50,13 +50,23 @@ const INNER = { left: 860, top: 158, side: 246 };
 test('each answer has one, and the swatch in it is that of the paper on its page', async () => {
   expect(ANSWERS.length).toBeGreaterThan(150);
   for (const page of ANSWERS) {
-    const document = documentOf(page);
-    const address = document.querySelector('meta[property="og:image"]')!.getAttribute('content')!;
+    const tags = tagsOf(page);
+    const address = tags
+      .find(({ attributes }) => attributes.get('property') === 'og:image')!
+      .attributes.get('content')!;
     const file = path.join(DIST, 'share', new URL(address).pathname.split('/').at(-1)!);
     const picture = sharp(readFileSync(file));
     const { width, height } = await picture.metadata();
     expect([width, height], page.file).toEqual([1200, 630]);
-    const paper = /\/([\w-]+)\.svg#/.exec(document.querySelector('main ul.swatch img')!.getAttribute('src')!)![1]!;
+    // the first picture after the list of the swatch's views has begun
+    const list = tags.findIndex(
+      ({ name, attributes }) => name === 'ul' && /\bswatch\b/.test(attributes.get('class') ?? ''),
+    );
+    const shown = tags
+      .slice(list)
+      .find(({ name }) => name === 'img')!
+      .attributes.get('src')!;
+    const paper = /\/([\w-]+)\.svg#/.exec(shown)![1]!;
     const [seen, meant] = await Promise.all([fields(picture, INNER.left, INNER.top, INNER.side), swatchOf(paper)]);
     // few colours are kept in a picture, and its frame is left out here: alike, and not the same
     const apart = seen.map((colour, i) => far(colour, meant[i]!));

@@ -1,7 +1,7 @@
 /** The shelf on a phone: parts that are no longer than a reader will thumb through, and anchors of before that still lead on. */
 import { describe, expect, test } from 'vitest';
-import { ORIGIN, PHONE, SITE, withPage } from './support/browser';
-import { BASE, PAGES, documentOf, fileAt } from './support/dist';
+import { look, ORIGIN, PHONE, SITE, withPage } from './support/browser';
+import { BASE, PAGES, documentOf, fileAt, partOf } from './support/dist';
 import { readContent } from '../../src/schemas/read-content';
 
 /** The phone of the design is 844 px high. */
@@ -17,7 +17,7 @@ describe('on a phone', () => {
   test.for(longReads.map((page) => [page.address, page] as const))(
     '%s is under ten screens high, and nothing scrolls sideways',
     async ([, { address }]) => {
-      await withPage(PHONE, async (page) => {
+      await look(PHONE, async (page) => {
         await page.goto(ORIGIN + address);
         const { high, wide, swiped } = await page.evaluate(() => ({
           high: document.documentElement.scrollHeight,
@@ -80,7 +80,8 @@ test('each paper is drawn on its own page and on those of its answers, fetched w
   const shown = PAGES.filter(({ file }) => /^(answers|shelf\/papers)\/[^/]+\/index\.html$/.test(file));
   const drawn = new Set<string>();
   for (const page of shown) {
-    const swatch = documentOf(page).querySelector('main ul.swatch')!;
+    const figure = partOf(page, /<figure\b(?:(?!<\/figure>)[\s\S])*?<ul\b[^>]*\bswatch\b/, '</figure>');
+    const swatch = figure.querySelector('ul.swatch')!;
     const views = [...swatch.querySelectorAll('img')];
     const [paper = '', ...others] = new Set(views.map(({ src }) => /\/([\w-]+)\.svg#/.exec(src)?.[1] ?? src));
     expect(others, page.file).toEqual([]);

@@ -65,6 +65,12 @@ const parser = new new Window().DOMParser();
 const read = (html: string) =>
   parser.parseFromString(html.replace(/(<style[^>]*>)[\s\S]*?(?=<\/style>)/g, '$1'), 'text/html');
 
+/** A part of a page as a document: from where `begin` is found to the first `end` behind it. A whole page takes many times as long. */
+export const partOf = ({ html }: BuiltPage, begin: RegExp, end: string) => {
+  const at = html.search(begin);
+  return read(at < 0 ? '' : html.slice(at, html.indexOf(end, at) + end.length));
+};
+
 /** The document of a page, read but not run, without its styles: reading those takes longer than all the rest. */
 export const documentOf = ({ html }: BuiltPage) => read(html);
 
