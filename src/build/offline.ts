@@ -40,7 +40,9 @@ export function offline(base: string): AstroIntegration {
       'astro:build:done': async ({ dir, logger }) => {
         const root = fileURLToPath(dir);
         const held = { globDirectory: root, globPatterns: KEPT, dontCacheBustURLsMatching: HASHED };
-        const all = (await getManifest(held)).manifestEntries.map(withShortRevision);
+        // 32 bits are plenty to tell today's from yesterday's; 128 were 6 kB more of the worker, for they cannot be squeezed
+        const short = ({ url, revision }: ManifestEntry) => ({ url, revision: revision?.slice(0, 8) ?? null });
+        const all = (await getManifest(held)).manifestEntries.map(short);
         const core = await coreOf(root, all);
         const isCore = new Set(core.map(({ url }) => url));
         const rest = all.filter(({ url }) => !isCore.has(url));
@@ -85,7 +87,7 @@ export function offline(base: string): AstroIntegration {
         if (warnings.length > 0) throw new Error(`offline: ${warnings.join('; ')}`);
         const current = all.map(({ url }) => url).filter((url) => HASHED.test(url));
         const put = `{store:${JSON.stringify(earlier)},from:${JSON.stringify(store)},hashed:${HASHED},current:${JSON.stringify(current)},most:${MOST_EARLIER}}`;
-        const kept = `{store:${JSON.stringify(store)},fallback:${JSON.stringify(FALLBACK)},together:${JSON.stringify([TRIALS])},rest:${asEntries(rest)}}`;
+        const kept = `{store:${JSON.stringify(store)},fallback:${JSON.stringify(FALLBACK)},together:${JSON.stringify([TRIALS])},rest:${JSON.stringify(rest)}}`;
         const ours = `(${keepEarlier.toString()})(${put});\nvar REST=(${restOfSite.toString()})(${kept});\n`;
         await writeFile(worker, ours + (await readFile(worker, 'utf8')));
         logger.info(`${core.length} files kept at the first visit, ${all.length} when asked`);
@@ -111,15 +113,3 @@ async function coreOf(root: string, all: readonly ManifestEntry[]): Promise<read
   }
   return [...found].map((url) => entries.get(url)!);
 }
-
-/**
- * The worker names every page and picture with what it holds in short; 32 bits are plenty to tell today's from
- * yesterday's, and 128 were 6 kB more of the worker itself, for they cannot be squeezed.
- */
-const withShortRevision = (entry: ManifestEntry): ManifestEntry => ({
-  ...entry,
-  revision: entry.revision?.slice(0, 8) ?? null,
-});
-
-const asEntries = (entries: readonly ManifestEntry[]): string =>
-  `[${entries.map(({ url, revision }) => `{url:${JSON.stringify(url)},revision:${JSON.stringify(revision)}}`).join(',')}]`;

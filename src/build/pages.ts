@@ -8,10 +8,8 @@ import type { AstroIntegration } from 'astro';
 import { scriptHints } from './client-use';
 import { withOwnHashes } from './own-hashes';
 import { writeSearchIndex } from './search-index';
-import { withShortNumbers } from './short-numbers';
 import { foundAt, sitemapOf } from './sitemap';
 import { stylesApart } from './styles-apart';
-import { stylesUsed } from './styles-used';
 
 export function finishPages(base: string): AstroIntegration {
   return {
@@ -20,15 +18,13 @@ export function finishPages(base: string): AstroIntegration {
       'astro:build:done': async ({ dir, pages }) => {
         const root = fileURLToPath(dir);
         const hinted = scriptHints(root, base);
-        const used = await stylesUsed(root);
         const sheets = new Map<string, string>();
         const finished = new Map<string, string>();
         for (const { pathname } of pages.toSorted((a, b) => (a.pathname < b.pathname ? -1 : 1))) {
           const file = pathname === '404/' ? '404.html' : `${pathname}index.html`;
           const built = await readFile(path.join(root, file), 'utf8');
           // the hashes last, of what is left in the page
-          const shown = withShortNumbers(await used(stylesApart(await hinted(built), pathname, base, sheets)));
-          finished.set(file, withOwnHashes(shown));
+          finished.set(file, withOwnHashes(stylesApart(await hinted(built), pathname, base, sheets)));
         }
         for (const [file, text] of [...finished, ...sheets]) await writeFile(path.join(root, file), text);
         const addresses = [...finished.values()].flatMap((html) => foundAt(html) ?? []);

@@ -1,6 +1,6 @@
 /**
  * Makes what is kept for use without a network a third smaller (15.8 MB instead of 24.6, and 5.1 over the network instead
- * of 7.1, when every page carried all of them): the pages made from records, 283, name their styles instead of carrying them, and so do three that a first
+ * of 7.1): the pages made from records, 283, name their styles instead of carrying them, and so do three that a first
  * visit keeps and few begin at. All others, where readers begin, carry them and are painted one answer of the host sooner.
  */
 import { createHash } from 'node:crypto';
