@@ -44,8 +44,7 @@ export function offline(base: string): AstroIntegration {
         const short = ({ url, revision }: ManifestEntry) => ({ url, revision: revision?.slice(0, 8) ?? null });
         const all = (await getManifest(held)).manifestEntries.map(short);
         const core = await coreOf(root, all);
-        const isCore = new Set(core.map(({ url }) => url));
-        const rest = all.filter(({ url }) => !isCore.has(url));
+        const rest = all.filter((entry) => !core.includes(entry));
         const earlier = `open-time-earlier-${base}`;
         const store = `open-time-rest-${base}`;
         const worker = fileURLToPath(new URL('sw.js', dir));
@@ -87,7 +86,7 @@ export function offline(base: string): AstroIntegration {
         if (warnings.length > 0) throw new Error(`offline: ${warnings.join('; ')}`);
         const current = all.map(({ url }) => url).filter((url) => HASHED.test(url));
         const put = `{store:${JSON.stringify(earlier)},from:${JSON.stringify(store)},hashed:${HASHED},current:${JSON.stringify(current)},most:${MOST_EARLIER}}`;
-        const kept = `{store:${JSON.stringify(store)},fallback:${JSON.stringify(FALLBACK)},together:${JSON.stringify([TRIALS])},rest:${JSON.stringify(rest)}}`;
+        const kept = `{store:${JSON.stringify(store)},fallback:${JSON.stringify(FALLBACK)},together:${JSON.stringify([TRIALS])},rest:${asEntries(rest)}}`;
         const ours = `(${keepEarlier.toString()})(${put});\nvar REST=(${restOfSite.toString()})(${kept});\n`;
         await writeFile(worker, ours + (await readFile(worker, 'utf8')));
         logger.info(`${core.length} files kept at the first visit, ${all.length} when asked`);
@@ -113,3 +112,5 @@ async function coreOf(root: string, all: readonly ManifestEntry[]): Promise<read
   }
   return [...found].map((url) => entries.get(url)!);
 }
+
+const asEntries = (all: readonly ManifestEntry[]) => JSON.stringify(all).replaceAll(/"(url|revision)":/g, '$1:');

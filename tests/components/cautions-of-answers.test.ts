@@ -1,6 +1,6 @@
 /** A calculator's page is sent the text of every caution that an answer of it calls for. */
 import { expect, test } from 'vitest';
-import { cautionsOfAnswers, cautionsOfLaying } from '../../src/components/choose/cautions-of-answers';
+import { cautionsOfAnswers, cautionsOfFlatness } from '../../src/components/choose/cautions-of-answers';
 import { CUTTING, MAKING } from '../../src/components/cautions-of-pages';
 import { choose } from '../../src/core/choose/choose';
 import { DEFAULT_JOB, NEEDS } from '../../src/core/choose/job';
@@ -54,7 +54,7 @@ test.for([0, 1, 3])('nor do plans of sheets, with a kerf of %d mm', (kerf) => {
   expect(answer.value.cautions.filter((id) => !CUTTING.includes(id))).toEqual([]);
 });
 test.for([...catalogue.adhesives.keys()])('nor does a board covered with %s', (adhesive) => {
-  const laid = new Set<string>(['valued-original', ...cautionsOfLaying(catalogue)]);
+  const laid = cautionsOfFlatness(catalogue);
   for (const board of catalogue.substrates.keys()) {
     const answer = flatAnswer({ ...DEFAULT_FLAT, adhesive, board }, catalogue);
     if (answer.ok) expect(answer.value.cautions.filter((id) => !laid.has(id))).toEqual([]);

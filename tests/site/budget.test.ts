@@ -232,13 +232,13 @@ describe('script, to open and once used, keeps to its limits', () => {
   );
 });
 
-test('a first visit of a lesson is at most 33.9 kB, its font included', () => {
+test(`a first visit of a lesson is at most ${VISIT_LIMIT / 1e3} kB, its font included`, () => {
   expect(IN_LESSONS.length).toBeGreaterThan(0);
   const heavy = IN_LESSONS.filter(({ visit }) => visit > VISIT_LIMIT);
   expect(heavy.map(({ page, visit }) => `${page.address}: ${visit} bytes`)).toEqual([]);
 });
 
-test('a first visit of the chooser is at most 49 kB and one of the class 73.8 kB, the font included', () => {
+test(`a first visit of the chooser is at most ${CHOOSER_VISIT_LIMIT / 1e3} kB and one of the class ${CLASS_VISIT_LIMIT / 1e3} kB, the font included`, () => {
   const limits = { chooser: CHOOSER_VISIT_LIMIT, workshop: CLASS_VISIT_LIMIT };
   for (const [kind, limit] of Object.entries(limits)) {
     const asked = WEIGHED.filter(({ page }) => kindOf(page) === kind);
@@ -248,7 +248,7 @@ test('a first visit of the chooser is at most 49 kB and one of the class 73.8 kB
   }
 });
 
-test('styles of every page are at most 7.1 kB', () => {
+test(`styles of every page are at most ${CSS_LIMIT / 1e3} kB`, () => {
   const heavy = WEIGHED.filter(({ css }) => css > CSS_LIMIT);
   expect(heavy.map(({ page, css }) => `${page.address}: ${css} bytes`)).toEqual([]);
 });

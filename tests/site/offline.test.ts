@@ -74,7 +74,7 @@ const titleOf = (file: string) =>
 const heading = (page: Page) => page.locator('h1').innerText();
 /** What the worker keeps unasked, and all that it may keep: each with its size. */
 const keptBy = (worker: string) => {
-  const named = (text: string) => [...new Set([...text.matchAll(/\{"?url"?:"([^"]+)"/g)].map(([, name = '']) => name))];
+  const named = (text: string) => [...new Set([...text.matchAll(/\{url:"([^"]+)"/g)].map(([, name = '']) => name))];
   const rest = new Set(named(/\brest:\[([^\]]*)\]/.exec(worker)?.[1] ?? ''));
   expect(rest.size).toBeGreaterThan(300);
   const all = named(worker).map((name) => ({ name, bytes: readFileSync(path.join(DIST, name)).length }));
@@ -187,7 +187,7 @@ function rewrite(file: string, text: string): void {
 const inWorker = (root: string, name: string, revision?: string) => {
   const file = path.join(root, 'sw.js');
   const worker = readFileSync(file, 'utf8');
-  const entry = new RegExp(`\\{"?url"?:"${name.replaceAll('.', '\\.')}","?revision"?:[^}]*\\},?`);
+  const entry = new RegExp(`\\{url:"${name.replaceAll('.', '\\.')}",revision:[^}]*\\},?`);
   expect(worker).toMatch(entry);
   const changed = worker.replace(entry, revision === undefined ? '' : `{url:"${name}",revision:"${revision}"},`);
   rewrite(

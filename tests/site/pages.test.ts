@@ -90,7 +90,7 @@ async function prepare(page: Page): Promise<void> {
 }
 
 function lookAtAll(built: BuiltPage): Promise<Findings> {
-  const looked = async (page: Page): Promise<Findings> => {
+  const visit = async (page: Page): Promise<Findings> => {
     const complaints = complaintsOf(page);
     const strangers: string[] = [];
     page.on('request', (request) => {
@@ -127,7 +127,7 @@ function lookAtAll(built: BuiltPage): Promise<Findings> {
     const shown = await nonsense(page);
     return { accessibility, complaints, strangers, tooWide, nonsense: shown, tooSmall: await tooSmall(page) };
   };
-  return look({ viewport: DESK, colorScheme: 'light' }, looked, { as: 'rules and policy', prepare });
+  return look({ viewport: DESK, colorScheme: 'light' }, visit, { as: 'rules and policy', prepare });
 }
 
 // The first test that asks for a page opens it; the others read what was found.

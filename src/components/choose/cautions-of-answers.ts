@@ -1,4 +1,4 @@
-/** Cautions that some answer of the chooser can call for: its page is sent the texts of these and of no others. So is that of flatness. */
+/** Cautions that some answer of the chooser can call for: its page is sent the texts of these and of no others. */
 import { layingCautions } from '../../core/adhesive/hazards';
 import { DEFAULT_JOB } from '../../core/choose/job';
 import { choose } from '../../core/choose/choose';
@@ -13,7 +13,11 @@ export function cautionsOfAnswers(catalogue: Catalogue): ReadonlySet<string> {
 }
 
 /** What laying anything on anything can call for. */
-export const cautionsOfLaying = (catalogue: Catalogue): readonly string[] =>
+const cautionsOfLaying = (catalogue: Catalogue): readonly string[] =>
   [...catalogue.adhesives.values()].flatMap((adhesive) =>
     [...catalogue.substrates.values()].flatMap((ground) => layingCautions(adhesive, ground, catalogue)),
   );
+
+/** The same of flatness, which asks what is laid on what, and whether it is valued. */
+export const cautionsOfFlatness = (catalogue: Catalogue): ReadonlySet<string> =>
+  new Set(['valued-original', ...cautionsOfLaying(catalogue)]);

@@ -69,7 +69,7 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
       return undefined;
     }
   };
-  const forgetLeft = (): undefined => {
+  const forgetLeft = (): void => {
     try {
       session?.removeItem(DRAFT_KEY);
     } catch {
@@ -107,8 +107,8 @@ export function createTrialPlan(start: PlanText, nameOf: (record: string) => str
       $seed.set(seed);
       // A draft stays as it is until something is typed here.
       if (sent) {
-        $text.set((sent.isReturn ? leftOf(sent) : forgetLeft()) ?? sent.text);
-        return;
+        if (!sent.isReturn) forgetLeft();
+        return $text.set(leftOf(sent) ?? sent.text);
       }
       try {
         const stored = storage?.getItem(DRAFT_KEY);
